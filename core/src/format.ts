@@ -1,0 +1,161 @@
+import { type Fraction, float, ONE, whole, ZERO } from './ratio.ts';
+import { type Dimension, fromSI } from './units.ts';
+
+/** How a shop reads numbers. */
+export interface Say {
+  readonly decimal: '.' | ',';
+  readonly system: 'metric' | 'inch';
+}
+
+const MINUS = '\u2212';
+const NO_BREAK_SPACE = '\u00A0';
+const LARGEST_FLOAT = 1e21;
+const HUNDRED = whole(100);
+
+/** The digits of |value|, exactly rounded; halves go away from zero. */
+function digits(value: Fraction, places: number): string {
+  const scaled = (2n * value.n * 10n ** BigInt(places) + value.d) / (2n * value.d);
+  const text = scaled.toString().padStart(places + 1, '0');
+  return places === 0 ? text : `${text.slice(0, -places)}.${text.slice(-places)}`;
+}
+
+/** The digits of |value|, rounded from the double as it is; a double that is exactly a half goes away from zero. */
+function floatDigits(value: number, places: number): string {
+  // From here on toFixed writes powers of ten.
+  if (!(Math.abs(value) < LARGEST_FLOAT)) throw new RangeError(`${value} cannot be written with ${places} places`);
+  return Math.abs(value).toFixed(places);
+}
+
+function written(value: Fraction | number, places: number, say: Say, plus: string): string {
+  const isNumber = typeof value === 'number';
+  const size = isNumber ? floatDigits(value, places) : digits(value, places);
+  const negative = isNumber ? value < 0 : value.compare(ZERO) < 0;
+  // What is rounded to nothing has no sign: never "−0.00".
+  const sign = /[1-9]/.test(size) ? (negative ? MINUS : plus) : '';
+  return sign + size.replace('.', say.decimal);
+}
+
+/**
+ * A number with a fixed count of decimal places, halves rounded away from zero; a fraction is rounded exactly.
+ *
+ * @param value   a fraction, or a finite float below 1e21 in size
+ * @param places  whole number from 0, for a float at most 100
+ * @throws RangeError  outside those limits
+ * @source our choice: halves away from zero, as people round by hand
+ * @example fixed(new Fraction('-2.555'), 2, { decimal: '.', system: 'metric' })  // '−2.56'
+ */
+export function fixed(value: Fraction | number, places: number, say: Say): string {
+  return written(value, places, say, '');
+}
+
+/**
+ * As `fixed`, with a plus before what is above zero; what is rounded to zero has no sign.
+ *
+ * @param value   a fraction, or a finite float below 1e21 in size
+ * @param places  whole number from 0, for a float at most 100
+ * @throws RangeError  outside those limits
+ * @source our choice
+ * @example signed(new Fraction('1.25'), 1, { decimal: '.', system: 'metric' })  // '+1.3'
+ */
+export function signed(value: Fraction | number, places: number, say: Say): string {
+  return written(value, places, say, '+');
+}
+
+/** A float in a unit: its exact slope and zero are rounded to floats once each. */
+function floatFromSI(dimension: Dimension, value: number, unit: string): number {
+  const zero = fromSI(dimension, ZERO, unit);
+  return value * float(fromSI(dimension, ONE, unit).sub(zero)) + float(zero);
+}
+
+/** A unit as it is printed: cubes raised, never torn from its number or within itself. */
+function printedUnit(unit: string): string {
+  return unit === '' ? '' : `${NO_BREAK_SPACE}${unit.replace(/ /g, NO_BREAK_SPACE).replace(/3(?=\/|$)/, '³')}`;
+}
+
+/**
+ * A quantity in a unit people read, rounded once.
+ *
+ * @param value_SI   in the SI unit of the dimension
+ * @param dimension  what is measured
+ * @param unit       a unit of that dimension
+ * @param places     whole number from 0, for a float at most 100
+ * @throws RangeError  if this is no unit of the dimension
+ * @source our choice: a no-break space before every unit
+ * @example quantity(new Fraction('0.25397'), 'length', 'mm', 2, { decimal: '.', system: 'metric' })  // '253.97 mm'
+ */
+export function quantity(value_SI: Fraction | number, dimension: Dimension, unit: string, places: number, say: Say): string {
+  const value = typeof value_SI === 'number' ? floatFromSI(dimension, value_SI, unit) : fromSI(dimension, value_SI, unit);
+  return fixed(value, places, say) + printedUnit(unit);
+}
+
+/**
+ * A length in the shop's system: millimetres, or inches with two places more.
+ *
+ * @param value_m    metres
+ * @param places_mm  places in millimetres, whole number from 0
+ * @source our choice: a thousandth of an inch (0.025 mm) is the place that goes with a tenth of a millimetre
+ * @example lengthText(0.0389, { decimal: '.', system: 'inch' })  // '1.531 in'
+ */
+export function lengthText(value_m: Fraction | number, say: Say, places_mm = 1): string {
+  return say.system === 'metric'
+    ? quantity(value_m, 'length', 'mm', places_mm, say)
+    : quantity(value_m, 'length', 'in', places_mm + 2, say);
+}
+
+/**
+ * A temperature in the shop's system: degrees Celsius or Fahrenheit, with one place unless that is a zero.
+ *
+ * @param value_K  kelvins
+ * @source our choice
+ * @example temperatureText(new Fraction('298.15'), { decimal: '.', system: 'inch' })  // '77 °F'
+ */
+export function temperatureText(value_K: Fraction, say: Say): string {
+  const unit = say.system === 'metric' ? '°C' : '°F';
+  const degrees = fixed(fromSI('temperature', value_K, unit), 1, say);
+  return degrees.replace(/[.,]0$/, '') + printedUnit(unit);
+}
+
+/** The places given, or as many as show two digits of a size above zero that they would round to nothing. */
+function placesToShow(size: Fraction, places: number): number {
+  if (/[1-9]/.test(digits(size, places))) return places;
+  let first = places;
+  while (size.n * 10n ** BigInt(first) < size.d) first++;
+  return first + 1;
+}
+
+/**
+ * An off-ratio as people say it: without sign, in percent, with the side B errs to; one that is not exact never reads as nothing.
+ *
+ * @param e       (B per A made) / (B per A wanted) - 1
+ * @param places  places of the percentage, whole number from 0
+ * @source our choice
+ * @example offRatioText(new Fraction('-0.0007'), { decimal: '.', system: 'metric' })  // '0.07 % B-lean'
+ */
+export function offRatioText(e: Fraction, say: Say, places = 2): string {
+  const order = e.compare(ZERO);
+  if (order === 0) return 'exact';
+  const percent = e.abs().mul(HUNDRED);
+  return `${fixed(percent, placesToShow(percent, places), say)}${NO_BREAK_SPACE}% ${order > 0 ? 'B-rich' : 'B-lean'}`;
+}
+
+/**
+ * A mix ratio as A to one of B, with four places.
+ *
+ * @param R  parts of A per part of B, > 0
+ * @source our choice
+ * @example ratioText(new Fraction('50/23'), { decimal: '.', system: 'metric' })  // '2.1739 : 1'
+ */
+export function ratioText(R: Fraction, say: Say): string {
+  return `${fixed(R, 4, say)} : 1`;
+}
+
+/**
+ * A mix ratio in the smallest whole numbers, exactly.
+ *
+ * @param R  parts of A per part of B, > 0
+ * @source arithmetic
+ * @example exactRatioText(new Fraction('100/46'))  // '50 : 23'
+ */
+export function exactRatioText(R: Fraction): string {
+  return `${R.n} : ${R.d}`;
+}
