@@ -1,0 +1,99 @@
+import { type Cell, cellReader } from './cell.ts';
+import { compareRatios, distinctRatios, makes, type Ratio } from './distinct.ts';
+import { join, type Span } from './join.ts';
+import type { Pace } from './pace.ts';
+import type { Sides } from './sides.ts';
+import type { Space } from './space.ts';
+import { tiesOf } from './ties.ts';
+import type { Tuning } from './tuning.ts';
+import { holds, type Place, wellWithin, windowUpTo } from './window.ts';
+
+/** What every run through the cells needs. */
+export interface Run {
+  readonly space: Space;
+  readonly sides: Sides;
+  readonly tuning: Tuning;
+  readonly pace: Pace;
+}
+
+export interface Shell {
+  /** every ratio up to `place` that was not in the shell before, best first */
+  readonly ratios: readonly Ratio[];
+  /** null: the end of the ranking */
+  readonly place: Place | null;
+}
+
+/**
+ * The ratios that rank up to `place`, without what the shell before had already covered.
+ *
+ * Where their cells outgrow the buffer only the first are kept, enough for `options` options before any rule across stages,
+ * and the place moves nearer. Ratios of equal |e| are never parted.
+ */
+export function collectShell(run: Run, place: Place | null, before: Shell | null, options: number): Shell {
+  const { space, sides, tuning, pace } = run;
+  const { slack } = space;
+  const done = before && windowUpTo(before.place, space.inside);
+  // heavy ratios right at the bound of what is done: floats alone would not keep their millions of cells out
+  const edge = (before?.ratios ?? []).filter(({ cells, log }) => cells === null && done && !wellWithin(done, log, 3 * slack));
+  const reader = cellReader(space, sides);
+  const span: Span = { low: -Infinity, high: Infinity };
+  let window = windowUpTo(place, space.inside);
+  let shell: Shell = { ratios: [], place };
+  let heavy: readonly Ratio[] = [];
+  let fresh: Cell[] = [];
+  let room = tuning.buffer;
+
+  const isNew = ({ log, y }: Ratio): boolean => holds(window, log, slack, y) && !(done && holds(done, log, slack, y));
+  const gather = (): void => {
+    pace.check();
+    const light = shell.ratios.flatMap(({ cells }) => cells ?? []);
+    const ratios = distinctRatios(space, reader, light.concat(fresh)).filter(isNew);
+    for (const ratio of ratios) if (ratio.options > tuning.heavy) ratio.cells = null;
+    shell = { ratios: [...heavy, ...ratios].sort((a, b) => compareRatios(space, a, b)), place: shell.place };
+    fresh = [];
+  };
+  const narrow = (): void => {
+    const kept = firstTies(space, shell.ratios, options, tuning.buffer / 2);
+    const last = kept.at(-1);
+    if (last && kept.length < shell.ratios.length) shell = { ratios: kept, place: last.place() };
+    window = windowUpTo(shell.place, space.inside);
+    heavy = shell.ratios.filter(({ cells }) => cells === null);
+    room = tuning.buffer - cellsOf(shell.ratios);
+    span.low = window.logLow;
+    span.high = window.logHigh;
+  };
+  const isKnown = (table: number, stream: number, log: number): boolean => {
+    for (const ratio of heavy) if (makes(space, ratio, reader, table, stream, log)) return true;
+    for (const ratio of edge) if (makes(space, ratio, reader, table, stream, log)) return true;
+    return done !== null && wellWithin(done, log, slack);
+  };
+
+  narrow();
+  const visit = (table: number, stream: number, log: number): boolean => {
+    if (isKnown(table, stream, log)) return false;
+    fresh.push({ table, stream, log });
+    if (fresh.length < room) return false;
+    gather();
+    narrow();
+    return false;
+  };
+  join(space, sides, span, visit, pace.pass());
+  gather();
+  return shell;
+}
+
+const cellsOf = (ratios: readonly Ratio[]): number => ratios.reduce((n, { cells }) => n + (cells?.length ?? 0), 0);
+
+/** The first ties that hold `options` options; fewer where their cells would be more than `most`, but one tie at least. */
+function firstTies(space: Space, ratios: readonly Ratio[], options: number, most: number): readonly Ratio[] {
+  const kept: Ratio[] = [];
+  let held = 0;
+  let cells = 0;
+  for (const tie of tiesOf(space, ratios)) {
+    cells += cellsOf(tie);
+    if (held >= options || (kept.length > 0 && cells > most)) break;
+    held += tie.reduce((n, ratio) => n + ratio.options, 0);
+    kept.push(...tie);
+  }
+  return kept;
+}

@@ -1,0 +1,80 @@
+import { ONE } from '../ratio.ts';
+import type { Run } from './collect.ts';
+import { exactHits } from './exactHits.ts';
+import { pacedAdmit, paceOf } from './pace.ts';
+import type { Hooks, Option, Rules, SearchProblem } from './problem.ts';
+import { tiesInOrder } from './ranking.ts';
+import type { Entry } from './shortlist.ts';
+import { splitSides } from './sides.ts';
+import { buildableSpace, type Space } from './space.ts';
+import { tiedOptions } from './tiedOptions.ts';
+import { DEFAULT_TUNING, type Tuning } from './tuning.ts';
+import type { Place } from './window.ts';
+
+export interface Found {
+  readonly options: readonly Option[];
+  /** further options exist beyond those kept */
+  readonly more: boolean;
+}
+
+/**
+ * The best options of a problem, in the order of the ranking: exact, and the same as listing every option would give.
+ *
+ * @param problem only choices whose `failed` is 0 take part
+ * @param rules   asked for every option that may come into the list
+ * @param keep    how many, a whole number >= 0
+ * @param hooks   progress and cancelling
+ * @param scope   `inside` lists only options inside the limits, so none where there are no limits
+ * @returns at most `keep` options, and whether there are more in that scope
+ * @throws RangeError on `keep`, a ratio not above 0 or limits that do not hold the wanted ratio; Cancelled when asked to stop
+ * @source our choice of method: meeting in the middle over distinct ratios; floats only where their error cannot decide
+ * @example findOptions(problem, { admit: () => 0 }, 1).options[0]?.ratio.toFraction()  // '2/3'
+ */
+export function findOptions(
+  problem: SearchProblem,
+  rules: Rules,
+  keep: number,
+  hooks: Hooks = {},
+  scope: 'all' | 'inside' = 'all',
+  tuning: Tuning = DEFAULT_TUNING,
+): Found {
+  if (!Number.isSafeInteger(keep) || keep < 0) throw new RangeError(`findOptions: keep ${keep}`);
+  const space = buildableSpace(problem);
+  if (space === null || (scope === 'inside' && problem.limits === null)) return { options: [], more: false };
+  const entries = firstEntries(space, rules, keep + 1, scope === 'inside' ? lastInside(problem) : null, hooks, tuning);
+  hooks.progress?.(1);
+  return { options: entries.slice(0, keep).map((entry) => optionOf(problem, entry)), more: entries.length > keep };
+}
+
+/** The first `wanted` options up to `last` (null: to the end), in order. */
+export function firstEntries(
+  space: Space,
+  rules: Rules,
+  wanted: number,
+  last: Place | null,
+  hooks: Hooks,
+  tuning: Tuning,
+): readonly Entry[] {
+  const pace = paceOf(hooks);
+  const admit = pacedAdmit(rules, pace.check);
+  const exact = exactHits(space, wanted, admit, pace);
+  if (exact) return exact;
+  const run: Run = { space, sides: splitSides(space), tuning, pace };
+  const entries: Entry[] = [];
+  for (const tie of tiesInOrder(run, wanted, last)) {
+    entries.push(...tiedOptions(run, tie, wanted - entries.length, admit));
+    if (entries.length >= wanted) break;
+  }
+  return entries;
+}
+
+/** The end of what is inside, null without limits. */
+export function lastInside({ limits }: SearchProblem): Place | null {
+  if (limits === null) return null;
+  const below = limits.low.neg();
+  return { inside: true, off: below.compare(limits.high) > 0 ? below : limits.high };
+}
+
+export function optionOf({ wanted, limits }: SearchProblem, { pump, pairs, y, inside, changed, purchases }: Entry): Option {
+  return { pump, pairs, ratio: y.mul(wanted), offRatio: y.sub(ONE), inside: limits && inside, changed, purchases };
+}

@@ -1,0 +1,17 @@
+export { bestPerChange } from './bestPerChange.ts';
+export { countOptions } from './count.ts';
+export { type Found, findOptions } from './findOptions.ts';
+export {
+  Cancelled,
+  type Candidate,
+  type Effect,
+  type Hooks,
+  type OpenStage,
+  type Option,
+  type Pair,
+  type PumpPair,
+  type Rules,
+  type SearchProblem,
+  withoutFailures,
+} from './problem.ts';
+export { fewestRelaxations } from './whyNot.ts';

@@ -1,0 +1,56 @@
+import { type Fraction, ONE, ratioOf, whole } from '../ratio.ts';
+import { collectShell, type Run, type Shell } from './collect.ts';
+import type { Ratio } from './distinct.ts';
+import { cellsIn } from './levels.ts';
+import type { Space } from './space.ts';
+import { tiesOf } from './ties.ts';
+import { nearer, type Place } from './window.ts';
+
+/** A shell is aimed at this many cells, and narrowed to this many options, for each option wanted: rules across stages refuse some. */
+const CELLS_PER_OPTION = 8;
+const OPTIONS_PER_OPTION = 4;
+const WIDEN = whole(16);
+
+/**
+ * All ratios in the order of the ranking, ties together, up to and including `last` (null: to the end).
+ * They are found shell by shell: a window around the wanted ratio, then a wider one without what was in the first, until nothing is left.
+ *
+ * @param options how many options the caller hopes to see, > 0; any number gives the same ratios
+ */
+export function* tiesInOrder(run: Run, options: number, last: Place | null): Generator<readonly Ratio[]> {
+  const { space, tuning } = run;
+  let reach = tuning.firstReach ?? reachByDensity(space, options, tuning.buffer);
+  let shell: Shell | null = null;
+  for (;;) {
+    const place = nearer(placeAt(reach, space), last);
+    shell = collectShell(run, place, shell, options * OPTIONS_PER_OPTION);
+    yield* tiesOf(space, shell.ratios);
+    // a narrowed shell left some of its window: the next one takes up from there
+    if (shell.place !== place) continue;
+    if (place === last) return;
+    reach = wider(reach);
+  }
+}
+
+/** null reaches everything. */
+type Reach = Fraction | null;
+
+function wider(reach: Reach): Reach {
+  const next = reach?.mul(WIDEN) ?? null;
+  return next && next.compare(ONE) < 0 ? next : null;
+}
+
+function placeAt(reach: Reach, { problem }: Space): Place | null {
+  if (reach === null) return null;
+  const { limits } = problem;
+  return { inside: limits === null || reach.compare(limits.high) < 0 || reach.compare(limits.low.neg()) < 0, off: reach };
+}
+
+function reachByDensity(space: Space, options: number, buffer: number): Reach {
+  const cells = cellsIn(space);
+  const span = space.factors.reduce((sum, { log }) => sum + (log.at(-1) ?? 0) - (log[0] ?? 0), 0);
+  // if all cells lay evenly over their span, the window of width 2 * reach would hold CELLS_PER_OPTION for each option
+  const reach = (CELLS_PER_OPTION * options * span) / (2 * cells);
+  if (cells <= buffer || reach >= 1) return null;
+  return ratioOf(1n, 2n ** BigInt(Math.ceil(-Math.log2(reach))));
+}

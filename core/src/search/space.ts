@@ -1,0 +1,101 @@
+import { type Fraction, ONE, ratioOf } from '../ratio.ts';
+import type { Pair, PumpPair, SearchProblem } from './problem.ts';
+import { largestOf, logarithm, pumpList, pumpRanks, type RatioList, stageList, stageRanks } from './ratioLists.ts';
+import { openWindow, type Window } from './window.ts';
+
+/**
+ * A problem laid out for the search: every option is one choice from each factor, and
+ * y = ratio made / ratio wanted = 1 + off-ratio = constant * product of the factors' ratios.
+ */
+export interface Space {
+  readonly problem: SearchProblem;
+  /** the stages in order, the pumps last; none is empty */
+  readonly factors: readonly RatioList[];
+  readonly constant: Fraction;
+  readonly logConstant: number;
+  /** how far a computed ln y may be from the true one, see `layOut` */
+  readonly slack: number;
+  /** no product of the factors has a larger numerator or denominator; not exact, but not too small by more than rounding */
+  readonly mostNumerator: number;
+  readonly mostDenominator: number;
+  /** whether residues modulo 2^32 decide on equality, see `makes` */
+  readonly residuesDecide: boolean;
+  /** the y inside the limits */
+  readonly inside: Window;
+  /** parts changed by every option, where the space is a part of one level; null: by any number */
+  readonly changed: number | null;
+}
+
+/** Which choices of a factor take part. */
+export type Chosen = (choice: Pair | PumpPair) => boolean;
+
+const buildable: Chosen = ({ failed }) => failed === 0;
+
+/** The space of all buildable choices, null where a factor has none. */
+export function buildableSpace(problem: SearchProblem): Space | null {
+  return layOut(
+    problem,
+    factorsOf(problem).map((list) => list(buildable)),
+  );
+}
+
+/** For each factor (the stages in order, the pumps last): its ratios under the chosen choices. */
+export function factorsOf(problem: SearchProblem): readonly ((chosen: Chosen) => RatioList)[] {
+  const { stages, pumps } = problem;
+  const unit = unitOf(problem);
+  const ofPumps = pumpRanks(pumps);
+  return [
+    ...stages.map((stage) => {
+      const ranks = stageRanks(stage);
+      return (chosen: Chosen) => stageList(stage, ranks, chosen);
+    }),
+    (chosen: Chosen) => pumpList(pumps, unit, ofPumps, chosen),
+  ];
+}
+
+function unitOf({ pumps }: SearchProblem): Fraction {
+  const [pump] = pumps;
+  if (!pump) throw new RangeError('search: no pumps');
+  return pump.ratio;
+}
+
+export function layOut(problem: SearchProblem, factors: readonly RatioList[]): Space | null {
+  const { fixed, wanted, limits } = problem;
+  if (wanted.compare(0) <= 0 || fixed.compare(0) <= 0)
+    throw new RangeError(`search: ratio ${wanted.toFraction()} or ${fixed.toFraction()} not above 0`);
+  if (limits && (limits.low.compare(-1) <= 0 || limits.low.compare(0) > 0 || limits.high.compare(0) < 0))
+    throw new RangeError(`search: limits ${limits.low.toFraction()} to ${limits.high.toFraction()}`);
+  if (factors.some((list) => list.log.length === 0)) return null;
+  const constant = fixed.mul(unitOf(problem)).div(wanted);
+  const logConstant = logarithm(constant);
+  const span = factors.reduce((sum, { log }) => sum + Math.max(Math.abs(log[0] ?? 0), Math.abs(log.at(-1) ?? 0)), Math.abs(logConstant));
+  if (!Number.isFinite(span)) throw new RangeError('search: a ratio lies outside the range of floats');
+  // Each logarithm is within 3.4e-16 (two roundings and a division) + 2.3e-16 of itself (Math.log, one unit in the last place); up to six
+  // of them and six additions give 2.1e-15 + 9e-16 * span, a window's bound half of that again. 2^-46 = 1.4e-14 covers this four times.
+  const slack = 2 ** -46 * (1 + span);
+  const mostNumerator = factors.reduce((product, { numerator }) => product * largestOf(numerator), 1);
+  const mostDenominator = factors.reduce((product, { denominator }) => product * largestOf(denominator), 1);
+  return {
+    problem,
+    factors,
+    constant,
+    logConstant,
+    slack,
+    mostNumerator,
+    mostDenominator,
+    residuesDecide: mostNumerator * mostDenominator * 5 * slack < 2 ** 31,
+    inside: limits ? openWindow(ONE.add(limits.low), ONE.add(limits.high)) : openWindow(null, null),
+    changed: null,
+  };
+}
+
+/** y of one ratio from each factor, exactly. */
+export function exactY({ factors, constant }: Space, groups: ArrayLike<number>): Fraction {
+  let numerator = constant.n;
+  let denominator = constant.d;
+  for (const [f, list] of factors.entries()) {
+    numerator *= list.numerator[groups[f] ?? 0] ?? 0n;
+    denominator *= list.denominator[groups[f] ?? 0] ?? 0n;
+  }
+  return ratioOf(numerator, denominator);
+}

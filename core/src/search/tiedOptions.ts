@@ -1,0 +1,56 @@
+import { cellReader } from './cell.ts';
+import type { Run } from './collect.ts';
+import { makes, type Ratio } from './distinct.ts';
+import { expander } from './expand.ts';
+import { join } from './join.ts';
+import { levelsOf } from './levels.ts';
+import type { Pace } from './pace.ts';
+import type { Candidate } from './problem.ts';
+import { type Entry, type Shortlist, shortlist } from './shortlist.ts';
+import { splitSides } from './sides.ts';
+import type { Space } from './space.ts';
+
+export type Admit = (candidate: Candidate) => number | null;
+
+/** The first `wanted` options of a tie, in order. */
+export function tiedOptions(run: Run, tie: readonly Ratio[], wanted: number, admit: Admit): readonly Entry[] {
+  const { space, sides, pace } = run;
+  const list = shortlist(space, wanted);
+  const reader = cellReader(space, sides);
+  for (const ratio of tie) {
+    const offer = offerTo(list, space, ratio, admit);
+    for (const { table, stream } of ratio.cells ?? []) offer(reader.groups(table, stream));
+  }
+  const heavy = tie.filter(({ cells }) => cells === null);
+  if (heavy.length === 0) return list.entries();
+  for (const [changed, parts] of levelsOf(space).entries()) {
+    if (changed > list.mostChanged()) break;
+    for (const part of parts) for (const ratio of heavy) searchPart(part, ratio, list, admit, pace);
+  }
+  return list.entries();
+}
+
+/** Offers every option of a part that makes the ratio: there may be millions, so none is kept but in the shortlist. */
+export function searchPart(part: Space, ratio: Ratio, list: Shortlist, admit: Admit, pace: Pace): void {
+  const sides = splitSides(part);
+  const reader = cellReader(part, sides);
+  const offer = offerTo(list, part, ratio, admit);
+  const visit = (table: number, stream: number, log: number): boolean => {
+    if (makes(part, ratio, reader, table, stream, log)) offer(reader.groups(table, stream));
+    return false;
+  };
+  join(part, sides, { low: ratio.log - 2 * part.slack, high: ratio.log + 2 * part.slack }, visit, pace.check);
+}
+
+function offerTo(list: Shortlist, space: Space, ratio: Ratio, admit: Admit): (groups: Int32Array) => void {
+  const y = ratio.y();
+  const take = (candidate: Candidate, changed: number): void => {
+    if (list.hopeless(candidate, changed)) return;
+    const purchases = admit(candidate);
+    if (purchases !== null) list.add({ ...candidate, y, inside: ratio.inside, changed, purchases });
+  };
+  const expand = expander(space, { mostChanged: list.mostChanged, take });
+  return (groups) => {
+    if (!list.hopelessCell(space, groups)) expand(groups);
+  };
+}

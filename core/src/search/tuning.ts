@@ -1,0 +1,13 @@
+import type { Fraction } from '../ratio.ts';
+
+/** Sizes that change how long a search takes and never what it finds. */
+export interface Tuning {
+  /** cells collected before they are gathered by ratio and the window is narrowed; at least four times `heavy` */
+  readonly buffer: number;
+  /** a ratio of more options than this is heavy */
+  readonly heavy: number;
+  /** |e| of the first window; null: from the density of ratios */
+  readonly firstReach: Fraction | null;
+}
+
+export const DEFAULT_TUNING: Tuning = { buffer: 2 ** 16, heavy: 2 ** 12, firstReach: null };
