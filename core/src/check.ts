@@ -1,0 +1,79 @@
+import type { StageFit } from './drives/driveKind.ts';
+import type { Finding, Judgement, Place, Severity } from './finding.ts';
+import type { Say } from './format.ts';
+import type { Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
+import type { Assignment } from './rack.ts';
+
+/** One pair of wheels on one stage, laid out. */
+export interface PairSubject {
+  readonly plan: Plan;
+  readonly stage: Stage;
+  readonly teeth: Teeth;
+  readonly fit: StageFit;
+}
+
+/** A whole option: every stage's teeth, both pumps, and where the wheels come from. */
+export interface OptionSubject {
+  readonly plan: Plan;
+  readonly pumps: Readonly<Record<SideName, Pump>>;
+  readonly teeth: readonly Teeth[];
+  readonly assignment: Assignment;
+}
+
+/** An automatic rule. One file each; `id` ends in the name of its file, `source` says where the limit comes from. */
+export interface Check<Subject> {
+  readonly id: string;
+  readonly title: string;
+  /** The worst it can say. */
+  readonly worst: Severity;
+  readonly source: string;
+  /** Why the rule is there, for the person who asks. */
+  readonly why: string;
+  judge(subject: Subject): readonly Judgement[];
+}
+
+/** What a check has to say of a subject, as findings in words. */
+export function findingsOf<Subject>(check: Check<Subject>, subject: Subject, say: Say): readonly Finding[] {
+  return check.judge(subject).map(({ severity, where, what, figure, limit, missing }) => ({
+    check: check.id,
+    severity,
+    where,
+    what: what(say),
+    figure,
+    limit,
+    source: check.source,
+    missing: missing === true,
+  }));
+}
+
+export function blocks<Subject>(check: Check<Subject>, subject: Subject): boolean {
+  return check.worst === 'blocks' && check.judge(subject).some((judgement) => judgement.severity === 'blocks');
+}
+
+/** What a check says where an input is not given: it was not made, so it neither blocks nor passes. */
+export function notMade(where: Place, sentence: string): Judgement {
+  return { severity: 'notes', where, what: () => sentence, figure: null, limit: null, missing: true };
+}
+
+/** Beyond this many further places nothing can be set or measured. */
+const FURTHER_PLACES = 6;
+
+/**
+ * A figure and the limit it misses, written with as many places as tell them apart: a sentence that refuses 162.04 for 162 must not
+ * read 162.0 for 162.0.
+ *
+ * @param places  to begin with, whole number from 0
+ * @param write   a number with so many places
+ * @source our choice
+ * @example apart(0.16204, 0.162, 1, (value_m, places) => lengthText(value_m, say, places))  // ['162.04 mm', '162.00 mm']
+ */
+export function apart<Value>(
+  figure: Value,
+  limit: Value,
+  places: number,
+  write: (value: Value, places: number) => string,
+): readonly [string, string] {
+  let more = places;
+  while (more < places + FURTHER_PLACES && write(figure, more) === write(limit, more)) more += 1;
+  return [write(figure, more), write(limit, more)];
+}

@@ -1,0 +1,31 @@
+import type { Check, OptionSubject, PairSubject } from '../check.ts';
+import { blankBore } from './blankBore.ts';
+import { bore } from './bore.ts';
+import { centre } from './centre.ts';
+import { clearance } from './clearance.ts';
+import { commonFactor } from './commonFactor.ts';
+import { fewTeeth } from './fewTeeth.ts';
+import { guard } from './guard.ts';
+import { pitchCount } from './pitchCount.ts';
+import { pumpSpeed } from './pumpSpeed.ts';
+import { quantity } from './quantity.ts';
+import { slotTeeth } from './slotTeeth.ts';
+import { travel } from './travel.ts';
+import { wrap } from './wrap.ts';
+
+/** Judged once for every pair of wheels of a stage. */
+export const pairChecks: readonly Check<PairSubject>[] = [
+  slotTeeth,
+  bore,
+  pitchCount,
+  centre,
+  travel,
+  wrap,
+  clearance,
+  guard,
+  fewTeeth,
+  commonFactor,
+];
+
+/** Judged when an option is laid out, because they look across the stages. */
+export const optionChecks: readonly Check<OptionSubject>[] = [quantity, blankBore, pumpSpeed];

@@ -1,0 +1,44 @@
+import { type Check, notMade, type PairSubject } from '../check.ts';
+import { driveKind } from '../drives/index.ts';
+
+/** A plain chain has an even number of pitches; an odd one needs an offset link, which weakens it. */
+export const pitchCount: Check<PairSubject> = {
+  id: 'stage.pitchCount',
+  title: 'Even pitch count',
+  worst: 'blocks',
+  source: 'handbook practice, from memory: even counts; an offset link carries 0.65 to 0.8 of the chain, so 0.65 is taken',
+  why: 'An odd count needs an offset link, the weakest part of a chain.',
+  judge: ({ stage, fit }) => {
+    const { loop } = fit;
+    const word = driveKind(stage.kind).words.loop;
+    const unknown = notMade(
+      [...stage.place, 'centre'],
+      `${stage.name}: the centre distance and what it may be are not given, so it is not known which pitch count of ${word} fits.`,
+    );
+    if (loop === null) return [unknown];
+    const where = [...stage.place, 'pitches'];
+    const figure = { value: loop.pitches, unit: 'pitches' as const };
+    if (loop.count?.kind === 'oddOnly') {
+      return [
+        {
+          severity: 'blocks' as const,
+          where,
+          what: () =>
+            `${stage.name}: only an odd count, ${loop.pitches} pitches of ${word}, would fit, and offset links are not accepted here.`,
+          figure,
+          limit: null,
+        },
+      ];
+    }
+    if (loop.pitches % 2 === 0) return loop.count === null ? [unknown] : [];
+    return [
+      {
+        severity: 'warns' as const,
+        where,
+        what: () => `${stage.name}: ${loop.pitches} pitches need an offset link; the ${word} then carries 0.65 of its load.`,
+        figure,
+        limit: null,
+      },
+    ];
+  },
+};

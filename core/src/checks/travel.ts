@@ -1,0 +1,39 @@
+import { type Check, notMade, type PairSubject } from '../check.ts';
+import { lengthText } from '../format.ts';
+import { isMoved, travel_m } from '../travel.ts';
+
+export const travel: Check<PairSubject> = {
+  id: 'stage.travel',
+  title: 'Shaft travel',
+  worst: 'notes',
+  source: 'exact geometry: the taut centre of the pitch count less the centre as it is now',
+  why: 'An even pitch count rarely suits the old centre; whoever fits it must know how far the shaft moves.',
+  judge: ({ stage, teeth, fit }) => {
+    const move_m = travel_m(stage, teeth, fit);
+    if (move_m === null) {
+      return fit.loop === null
+        ? [
+            notMade(
+              [...stage.place, 'centre'],
+              `${stage.name}: the centre distance is not given, so it is not known how far the shafts move.`,
+            ),
+          ]
+        : [
+            notMade(
+              [...stage.place, 'centreNow'],
+              `${stage.name}: the centre now is not given, so it is not known how far the shafts move.`,
+            ),
+          ];
+    }
+    if (!isMoved(move_m)) return [];
+    return [
+      {
+        severity: 'notes',
+        where: [...stage.place, 'centreNow'],
+        what: (say) => `${stage.name}: the shafts move ${lengthText(Math.abs(move_m), say)} ${move_m < 0 ? 'closer' : 'apart'}.`,
+        figure: { value: move_m * 1000, unit: 'mm' },
+        limit: null,
+      },
+    ];
+  },
+};

@@ -1,0 +1,142 @@
+import { blocks, type Check, type OptionSubject } from './check.ts';
+import { optionChecks, pairChecks } from './checks/index.ts';
+import { driveKind } from './drives/index.ts';
+import { fitOf } from './option.ts';
+import type { Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
+import { assignPieces, teethToTry } from './rack.ts';
+import { type Fraction, ONE } from './ratio.ts';
+import type { Candidate, Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from './search/index.ts';
+import { fittedPumps, fittedTeeth, pumpRatio } from './train.ts';
+
+/** A plan as the search sees it, and the way back from a candidate to teeth and pumps. */
+export interface Choices {
+  readonly problem: SearchProblem;
+  readonly teethOf: (candidate: Candidate) => readonly Teeth[];
+  readonly pumpsOf: (candidate: Candidate) => Readonly<Record<SideName, Pump>>;
+  /** Bits of all checks that the candidate fails. */
+  readonly failures: (candidate: Candidate) => number;
+  /** Admits what fails no check across the stages but those in the mask. */
+  readonly rules: (relaxed: number) => Rules;
+  readonly purchases: (candidate: Candidate) => number;
+}
+
+/** Bits of the field that says which checks a pair or an option fails: the pair checks first, then the option checks. */
+const OPTION_BIT = (index: number): number => 1 << (pairChecks.length + index);
+export const CHECK_BITS: number = pairChecks.length + optionChecks.length;
+
+/** Ids of the checks in a bit field. */
+export const checksIn = (field: number): readonly string[] =>
+  [...pairChecks, ...optionChecks].filter((_, bit) => (field & (1 << bit)) !== 0).map(({ id }) => id);
+
+export function choicesOf(plan: Plan): Choices {
+  const open = plan.stages.flatMap((stage, index) => (stage.open ? [index] : []));
+  const stages = open.map((index) => openStage(plan, stageAt(plan, index)));
+  const closed = closedFailures(plan);
+  const pumpSets = pumpPairs(plan, closed);
+  const fitted = fittedTeeth(plan);
+
+  const teethOf = (candidate: Candidate): readonly Teeth[] => {
+    const teeth = [...fitted];
+    open.forEach((stage, index) => {
+      const pair = stages[index]?.pairs[candidate.pairs[index] ?? -1];
+      if (pair === undefined) throw new RangeError('choicesOf: a candidate of another search');
+      teeth[stage] = { driver: pair.driver, driven: pair.driven };
+    });
+    return teeth;
+  };
+  const pumpsOf = (candidate: Candidate) => {
+    const set = pumpSets[candidate.pump];
+    if (set === undefined) throw new RangeError('choicesOf: a candidate of another search');
+    return set.pumps;
+  };
+  const subjectOf = (candidate: Candidate): OptionSubject => {
+    const teeth = teethOf(candidate);
+    return { plan, pumps: pumpsOf(candidate), teeth, assignment: assignPieces(plan, teeth) };
+  };
+  const across = (subject: OptionSubject): number =>
+    optionChecks.reduce((field, check, index) => (blocks(check, subject) ? field | OPTION_BIT(index) : field), 0);
+
+  return {
+    problem: {
+      stages,
+      pumps: pumpSets.map(({ pair }) => pair),
+      fixed: closedRatio(plan),
+      wanted: plan.mix.wantedBPerA,
+      limits: plan.mix.limits,
+    },
+    teethOf,
+    pumpsOf,
+    failures: (candidate) => {
+      const pairs = candidate.pairs.reduce((field, pair, index) => field | (stages[index]?.pairs[pair]?.failed ?? 0), 0);
+      return closed | pairs | across(subjectOf(candidate));
+    },
+    rules: (relaxed) => ({
+      admit: (candidate) => {
+        const subject = subjectOf(candidate);
+        return (across(subject) & ~relaxed) === 0 ? subject.assignment.purchases : null;
+      },
+    }),
+    purchases: (candidate) => subjectOf(candidate).assignment.purchases,
+  };
+}
+
+function stageAt(plan: Plan, index: number): Stage {
+  const stage = plan.stages[index];
+  if (stage === undefined) throw new RangeError(`stageAt: there is no stage ${index}`);
+  return stage;
+}
+
+const EFFECTS: Readonly<Record<Stage['turns'], Effect>> = { A: 'A', B: 'B', both: 'none', neither: 'none' };
+
+function openStage(plan: Plan, stage: Stage): OpenStage {
+  const pairs: Pair[] = [];
+  for (const driver of teethToTry(plan, stage, stage.driver)) {
+    for (const driven of teethToTry(plan, stage, stage.driven)) {
+      const teeth = { driver, driven };
+      const subject = { plan, stage, teeth, fit: fitOf(stage, teeth) };
+      const failed = failedBits(pairChecks, subject);
+      const changed = Number(driver !== stage.driver.teeth) + Number(driven !== stage.driven.teeth);
+      pairs.push({ driver, driven, changed: changed === 2 ? 2 : changed === 1 ? 1 : 0, failed });
+    }
+  }
+  return { effect: EFFECTS[stage.turns], pairs };
+}
+
+function failedBits<Subject>(checks: readonly Check<Subject>[], subject: Subject): number {
+  return checks.reduce((field, check, bit) => (blocks(check, subject) ? field | (1 << bit) : field), 0);
+}
+
+interface PumpSet {
+  readonly pair: PumpPair;
+  readonly pumps: Readonly<Record<SideName, Pump>>;
+}
+
+/** What stands against every option there is: the checks that a stage fails which no option changes. */
+function closedFailures(plan: Plan): number {
+  return plan.stages.reduce((field, stage) => {
+    if (stage.open) return field;
+    const teeth = { driver: stage.driver.teeth, driven: stage.driven.teeth };
+    return field | failedBits(pairChecks, { plan, stage, teeth, fit: fitOf(stage, teeth) });
+  }, 0);
+}
+
+/** `closed` is held against every set of pumps, since it stands against every option. */
+function pumpPairs(plan: Plan, closed: number): readonly PumpSet[] {
+  const fitted = fittedPumps(plan);
+  const may = (side: SideName): readonly Pump[] => (plan.choice.anyPump ? plan.sides[side].pumps : [fitted[side]]);
+  const sets = may('A').flatMap((A) => may('B').map((B) => ({ A, B })));
+  return sets.map((pumps, order) => {
+    const changed = Number(pumps.A !== fitted.A) + Number(pumps.B !== fitted.B);
+    return { pumps, pair: { ratio: pumpRatio(pumps), changed: changed === 2 ? 2 : changed === 1 ? 1 : 0, failed: closed, order } };
+  });
+}
+
+/** What the stages that stay as they are put into the ratio. */
+function closedRatio(plan: Plan): Fraction {
+  return plan.stages.reduce((product, stage) => {
+    if (stage.open) return product;
+    const turns = driveKind(stage.kind).turns(stage.driver.teeth, stage.driven.teeth);
+    if (stage.turns === 'B') return product.mul(turns);
+    return stage.turns === 'A' ? product.div(turns) : product;
+  }, ONE);
+}

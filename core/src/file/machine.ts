@@ -1,0 +1,113 @@
+import * as v from 'valibot';
+import { driveKinds } from '../drives/index.ts';
+import { count, id, length, line, list, quantity, share, shareAboveZero, teeth, uncertainty, yesNo } from './fields.ts';
+
+const maybe = v.exactOptional;
+const speed = quantity('speed', { above: ['0', 'rpm'], most: ['100000', 'rpm'] });
+const pressure = quantity('pressure', { least: ['0', 'bar'], most: ['2000', 'bar'] });
+const volume = quantity('volume', { above: ['0', 'L'], most: ['1000000', 'L'] });
+const minutes = quantity('time', { least: ['0', 'min'], most: ['10000', 'min'] });
+
+/** A place where a wheel sits. `guard` is the largest diameter, chain on, that the guard clears here. */
+const slot = v.object({
+  teeth: maybe(teeth),
+  mayChange: maybe(yesNo),
+  bore: maybe(length),
+  keyway: maybe(length),
+  teethFrom: maybe(teeth),
+  teethTo: maybe(teeth),
+  guard: maybe(length),
+});
+
+const centre = v.union(
+  [v.object({ fixed: length }), v.object({ from: length, to: length })],
+  'the centre distance is either { "fixed": ... } or { "from": ..., "to": ... }',
+);
+
+const stage = v.object({
+  id,
+  name: maybe(line),
+  kind: v.picklist(
+    driveKinds.map((kind) => kind.kind),
+    `this drive kind is not known here; known are: ${driveKinds.map((kind) => kind.kind).join(', ')}`,
+  ),
+  size: line,
+  driver: slot,
+  driven: slot,
+  pitches: maybe(count(4, 10_000)),
+  centreNow: maybe(length),
+  centre: maybe(centre),
+  takeUp: maybe(quantity('pitches', { least: ['0', 'pitches'], most: ['100', 'pitches'] })),
+  offsetLink: maybe(yesNo),
+});
+
+const shaft = v.object({ id, name: maybe(line), turnedBy: maybe(v.object({ shaft: id, stage: maybe(id) })) });
+
+const pump = v.object({
+  id,
+  name: maybe(line),
+  displacement: maybe(quantity('displacement', { above: ['0', 'cc/rev'], most: ['100000', 'cc/rev'] })),
+  tolerance: maybe(uncertainty),
+  speedFrom: maybe(speed),
+  speedTo: maybe(speed),
+  pressureLimit: maybe(pressure),
+  gear: maybe(
+    v.object({
+      teeth: count(4, 200),
+      module: maybe(length),
+      faceWidth: maybe(length),
+      gapWidth: maybe(length),
+      gapLength: maybe(length),
+    }),
+  ),
+  measuredDelivery: maybe(v.object({ value: share, uncertainty: maybe(uncertainty) })),
+});
+
+const side = v.object({
+  shaft: id,
+  fitted: id,
+  pumps: v.pipe(list(pump), v.minLength(1, 'at least the fitted pump must be listed')),
+  pressure: maybe(pressure),
+  mechanicalEfficiency: maybe(shareAboveZero),
+  tank: maybe(v.object({ fill: maybe(volume), lowMark: maybe(volume) })),
+});
+
+const teethRange = v.object({ from: teeth, to: teeth });
+
+/** Which wheels a search may use: those on the rack, those and up to `purchases` bought ones, or any in a range. */
+const search = v.object({
+  wheels: maybe(v.picklist(['rack', 'rack and purchases', 'any'], 'wheels are "rack", "rack and purchases" or "any"')),
+  purchases: maybe(count(1, 8)),
+  teeth: maybe(teethRange),
+  anyPump: maybe(yesNo),
+  openShared: maybe(yesNo),
+});
+
+export const machine = v.object({
+  id,
+  name: line,
+  note: maybe(line),
+  rack: maybe(id),
+  motor: v.object({
+    speed: maybe(speed),
+    usable: maybe(v.object({ from: share, to: shareAboveZero })),
+    dialStep: maybe(shareAboveZero),
+    ratedTorque: maybe(quantity('torque', { above: ['0', 'N m'] })),
+  }),
+  shafts: v.pipe(list(shaft), v.minLength(1, 'at least the motor shaft must be listed')),
+  stages: list(stage),
+  A: side,
+  B: side,
+  wantedFlow: maybe(quantity('flow', { above: ['0', 'cc/min'] })),
+  mixerVolume: maybe(volume),
+  serviceFactor: maybe(quantity('share', { least: ['1', ''], most: ['10', ''] })),
+  catchTurns: maybe(count(1, 100_000)),
+  minutes: maybe(v.object({ sprocket: maybe(minutes), chainLength: maybe(minutes), centre: maybe(minutes), pump: maybe(minutes) })),
+  checklist: maybe(v.pipe(list(line), v.maxLength(6, 'the sheet has room for 6 lines of your own'))),
+  search: maybe(search),
+});
+
+export type MachineRow = v.InferOutput<typeof machine>;
+export type StageRow = MachineRow['stages'][number];
+export type SlotRow = StageRow['driver'];
+export type SideRow = MachineRow['A'];
