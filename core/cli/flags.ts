@@ -1,0 +1,140 @@
+import { parseArgs } from 'node:util';
+import type { Say, Selection } from '../src/index.ts';
+
+export const COMMANDS = ['options', 'sheet', 'validate'] as const;
+export type Command = (typeof COMMANDS)[number];
+
+/** One flag: what it takes, which commands know it, and its line in the help. */
+interface Flag {
+  readonly takes: string | null;
+  readonly commands: readonly Command[];
+  readonly help: string;
+}
+
+const PLANNING = ['options', 'sheet'] as const;
+
+export const FLAGS: Readonly<Record<string, Flag>> = {
+  machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
+  material: { takes: 'ID', commands: PLANNING, help: 'which material; may be left out where the file holds one' },
+  rack: { takes: 'ID', commands: PLANNING, help: "which rack; otherwise the machine's own, or the only one" },
+  buy: { takes: 'N', commands: PLANNING, help: 'up to N wheels may be bought, 1 to 8' },
+  teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy: teeth that may be bought; alone: any wheel of that range' },
+  'any-pump': { takes: null, commands: PLANNING, help: 'also try the other pumps each side may carry' },
+  inch: { takes: null, commands: PLANNING, help: 'lengths in inches (JSON keeps its stated units)' },
+  comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
+  rows: { takes: 'N', commands: ['options'], help: 'rows to print, 1 to 200' },
+  count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
+  json: { takes: null, commands: ['options', 'validate'], help: 'print JSON' },
+  option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
+  paper: { takes: 'A4|Letter', commands: ['sheet'], help: 'paper size; A4 if left out' },
+  number: { takes: 'TEXT', commands: ['sheet'], help: 'number of the change sheet, to be printed on it' },
+  date: { takes: 'YYYY-MM-DD', commands: ['sheet'], help: 'date to be printed; today if left out' },
+  out: { takes: 'FILE.html', commands: ['sheet'], help: 'where the page is written' },
+};
+
+export interface Call {
+  readonly command: Command;
+  readonly file: string;
+  readonly selection: Selection;
+  readonly say: Say;
+  readonly rows: number | null;
+  readonly count: boolean;
+  readonly json: boolean;
+  readonly option: number;
+  readonly paper: 'A4' | 'Letter';
+  readonly number: string;
+  readonly date: string | null;
+  readonly out: string | null;
+}
+
+export type Parsed =
+  | { readonly kind: 'help' }
+  | { readonly kind: 'bad'; readonly problems: readonly string[] }
+  | { readonly kind: 'call'; readonly call: Call };
+
+/** Reads the command line; everything wrong with it is said at once. */
+export function readFlags(args: readonly string[]): Parsed {
+  const options = Object.fromEntries(
+    Object.entries(FLAGS).map(([name, flag]) => [name, { type: flag.takes === null ? ('boolean' as const) : ('string' as const) }]),
+  );
+  const { tokens, positionals } = parseArgs({ args: [...args], options, strict: false, allowPositionals: true, tokens: true });
+  const given = new Map<string, string>();
+  const problems: string[] = [];
+  const [word, file, ...rest] = positionals;
+  if (args.length === 0 || args.includes('--help') || args.includes('-h') || word === 'help') return { kind: 'help' };
+
+  const command = COMMANDS.find((one) => one === word);
+  if (command === undefined) problems.push(`"${word ?? ''}" is no command. Expected one of: ${COMMANDS.join(', ')}.`);
+  if (command !== undefined && file === undefined) problems.push(`${command} needs a shop file.`);
+  if (rest.length > 0) problems.push(`Only one file is read; "${rest.join(' ')}" is too much.`);
+  for (const token of tokens) {
+    if (token.kind !== 'option') continue;
+    const flag = Object.hasOwn(FLAGS, token.name) ? FLAGS[token.name] : undefined;
+    if (flag === undefined) problems.push(`${token.rawName} is no flag. See --help.`);
+    else if (command !== undefined && !flag.commands.includes(command)) problems.push(`${token.rawName} does not belong to ${command}.`);
+    else if (flag.takes !== null && (token.value === undefined || token.value === ''))
+      problems.push(`${token.rawName} needs a value: ${flag.takes}.`);
+    else if (flag.takes === null && token.value !== undefined) problems.push(`${token.rawName} takes no value.`);
+    else if (given.has(token.name)) problems.push(`${token.rawName} is given twice.`);
+    else given.set(token.name, token.value ?? '');
+  }
+  const call = readValues(command ?? 'options', file ?? '', given, problems);
+  return problems.length > 0 ? { kind: 'bad', problems } : { kind: 'call', call };
+}
+
+function readValues(command: Command, file: string, given: ReadonlyMap<string, string>, problems: string[]): Call {
+  const whole = (name: string, least: number, most: number): number | null => {
+    const text = given.get(name);
+    if (text === undefined) return null;
+    if (/^\d{1,6}$/.test(text) && Number(text) >= least && Number(text) <= most) return Number(text);
+    problems.push(`--${name} takes a whole number from ${least} to ${most}, not "${text}".`);
+    return null;
+  };
+  const oneOf = <T extends string>(name: string, values: readonly [T, ...T[]]): T => {
+    const text = given.get(name);
+    const found = values.find((value) => value.toLowerCase() === text?.toLowerCase());
+    if (text !== undefined && found === undefined) problems.push(`--${name} takes ${values.join(' or ')}, not "${text}".`);
+    return found ?? values[0];
+  };
+  const teeth = readTeeth(given.get('teeth'), problems);
+  const buy = whole('buy', 1, 8);
+  const date = given.get('date') ?? null;
+  if (date !== null && !/^\d{4}-\d{2}-\d{2}$/.test(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
+  const out = given.get('out') ?? null;
+  if (command === 'sheet' && out === null) problems.push('sheet needs --out FILE.html.');
+  if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
+  const id = (name: 'machine' | 'material' | 'rack') => {
+    const value = given.get(name);
+    return value === undefined ? {} : { [name]: value };
+  };
+  return {
+    command,
+    file,
+    selection: {
+      ...id('machine'),
+      ...id('material'),
+      ...id('rack'),
+      ...(buy !== null && { purchases: buy }),
+      ...(teeth !== null && { teeth }),
+      ...(given.has('any-pump') && { anyPump: true }),
+    },
+    say: { decimal: given.has('comma') ? ',' : '.', system: given.has('inch') ? 'inch' : 'metric' },
+    rows: whole('rows', 1, 200),
+    count: given.has('count'),
+    json: given.has('json'),
+    option: whole('option', 1, 200) ?? 1,
+    paper: oneOf('paper', ['A4', 'Letter']),
+    number: given.get('number') ?? '',
+    date,
+    out,
+  };
+}
+
+function readTeeth(text: string | undefined, problems: string[]): { from: number; to: number } | null {
+  if (text === undefined) return null;
+  const match = /^(\d{1,3})-(\d{1,3})$/.exec(text);
+  const [from, to] = [Number(match?.[1]), Number(match?.[2])];
+  if (match !== null && from >= 5 && to <= 400 && from <= to) return { from, to };
+  problems.push(`--teeth takes a range as 13-40, from 5 to 400 teeth, not "${text}".`);
+  return null;
+}

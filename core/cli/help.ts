@@ -1,0 +1,28 @@
+import { COMMANDS, FLAGS } from './flags.ts';
+
+const WHAT = {
+  options: 'rank the ways to build the mix ratio of a material on a machine',
+  sheet: 'write the change sheet of one option as a printable page',
+  validate: 'read a shop file and say everything that is wrong with it',
+} as const;
+
+export function helpText(): string {
+  const flags = Object.entries(FLAGS).map(([name, { takes, commands, help }]) => {
+    const flag = `--${name}${takes === null ? '' : ` ${takes}`}`;
+    return `  ${flag.padEnd(20)} ${help} (${commands.join(', ')})`;
+  });
+  return [
+    'Ratiowright: ratio changes on two-component gear-metering machines.',
+    '',
+    'npm run --silent ratiowright -- COMMAND FILE [flags]',
+    '',
+    ...COMMANDS.map((command) => `  ${command.padEnd(20)} ${WHAT[command]}`),
+    '',
+    ...flags,
+    '',
+    'Exit 0: an option inside the limits (options), the page was written (sheet), the file is sound (validate).',
+    'Exit 1: no option inside the limits, or no limits given; the reasons are printed.',
+    'Exit 2: bad input or flags; every problem is on the error output and nothing was written.',
+    '',
+  ].join('\n');
+}

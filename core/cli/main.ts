@@ -1,0 +1,86 @@
+import { writeFileSync } from 'node:fs';
+import { type Answer, answer, answerJson, type Finding, KEPT_OPTIONS, type Outcome, type ShopFile } from '../src/index.ts';
+import { findingJson } from '../src/json.ts';
+import { fromHere, openShopFile, problemLines } from './files.ts';
+import { type Call, readFlags } from './flags.ts';
+import { helpText } from './help.ts';
+import { optionsText } from './optionsText.ts';
+import { sheetPage } from './sheetPage.ts';
+
+const SHOWN_ROWS = 12;
+
+/** Exit codes: 0 an answer, 1 none inside the limits, 2 bad input. */
+process.exitCode = run(process.argv.slice(2));
+
+function run(args: readonly string[]): 0 | 1 | 2 {
+  const parsed = readFlags(args);
+  if (parsed.kind === 'help') {
+    process.stdout.write(helpText());
+    return 0;
+  }
+  if (parsed.kind === 'bad') {
+    process.stderr.write(`${parsed.problems.join('\n')}\n`);
+    return 2;
+  }
+  const file = openShopFile(parsed.call.file);
+  if (!file.ok) return refuse(file.findings);
+  switch (parsed.call.command) {
+    case 'validate':
+      return validate(file, parsed.call);
+    case 'options':
+      return options(file.value, file.findings, parsed.call);
+    case 'sheet':
+      return sheet(file.value, parsed.call);
+  }
+}
+
+function refuse(findings: readonly Finding[]): 2 {
+  process.stderr.write(problemLines(findings));
+  return 2;
+}
+
+function validate(file: Outcome<ShopFile> & { readonly ok: true }, { json, file: name }: Call): 0 {
+  const { machines, materials, racks } = file.value;
+  const text = `${name}: ${machines.length} machines, ${materials.length} materials, ${racks.length} racks; sound.\n${problemLines(file.findings)}`;
+  process.stdout.write(json ? `${JSON.stringify({ sound: true, findings: file.findings.map(findingJson) }, null, 2)}\n` : text);
+  return 0;
+}
+
+function planned(file: ShopFile, call: Call): Outcome<Answer> {
+  return answer(file, { selection: call.selection, say: call.say, count: call.count });
+}
+
+function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 | 2 {
+  const outcome = planned(file, call);
+  if (!outcome.ok) return refuse(outcome.findings);
+  const found = outcome.value;
+  process.stderr.write(problemLines(ofFile));
+  const rows = call.rows ?? (call.json ? KEPT_OPTIONS : SHOWN_ROWS);
+  process.stdout.write(
+    call.json
+      ? `${JSON.stringify(answerJson({ ...found, options: found.options.slice(0, rows) }), null, 2)}\n`
+      : optionsText(found, rows, call.say),
+  );
+  return found.options.some((option) => option.inside === true) ? 0 : 1;
+}
+
+function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {
+  const outcome = planned(file, call);
+  if (!outcome.ok) return refuse(outcome.findings);
+  const option = outcome.value.options[call.option - 1];
+  if (option === undefined) {
+    process.stderr.write(`There is no option ${call.option}: the list holds ${outcome.value.options.length}. Nothing was written.\n`);
+    return 1;
+  }
+  const out = fromHere(call.out ?? '');
+  try {
+    writeFileSync(out, sheetPage(outcome.value, option, call));
+  } catch (error) {
+    process.stderr.write(`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}\n`);
+    return 2;
+  }
+  process.stdout.write(
+    `${call.out}: change sheet for ${outcome.value.plan.machine.name}, ${outcome.value.plan.material.name}, option ${call.option}.\n`,
+  );
+  return 0;
+}
