@@ -10,14 +10,12 @@ import { comparePlaces, type Place } from './window.ts';
 /**
  * The best option for each number of changed parts, in the order of the ranking.
  *
- * Each level's parts are searched one after the other, each no further than the best found so far.
- *
  * @param problem only choices whose `failed` is 0 take part
  * @param rules   asked for every option that may come into the list
  * @param hooks   progress and cancelling
  * @returns index c, from 0 to twice the stages plus 2: the best with exactly c changed, null where there is none
  * @throws RangeError and Cancelled as `findOptions`
- * @source our choice of method, as above
+ * @source our choice of method: the space cut by what changes, each part searched as `findOptions` does
  * @example bestPerChange(problem, { admit: () => 0 })[0]?.ratio.toFraction()  // '1'
  */
 export function bestPerChange(
@@ -33,7 +31,7 @@ export function bestPerChange(
   let done = 0;
   for (const [changed, parts] of levels.entries()) {
     let entry: Entry | null = null;
-    // small parts first: what they find narrows the search of the large ones
+    // each part is searched no further than the best so far; small ones first, for what they find narrows the search of the large ones
     for (const part of [...parts].sort((a, b) => cellsIn(a) - cellsIn(b))) {
       entry = better(part, entry, rules, partOf(hooks, done / cells, cellsIn(part) / cells), tuning);
       done += cellsIn(part);

@@ -6,7 +6,7 @@ import type { Sides } from './sides.ts';
 import type { Space } from './space.ts';
 import { tiesOf } from './ties.ts';
 import type { Tuning } from './tuning.ts';
-import { holds, type Place, wellWithin, windowUpTo } from './window.ts';
+import { holds, type Place, type Window, wellWithin, windowUpTo } from './window.ts';
 
 /** What every run through the cells needs. */
 export interface Run {
@@ -31,55 +31,58 @@ export interface Shell {
  */
 export function collectShell(run: Run, place: Place | null, before: Shell | null, options: number): Shell {
   const { space, sides, tuning, pace } = run;
-  const { slack } = space;
-  const done = before && windowUpTo(before.place, space.inside);
+  const { slack, inside } = space;
+  const reader = cellReader(space, sides);
+  const done = before && windowUpTo(before.place, inside);
   // heavy ratios right at the bound of what is done: floats alone would not keep their millions of cells out
   const edge = (before?.ratios ?? []).filter(({ cells, log }) => cells === null && done && !wellWithin(done, log, 3 * slack));
-  const reader = cellReader(space, sides);
-  const span: Span = { low: -Infinity, high: Infinity };
-  let window = windowUpTo(place, space.inside);
+  const { logLow: low, logHigh: high } = windowUpTo(place, inside);
+  const span: Span = { low, high };
   let shell: Shell = { ratios: [], place };
-  let heavy: readonly Ratio[] = [];
+  let known = edge;
   let fresh: Cell[] = [];
   let room = tuning.buffer;
 
-  const isNew = ({ log, y }: Ratio): boolean => holds(window, log, slack, y) && !(done && holds(done, log, slack, y));
   const gather = (): void => {
     pace.check();
-    const light = shell.ratios.flatMap(({ cells }) => cells ?? []);
-    const ratios = distinctRatios(space, reader, light.concat(fresh)).filter(isNew);
-    for (const ratio of ratios) if (ratio.options > tuning.heavy) ratio.cells = null;
-    shell = { ratios: [...heavy, ...ratios].sort((a, b) => compareRatios(space, a, b)), place: shell.place };
+    shell = { ratios: withCells(run, shell, fresh, done), place: shell.place };
     fresh = [];
   };
   const narrow = (): void => {
     const kept = firstTies(space, shell.ratios, options, tuning.buffer / 2);
     const last = kept.at(-1);
     if (last && kept.length < shell.ratios.length) shell = { ratios: kept, place: last.place() };
-    window = windowUpTo(shell.place, space.inside);
-    heavy = shell.ratios.filter(({ cells }) => cells === null);
-    room = tuning.buffer - cellsOf(shell.ratios);
+    const window = windowUpTo(shell.place, inside);
     span.low = window.logLow;
     span.high = window.logHigh;
+    known = [...edge, ...shell.ratios.filter(({ cells }) => cells === null)];
+    room = tuning.buffer - cellsOf(shell.ratios);
   };
-  const isKnown = (table: number, stream: number, log: number): boolean => {
-    for (const ratio of heavy) if (makes(space, ratio, reader, table, stream, log)) return true;
-    for (const ratio of edge) if (makes(space, ratio, reader, table, stream, log)) return true;
-    return done !== null && wellWithin(done, log, slack);
-  };
-
-  narrow();
   const visit = (table: number, stream: number, log: number): boolean => {
-    if (isKnown(table, stream, log)) return false;
+    for (const ratio of known) if (makes(space, ratio, reader, table, stream, log)) return false;
+    if (done && wellWithin(done, log, slack)) return false;
     fresh.push({ table, stream, log });
-    if (fresh.length < room) return false;
-    gather();
-    narrow();
+    if (fresh.length >= room) {
+      gather();
+      narrow();
+    }
     return false;
   };
   join(space, sides, span, visit, pace.pass());
   gather();
   return shell;
+}
+
+/** The ratios of a shell with fresh cells added, best first; what lies beyond its place or is done already falls away. */
+function withCells({ space, sides, tuning }: Run, { ratios, place }: Shell, fresh: readonly Cell[], done: Window | null): readonly Ratio[] {
+  const window = windowUpTo(place, space.inside);
+  const cells = ratios.flatMap((ratio) => ratio.cells ?? []).concat(fresh);
+  const light = distinctRatios(space, cellReader(space, sides), cells).filter(
+    ({ log, y }) => holds(window, log, space.slack, y) && !(done && holds(done, log, space.slack, y)),
+  );
+  for (const ratio of light) if (ratio.options > tuning.heavy) ratio.cells = null;
+  const heavy = ratios.filter((ratio) => ratio.cells === null);
+  return [...heavy, ...light].sort((a, b) => compareRatios(space, a, b));
 }
 
 const cellsOf = (ratios: readonly Ratio[]): number => ratios.reduce((n, { cells }) => n + (cells?.length ?? 0), 0);

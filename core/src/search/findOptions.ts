@@ -62,7 +62,7 @@ export function firstEntries(
   const run: Run = { space, sides: splitSides(space), tuning, pace };
   const entries: Entry[] = [];
   for (const tie of tiesInOrder(run, wanted, last)) {
-    entries.push(...tiedOptions(run, tie, wanted - entries.length, admit));
+    for (const entry of tiedOptions(run, tie, wanted - entries.length, admit)) entries.push(entry);
     if (entries.length >= wanted) break;
   }
   return entries;

@@ -1,5 +1,5 @@
 export { bestPerChange } from './bestPerChange.ts';
-export { countOptions } from './count.ts';
+export { type Counts, countOptions } from './count.ts';
 export { type Found, findOptions } from './findOptions.ts';
 export {
   Cancelled,

@@ -11,7 +11,7 @@ const FITTED = [
 ] as const;
 const KEEP = 200;
 
-/** Whole numbers for each option, in the order of the ranking: |N q - D p| / D, parts changed, teeth slot by slot; the wanted ratio is p/q. */
+/** An option in whole numbers, in the order of the ranking: |N q - D p| over D (wanted: p/q), parts changed, teeth slot by slot. */
 type Row = readonly [distance: number, D: number, changed: number, ...teeth: number[]];
 
 function compareRows(a: Row, b: Row): number {
