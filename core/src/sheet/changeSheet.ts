@@ -1,0 +1,120 @@
+import type { Finding } from '../finding.ts';
+import { offRatioText, type Say, temperatureText } from '../format.ts';
+import type { PlannedOption } from '../option.ts';
+import type { Plan, SideName } from '../plan.ts';
+import { type CatchTable, catchTable } from './catchTable.ts';
+import { type Cautions, cautionsOf } from './cautions.ts';
+import { type Care, careOf } from './chainCare.ts';
+import { type Changes, changesOf } from './changes.ts';
+import { clip, withShortNames } from './paperText.ts';
+import { OFF_RATIO_DEFINITION, type RatioRow, ratioRows } from './ratioRows.ts';
+import { type Steps, stepsOf } from './steps.ts';
+
+/** What the core cannot know of a sheet: its number, the date as text, the name of the file, and how the shop reads numbers. */
+export interface AboutSheet {
+  readonly number: string;
+  readonly date: string;
+  readonly file: string;
+  readonly say: Say;
+}
+
+export interface Heading {
+  readonly title: string;
+  readonly machine: string;
+  readonly shop: string;
+  readonly date: string;
+  readonly material: string;
+  /** The ratio as the data sheet gives it. */
+  readonly wanted: string;
+  readonly components: string;
+  readonly invented: string | null;
+  /** What stands against the change; empty where it may be built. */
+  readonly notToBeBuilt: readonly string[];
+}
+
+/** The change sheet as data, every figure worded for reading: paper and screen show the same. */
+export interface ChangeSheet {
+  readonly heading: Heading;
+  readonly cautions: Cautions;
+  readonly changes: Changes;
+  readonly ratio: { readonly definition: string; readonly rows: readonly RatioRow[] };
+  readonly steps: Steps;
+  readonly care: Care;
+  /** What warns, then how many checks were not made. */
+  readonly warnings: readonly string[];
+  readonly catches: CatchTable;
+  readonly signatures: readonly string[];
+  readonly footer: string;
+}
+
+const NUMBER_LENGTH = 24;
+const COMPONENT_LENGTH = 40;
+const FILE_LENGTH = 60;
+
+/**
+ * The sheet that goes to the machine: what comes off and goes on, the ratio that follows, how it is done and how it is proved.
+ *
+ * @param option  the change as planned
+ * @param fitted  what is on the machine now, of the same plan
+ * @returns one page of text as data; a change with a finding that blocks is marked as not to be built
+ * @throws RangeError  where an option belongs to another plan
+ */
+export function changeSheet(plan: Plan, option: PlannedOption, fitted: PlannedOption, about: AboutSheet): ChangeSheet {
+  const { say } = about;
+  const findings = [...option.findings, ...plan.findings];
+  const number = clip(about.number, NUMBER_LENGTH);
+  return {
+    heading: heading(plan, findings, about),
+    cautions: cautionsOf(plan),
+    changes: changesOf(plan, option, say),
+    ratio: { definition: OFF_RATIO_DEFINITION, rows: ratioRows(plan, option, fitted, say) },
+    steps: stepsOf(plan, option, say),
+    care: careOf(option, say),
+    warnings: [...outside(option, say), ...sentences(plan, findings, 'warns'), ...notMade(findings)],
+    catches: catchTable(plan, option, say),
+    signatures: ['Changed by, date', 'Ratio check by, date', 'Released for use by, date'],
+    footer: `${clip(about.file, FILE_LENGTH)}, sheet ${number}, page 1 of 1`,
+  };
+}
+
+function heading(plan: Plan, findings: readonly Finding[], about: AboutSheet): Heading {
+  // A component without a name of its own is called by its letter, which stands there already.
+  const component = (side: SideName) => {
+    const { component: name } = plan.sides[side];
+    const runAt_K = plan.mix.runAt_K[side];
+    const words = [
+      ...(name === side ? [] : [clip(name, COMPONENT_LENGTH)]),
+      ...(runAt_K.known ? [`at ${temperatureText(runAt_K.value, about.say)}`] : []),
+    ];
+    return words.length === 0 ? [] : [`${side}: ${words.join(' ')}`];
+  };
+  const { written } = plan.mix.sheet;
+  return {
+    title: `Change sheet ${clip(about.number, NUMBER_LENGTH)}`,
+    machine: plan.machine.name,
+    shop: plan.shop,
+    date: clip(about.date, NUMBER_LENGTH),
+    material: plan.material.name,
+    wanted: written,
+    components: [...component('A'), ...component('B')].join(', '),
+    invented: plan.invented ? 'invented example' : null,
+    notToBeBuilt: sentences(plan, findings, 'blocks'),
+  };
+}
+
+const sentences = (plan: Plan, findings: readonly Finding[], severity: Finding['severity']): readonly string[] =>
+  findings.filter((finding) => finding.severity === severity).map(({ what }) => withShortNames(plan, what));
+
+function outside({ inside, offRatio }: PlannedOption, say: Say): readonly string[] {
+  return inside === false
+    ? [`The ratio is outside the limits of the material, ${offRatioText(offRatio, say)}: whoever releases it must decide.`]
+    : [];
+}
+
+function notMade(findings: readonly Finding[]): readonly string[] {
+  const missing = findings.filter(({ missing: notGiven, severity }) => notGiven && severity === 'notes').length;
+  if (missing === 0) return [];
+  return [
+    `Not given, and so not checked: ${missing} ${missing === 1 ? 'point' : 'points'}; the list of findings names ${missing === 1 ? 'it' : 'them'}.`,
+  ];
+}

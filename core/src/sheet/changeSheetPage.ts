@@ -1,0 +1,136 @@
+import type { CatchTable } from './catchTable.ts';
+import type { Cautions } from './cautions.ts';
+import type { Care } from './chainCare.ts';
+import type { ChangeRow } from './changeRows.ts';
+import type { ChangeSheet, Heading } from './changeSheet.ts';
+import type { ChangeGroup, Changes } from './changes.ts';
+import { cautionColumns, stepColumns } from './columns.ts';
+import { DRAWING_HEIGHT_mm } from './driveLayout.ts';
+import { escaped } from './html.ts';
+import { type Paper, pageStyle } from './pageStyle.ts';
+import type { RatioRow } from './ratioRows.ts';
+import type { Steps } from './steps.ts';
+import { em_mm, typeSize_pt } from './typeSize.ts';
+
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
+const BOX = '<span class="box"></span>';
+const BLANK = '<td></td>';
+/** Both wheels, the loop and the centres of a stage. */
+const CELLS = 4;
+
+/**
+ * The change sheet as one page to print: complete HTML that needs nothing else, black on white.
+ *
+ * @param svg  the drive as `driveSvg` draws it; it is put in as it is
+ * @returns text of the page; the user's own words are escaped
+ */
+export function changeSheetPage(sheet: ChangeSheet, svg: string, paper: Paper): string {
+  const { heading, cautions, changes, ratio, steps, care, warnings, catches, signatures, footer } = sheet;
+  const size_pt = typeSize_pt(sheet, pictureHeight_mm(svg));
+  const blocks = [
+    headingBlock(heading),
+    ...stopBlock(heading.notToBeBuilt),
+    cautionsBlock(cautions, size_pt),
+    changesBlock(changes),
+    `<section class="cols"><div>${ratioBlock(ratio.definition, ratio.rows)}${warningsBlock(warnings)}</div><div>${driveBlock(svg, care)}</div></section>`,
+    stepsBlock(steps, size_pt),
+    catchBlock(catches),
+    `<section class="sign">${signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
+    footBlock(footer, heading),
+  ];
+  return `<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width"><title>${escaped(heading.title)}</title><style>${pageStyle(paper)}</style></head>
+<body><main class="sheet" style="font-size:${size_pt}pt">
+${blocks.join('\n')}
+</main></body></html>
+`;
+}
+
+function headingBlock(heading: Heading): string {
+  const { title, machine, shop, date, material, wanted, components, invented } = heading;
+  // The shop's name comes last: it is what is cut where the line is full.
+  const shopLine = [...(invented === null ? [] : [invented]), shop].map(escaped).join(' · ');
+  return `<header class="top"><div><div class="title"><h1>${escaped(title)}</h1><span>${escaped(date)}</span></div><div class="two big">${escaped(machine)}</div><div class="one">${shopLine}</div></div>
+<div class="right"><div class="two big">${escaped(material)}</div><div class="one big">${escaped(wanted)}</div><div class="two">${escaped(components)}</div></div></header>`;
+}
+
+const stopBlock = (reasons: readonly string[]): readonly string[] =>
+  reasons.length === 0 ? [] : [`<section class="stop"><b>NOT TO BE BUILT</b>${lines(reasons)}</section>`];
+
+const lines = (words: readonly string[]): string => `<ul>${words.map((word) => `<li>${escaped(word)}</li>`).join('')}</ul>`;
+
+function cautionsBlock({ groups, own, deference }: Cautions, size_pt: number): string {
+  const columns = groups.map(({ title, lines: group }) => `<div><b>${escaped(title)}</b>${lines(group)}</div>`);
+  const { first, second } = cautionColumns(own, em_mm(size_pt));
+  const material = own.length === 0 ? '' : `<b class="wide">This material</b>${lines(first)}${lines(second)}`;
+  return `<section class="care">${columns.join('')}${material}<p class="wide">${escaped(deference)}</p></section>`;
+}
+
+function changesBlock({ summary, groups, stays }: Changes): string {
+  const table = groups.length === 0 ? '' : `<table class="changes">${groups.map(groupRow).join('')}</table>`;
+  return `<section><h2>Take off → put on <span>${escaped(summary)}</span></h2>${table}${stays.map((line) => `<p class="stays">${escaped(line)}</p>`).join('')}</section>`;
+}
+
+function groupRow({ title, detail, rows }: ChangeGroup): string {
+  const spare = `<td colspan="${CELLS - rows.length}"></td>`;
+  const cells = rows.map(changeCell).join('') + (rows.length < CELLS ? spare : '');
+  return `<tr><th scope="row"><b class="two">${escaped(title)}</b>${escaped(detail)}</th>${cells}</tr>`;
+}
+
+function changeCell({ place, detail, off, on, from, isNew }: ChangeRow): string {
+  const figures = isNew ? `${escaped(off)} → <b>${escaped(on)}</b>` : escaped(on);
+  const small = detail === '' ? '' : `<small>${escaped(detail)}</small>`;
+  return `<td><small>${escaped(place)}</small><div class="figures">${figures}</div><div class="two">${escaped(from)}</div>${small}</td>`;
+}
+
+function driveBlock(svg: string, { definition, heads, rows }: Care): string {
+  const cells = (words: readonly string[], tag: 'th' | 'td') =>
+    `<tr>${words.map((word) => `<${tag}>${escaped(word)}</${tag}>`).join('')}</tr>`;
+  const table =
+    rows.length === 0
+      ? ''
+      : `<h2>Slack and wear <span>${escaped(definition)}</span></h2><table class="wear">${cells(heads, 'th')}${rows.map((row) => cells(row, 'td')).join('')}</table>`;
+  return `<h2>Drive</h2>${svg}${table}`;
+}
+
+const warningsBlock = (warnings: readonly string[]): string =>
+  warnings.length === 0 ? '' : `<div class="warn"><h2>Warnings</h2>${lines(warnings)}</div>`;
+
+function ratioBlock(definition: string, rows: readonly RatioRow[]): string {
+  const items = rows.map(
+    ({ what, figure, against }) =>
+      `<div><dt>${escaped(what)}</dt><dd><b>${escaped(figure)}</b></dd><dd class="against">${escaped(against)}</dd></div>`,
+  );
+  return `<h2>Ratio after the change</h2><dl class="ratio">${items.join('')}</dl><p class="note">${escaped(definition)}</p>`;
+}
+
+function stepsBlock({ lines: done, own }: Steps, size_pt: number): string {
+  const { first, second } = stepColumns([...done, ...own], em_mm(size_pt));
+  const column = (steps: readonly string[], from: number) =>
+    `<ol start="${from}">${steps.map((step) => `<li>${BOX}${escaped(step)}</li>`).join('')}</ol>`;
+  return `<section><h2>Steps</h2><div class="steps">${column(first, 1)}${column(second, first.length + 1)}</div></section>`;
+}
+
+function catchBlock({ how, heads, limits, rows, rule, otherwise }: CatchTable): string {
+  const head = ['Catch', heads.a, heads.b, heads.ratio, 'Limits', 'Inside?']
+    .map((word) => `<th scope="col">${escaped(word)}</th>`)
+    .join('');
+  const verdict = limits === null ? BLANK : `<td>${BOX}yes ${BOX}no</td>`;
+  const row = (name: string) =>
+    `<tr class="blank"><td>${escaped(name)}</td>${BLANK}${BLANK}${BLANK}<td>${escaped(limits ?? 'not given')}</td>${verdict}</tr>`;
+  return `<section><h2>Ratio check <span>${escaped(how)}</span></h2><table class="catch"><tr>${head}</tr>${rows.map(row).join('')}</table><p class="rule"><b>${escaped(rule)}</b> ${escaped(otherwise)}</p></section>`;
+}
+
+/** The bar is drawn in millimetres, apart from the type size, so that it tells whether the printer has scaled the page. */
+function footBlock(footer: string, { invented }: Heading): string {
+  const marks = Array.from({ length: 9 }, (_, index) => `<path d="M${11 + index * 10} 2.2V3.8" stroke="#000" stroke-width=".2"/>`).join('');
+  const bar = `<svg width="102mm" height="6mm" viewBox="0 0 102 6" role="img" aria-label="100 mm bar"><path id="bar" d="M1 3H101" stroke="#000" stroke-width=".3"/><path d="M1 1V5M101 1V5" stroke="#000" stroke-width=".3"/>${marks}</svg>`;
+  const mark = invented === null ? '' : `<div>${escaped(invented)}</div>`;
+  return `<footer class="foot"><div>${bar}This bar is 100 mm long, or the print is not to scale.</div><div class="right"><div>${escaped(footer)}</div>${mark}</div></footer>`;
+}
+
+/** The height that a picture states of itself; the whole box where it states none. */
+function pictureHeight_mm(svg: string): number {
+  return Number(/^<svg[^>]* height="([\d.]+)mm"/.exec(svg)?.[1] ?? DRAWING_HEIGHT_mm);
+}

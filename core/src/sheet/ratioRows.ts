@@ -1,0 +1,76 @@
+import { driveKind } from '../drives/index.ts';
+import { fixed, offRatioText, ratioText, type Say } from '../format.ts';
+import type { PlannedOption } from '../option.ts';
+import type { Mix, Plan } from '../plan.ts';
+import { type Fraction, ONE } from '../ratio.ts';
+import { pumpRatio, sprocketRatio } from '../train.ts';
+import { aPerB, clip, partsPlaces, plainText, shortExactRatio } from './paperText.ts';
+
+/** One way to read the ratio: what it is counted in, the figure, and what it is held against. */
+export interface RatioRow {
+  readonly what: string;
+  readonly figure: string;
+  readonly against: string;
+}
+
+/** What a data sheet is quoted with is cut beyond this. */
+const WRITTEN_LENGTH = 48;
+
+/** Stands beside every off-ratio in print. */
+export const OFF_RATIO_DEFINITION =
+  'off-ratio is (B per A made) / (B per A wanted) − 1: +\u00A0is\u00A0B\u2011rich, −\u00A0is\u00A0B\u2011lean';
+
+/** The ratio after the change: exact, how far off, as the data sheet counts, where it comes from, and what it was before. */
+export function ratioRows(plan: Plan, option: PlannedOption, fitted: PlannedOption, say: Say): readonly RatioRow[] {
+  const { mix } = plan;
+  const asWritten = mix.limitsWritten === null ? '' : `, ${clip(mix.limitsWritten, WRITTEN_LENGTH)} as written`;
+  return [
+    { what: 'By volume, exact', figure: exactAndDecimal(option.bPerA, say), against: `wanted ${ratioText(aPerB(mix.wantedBPerA), say)}` },
+    { what: 'Off-ratio', figure: offRatioText(option.offRatio, say), against: insideText(option.inside) + asWritten },
+    asTheSheetCounts(mix, option, say),
+    product(plan, option, say),
+    {
+      what: 'Before the change',
+      figure: exactAndDecimal(fitted.bPerA, say),
+      against: `${offRatioText(fitted.offRatio, say)}, ${insideText(fitted.inside)}`,
+    },
+  ];
+}
+
+function insideText(inside: boolean | null): string {
+  if (inside === null) return 'limits not given';
+  return inside ? 'inside limits' : 'outside limits';
+}
+
+function exactAndDecimal(bPerA: Fraction, say: Say): string {
+  const R = aPerB(bPerA);
+  const exact = shortExactRatio(R);
+  if (exact === null) return ratioText(R, say);
+  // A whole number to one has no decimals to add.
+  return R.d === 1n ? exact : `${exact} = ${ratioText(R, say)}`;
+}
+
+function asTheSheetCounts(mix: Mix, option: PlannedOption, say: Say): RatioRow {
+  const { basis, partsA, partsB, written } = mix.sheet;
+  // Off-ratio is the same on every basis, so the parts made follow from the parts wanted.
+  const partsOfB = (e: Fraction) => fixed(partsB.mul(ONE.add(e)), partsPlaces(partsB), say);
+  const limits = mix.limits === null ? '' : `, limits ${partsOfB(mix.limits.low)} to ${partsOfB(mix.limits.high)}`;
+  return {
+    what: basis === 'weight' ? 'By weight' : 'As sheet counts',
+    figure: `${plainText(partsA, say)} : ${partsOfB(option.offRatio)}`,
+    against: `wanted ${clip(written, WRITTEN_LENGTH)}${limits}`,
+  };
+}
+
+/** Pumps and wheels as one product, so that a ratio already in the pumps is not applied twice. */
+function product(plan: Plan, option: PlannedOption, say: Say): RatioRow {
+  const ratio = (bPerA: Fraction) => shortExactRatio(aPerB(bPerA)) ?? ratioText(aPerB(bPerA), say);
+  const words = [...new Set(plan.stages.map(({ kind }) => driveKind(kind).words.wheel))];
+  const wheels = words.length === 1 ? `${words[0]}s` : 'wheels';
+  const teeth = option.stages.map((stage) => stage.teeth);
+  return {
+    what: `Pumps × ${wheels}`,
+    figure: `(${ratio(pumpRatio(option.pumps))}) × (${ratio(sprocketRatio(plan, teeth))})`,
+    against: 'both are in the figures above; apply neither again',
+  };
+}
