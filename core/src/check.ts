@@ -23,6 +23,7 @@ export interface OptionSubject {
 /** An automatic rule. One file each; `id` ends in the name of its file, `source` says where the limit comes from. */
 export interface Check<Subject> {
   readonly id: string;
+  /** What is the matter, in two or three words; a severity stands before it. */
   readonly title: string;
   /** The worst it can say. */
   readonly worst: Severity;

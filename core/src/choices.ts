@@ -20,13 +20,15 @@ export interface Choices {
   readonly purchases: (candidate: Candidate) => number;
 }
 
-/** Bits of the field that says which checks a pair or an option fails: the pair checks first, then the option checks. */
-const OPTION_BIT = (index: number): number => 1 << (pairChecks.length + index);
-export const CHECK_BITS: number = pairChecks.length + optionChecks.length;
+const BLOCKING_PAIR = pairChecks.filter(({ worst }) => worst === 'blocks');
+const BLOCKING_OPTION = optionChecks.filter(({ worst }) => worst === 'blocks');
+/** Bits of the field that says which checks a pair or an option fails: the pair checks first, then the option checks; only those that can block. */
+const OPTION_BIT = (index: number): number => 1 << (BLOCKING_PAIR.length + index);
+export const CHECK_BITS: number = BLOCKING_PAIR.length + BLOCKING_OPTION.length;
 
 /** Ids of the checks in a bit field. */
 export const checksIn = (field: number): readonly string[] =>
-  [...pairChecks, ...optionChecks].filter((_, bit) => (field & (1 << bit)) !== 0).map(({ id }) => id);
+  [...BLOCKING_PAIR, ...BLOCKING_OPTION].filter((_, bit) => (field & (1 << bit)) !== 0).map(({ id }) => id);
 
 export function choicesOf(plan: Plan): Choices {
   const open = plan.stages.flatMap((stage, index) => (stage.open ? [index] : []));
@@ -54,7 +56,7 @@ export function choicesOf(plan: Plan): Choices {
     return { plan, pumps: pumpsOf(candidate), teeth, assignment: assignPieces(plan, teeth) };
   };
   const across = (subject: OptionSubject): number =>
-    optionChecks.reduce((field, check, index) => (blocks(check, subject) ? field | OPTION_BIT(index) : field), 0);
+    BLOCKING_OPTION.reduce((field, check, index) => (blocks(check, subject) ? field | OPTION_BIT(index) : field), 0);
 
   return {
     problem: {
@@ -94,7 +96,7 @@ function openStage(plan: Plan, stage: Stage): OpenStage {
     for (const driven of teethToTry(plan, stage, stage.driven)) {
       const teeth = { driver, driven };
       const subject = { plan, stage, teeth, fit: fitOf(stage, teeth) };
-      const failed = failedBits(pairChecks, subject);
+      const failed = failedBits(BLOCKING_PAIR, subject);
       const changed = Number(driver !== stage.driver.teeth) + Number(driven !== stage.driven.teeth);
       pairs.push({ driver, driven, changed: changed === 2 ? 2 : changed === 1 ? 1 : 0, failed });
     }
@@ -116,7 +118,7 @@ function closedFailures(plan: Plan): number {
   return plan.stages.reduce((field, stage) => {
     if (stage.open) return field;
     const teeth = { driver: stage.driver.teeth, driven: stage.driven.teeth };
-    return field | failedBits(pairChecks, { plan, stage, teeth, fit: fitOf(stage, teeth) });
+    return field | failedBits(BLOCKING_PAIR, { plan, stage, teeth, fit: fitOf(stage, teeth) });
   }, 0);
 }
 

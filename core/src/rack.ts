@@ -117,7 +117,7 @@ function shareOut(places: readonly ChangedPlace[], supplies: readonly Supply[]):
 }
 
 /** The bore of the wheel that goes on; null where it stays, is bought or is not to be had. */
-export function boreOf(origin: Origin): Given<Fraction> | null {
+export function boreOf_m(origin: Origin): Given<Fraction> | null {
   if (origin.from === 'rack') return origin.piece.bore_m;
   return origin.from === 'machine' ? origin.slot.bore_m : null;
 }
@@ -163,7 +163,7 @@ export function buyRange(plan: Plan, slot: Slot): { readonly from: Given<number>
 }
 
 /** Bores of all wheels of this size and these teeth, on the rack or on the machine, whatever their number. */
-export function boresOnHand(plan: Plan, stage: Stage, teeth: number): readonly Given<Fraction>[] {
+export function boresOnHand_m(plan: Plan, stage: Stage, teeth: number): readonly Given<Fraction>[] {
   return [
     ...plan.pieces.filter((piece) => sameWheel(piece, stage, teeth)).map((piece) => piece.bore_m),
     ...fittedElsewhere(plan, stage, teeth).map(({ slot }) => slot.bore_m),

@@ -1,12 +1,12 @@
 import { type Check, notMade, type OptionSubject } from '../check.ts';
 import type { Judgement } from '../finding.ts';
 import { ENDS } from '../plan.ts';
-import { boreOf } from '../rack.ts';
+import { boreOf_m } from '../rack.ts';
 
 /** A wheel whose bore nobody has noted fits any slot, so it may be the one that is taken. */
 export const blankBore: Check<OptionSubject> = {
   id: 'option.blankBore',
-  title: 'Bore noted for every wheel that goes on',
+  title: 'Bore not noted',
   worst: 'notes',
   source: 'bores of the rack and of the slots, as given',
   why: 'A wheel without a noted bore may not go on the shaft it is taken for.',
@@ -17,7 +17,7 @@ export const blankBore: Check<OptionSubject> = {
         const origin = assignment.origins[index]?.[end];
         // Where the bore of the slot is not given either, `bore` says so.
         if (origin === undefined || !slot.bore_m.known) return [];
-        const bore_m = boreOf(origin);
+        const bore_m = boreOf_m(origin);
         if (bore_m === null || bore_m.known) return [];
         const name = `${stage.name} ${end}, ${teeth[index]?.[end]} teeth`;
         return [notMade([...slot.place, 'bore'], `${name}: no bore is noted for the wheel at hand; measure it before you take it.`)];

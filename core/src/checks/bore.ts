@@ -2,13 +2,13 @@ import { apart, type Check, notMade, type PairSubject } from '../check.ts';
 import type { Judgement } from '../finding.ts';
 import { lengthText } from '../format.ts';
 import { ENDS } from '../plan.ts';
-import { boresOnHand, mayBuy, sameBore } from '../rack.ts';
+import { boresOnHand_m, mayBuy, sameBore } from '../rack.ts';
 import { float } from '../ratio.ts';
 
 /** Bores match exactly; a blank bore fits any slot, which `blankBore` notes. The keyway is printed, not checked. */
 export const bore: Check<PairSubject> = {
   id: 'slot.bore',
-  title: 'Bore of the wheel fits the shaft',
+  title: 'Bore does not fit',
   worst: 'blocks',
   source: 'bores compared exactly as typed (our choice)',
   why: 'A wheel with another bore does not go on, or runs out of true.',
@@ -20,7 +20,7 @@ export const bore: Check<PairSubject> = {
       const where = [...slot.place, 'bore'];
       const shaft_m = slot.bore_m;
       if (!shaft_m.known) return [notMade(where, `${name}: the bore of this slot is not given, so the bore was not checked.`)];
-      const onHand = boresOnHand(plan, stage, teeth[end]);
+      const onHand = boresOnHand_m(plan, stage, teeth[end]);
       const other_m = onHand.flatMap((one) => (one.known ? [float(one.value)] : []));
       const fits = onHand.some((one) => !one.known || sameBore(one, shaft_m));
       if (fits || other_m.length === 0 || mayBuy(plan, slot, teeth[end])) return [];

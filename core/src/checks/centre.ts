@@ -6,7 +6,7 @@ import { fixed, lengthText } from '../format.ts';
 /** The taut centre must lie within what the shafts allow, or the take-up must absorb the slack that is left. */
 export const centre: Check<PairSubject> = {
   id: 'stage.centre',
-  title: 'Centre distance or take-up',
+  title: 'Centre distance',
   worst: 'blocks',
   source: 'exact geometry of an open drive on its pitch circles; the window and the take-up are the machine’s own',
   why: 'A chain that is too short does not go on; one that is too long jumps teeth.',

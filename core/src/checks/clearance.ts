@@ -4,7 +4,7 @@ import { lengthText } from '../format.ts';
 /** Facing wheels carry no chain between them, so it is their bare teeth that must clear. */
 export const clearance: Check<PairSubject> = {
   id: 'stage.clearance',
-  title: 'Wheels clear each other',
+  title: 'Wheels touch',
   worst: 'blocks',
   source: 'outside diameters of ISO 606 Annex A / ASME B29.1; centre distance above half their sum (handbook practice)',
   why: 'Two wheels that touch cannot turn.',

@@ -7,7 +7,7 @@ const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 /** With a common factor the same teeth meet the same links again and again, and wear does not spread. */
 export const commonFactor: Check<PairSubject> = {
   id: 'stage.commonFactor',
-  title: 'Teeth and pitches without a common factor',
+  title: 'Common factor',
   worst: 'notes',
   source: 'Encyclopaedia Britannica, 11th ed., Mechanics: wheels prime to each other; a tooth meets a link again after lcm(teeth, pitches)',
   why: 'Wear spreads over all teeth only where teeth and pitches share no factor.',

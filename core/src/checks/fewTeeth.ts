@@ -4,7 +4,7 @@ import { ENDS } from '../plan.ts';
 
 export const fewTeeth: Check<PairSubject> = {
   id: 'slot.fewTeeth',
-  title: 'Enough teeth for smooth running',
+  title: 'Few teeth',
   worst: 'warns',
   source: 'handbook practice, from memory: 17 teeth or more on a roller-chain sprocket',
   why: 'Few teeth make the chain speed ripple at tooth frequency; it averages out in a catch but shows in short shots.',

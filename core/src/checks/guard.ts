@@ -6,7 +6,7 @@ import { ENDS } from '../plan.ts';
 /** The chain's plates stand above the teeth, so what must clear the guard is the sprocket with its chain on. */
 export const guard: Check<PairSubject> = {
   id: 'slot.guard',
-  title: 'Guard clears the wheel with the chain on',
+  title: 'Guard too close',
   worst: 'blocks',
   source: 'chain-on diameter PD + 0.95 p: largest plate height of ASME B29.1; the clearance is the machine’s own',
   why: 'A chain that rubs on the guard wears through both and can throw the chain.',

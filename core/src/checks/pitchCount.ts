@@ -4,7 +4,7 @@ import { driveKind } from '../drives/index.ts';
 /** A plain chain has an even number of pitches; an odd one needs an offset link, which weakens it. */
 export const pitchCount: Check<PairSubject> = {
   id: 'stage.pitchCount',
-  title: 'Even pitch count',
+  title: 'Odd pitch count',
   worst: 'blocks',
   source: 'handbook practice, from memory: even counts; an offset link carries 0.65 to 0.8 of the chain, so 0.65 is taken',
   why: 'An odd count needs an offset link, the weakest part of a chain.',
@@ -16,7 +16,7 @@ export const pitchCount: Check<PairSubject> = {
       `${stage.name}: the centre distance and what it may be are not given, so it is not known which pitch count of ${word} fits.`,
     );
     if (loop === null) return [unknown];
-    const where = [...stage.place, 'pitches'];
+    const where = [...stage.place, loop.count === null ? 'pitches' : 'centre'];
     const figure = { value: loop.pitches, unit: 'pitches' as const };
     if (loop.count?.kind === 'oddOnly') {
       return [

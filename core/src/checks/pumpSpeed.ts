@@ -11,7 +11,7 @@ const HUNDRED = whole(100);
 /** Speed limits of the pumps narrow the usable range of the dial; they block only where nothing is left of it. */
 export const pumpSpeed: Check<OptionSubject> = {
   id: 'option.pumpSpeed',
-  title: 'Pump speeds within their limits',
+  title: 'Pump speed',
   worst: 'blocks',
   source: 'speed limits of the pumps and usable range of the motor, as given',
   why: 'Too slow a pump slips and pulses, too fast a one starves and wears.',

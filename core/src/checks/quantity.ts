@@ -5,7 +5,7 @@ import { changedPlaces, sameWheelWanted } from '../rack.ts';
 /** Stock does not include what is fitted; a wheel that comes off may go on elsewhere in the same change. */
 export const quantity: Check<OptionSubject> = {
   id: 'option.quantity',
-  title: 'Enough pieces on the rack',
+  title: 'Too few pieces',
   worst: 'blocks',
   source: 'quantities of the rack and the purchases allowed, as given',
   why: 'A plan that needs two of a wheel of which there is one cannot be fitted.',

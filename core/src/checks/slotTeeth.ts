@@ -5,7 +5,7 @@ import { ENDS } from '../plan.ts';
 /** The machine's own limits of a slot. Where one of them is given, the other is taken as not wanted. */
 export const slotTeeth: Check<PairSubject> = {
   id: 'slot.slotTeeth',
-  title: 'Tooth limits of the slot',
+  title: 'Outside the slot’s teeth',
   worst: 'blocks',
   source: 'the machine’s own limits, as given for the slot',
   why: 'The maker or the shop has set what this place may carry.',

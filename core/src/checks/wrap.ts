@@ -7,7 +7,7 @@ const degrees = (angle_rad: number): number => (angle_rad * 180) / Math.PI;
 
 export const wrap: Check<PairSubject> = {
   id: 'stage.wrap',
-  title: 'Wrap on the smaller wheel',
+  title: 'Little wrap',
   worst: 'blocks',
   source: 'Mott, Machine Elements, 4th ed., p. 295: at least 120 degrees; under 90 is our choice of where it ends',
   why: 'With little wrap few teeth carry the load, and the chain jumps.',
