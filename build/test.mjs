@@ -8,7 +8,7 @@ const root = path.resolve(import.meta.dirname, '..');
 const report = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-test-')), 'report.json');
 const bin = (place) => path.join(root, 'node_modules', place);
 const steps = [
-  ...['core', 'core/cli', 'tests'].map((place) => [`type check ${place}`, bin('typescript/bin/tsc'), '-p', place]),
+  ...['core', 'core/cli', 'electron', 'renderer', 'tests'].map((place) => [`type check ${place}`, bin('typescript/bin/tsc'), '-p', place]),
   ['lint', bin('@biomejs/biome/bin/biome'), 'check', '--config-path=build/lint.json', '.'],
   ['build', bin('vite/bin/vite.js'), 'build', '--config', 'build/vite.config.ts', '--logLevel', 'warn'],
   [

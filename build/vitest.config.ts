@@ -7,8 +7,20 @@ export default defineConfig({
   root: path.resolve(import.meta.dirname, '..'),
   test: {
     projects: [
-      { test: { name: 'core', environment: 'node', include: only('{core,file,walls,sources}'), testTimeout: 120_000 } },
-      { test: { name: 'app', environment: 'node', include: only('{cli,app}'), testTimeout: 120_000, hookTimeout: 120_000 } },
+      { test: { name: 'core', environment: 'node', include: only('{core,electron,file,renderer,walls}'), testTimeout: 120_000 } },
+      {
+        test: {
+          name: 'app',
+          environment: 'node',
+          include: only('{cli,app}'),
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          // A busy machine may take its time; a thing that comes is not late.
+          expect: { poll: { timeout: 30_000 } },
+          // The built main module is loaded as Node loads it, so that the stand-in can take Electron's place.
+          server: { deps: { external: [/dist\/electron\//] } },
+        },
+      },
     ],
   },
 });

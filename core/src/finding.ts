@@ -50,9 +50,46 @@ export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
 }
 
-/** A place as people read it: `machines 1, stages 2, driver, teeth`. Rows are counted from 1. */
+/** Keys of the file whose name is not yet a word of the trade. */
+const FIELD_WORDS: Readonly<Record<string, string>> = {
+  machines: 'machine',
+  materials: 'material',
+  racks: 'rack',
+  stages: 'stage',
+  shafts: 'shaft',
+  pumps: 'pump',
+  pieces: 'piece',
+  changeSheets: 'change sheet',
+  ratioChecks: 'ratio check',
+  centreNow: 'centre now',
+  takeUp: 'take-up',
+  offsetLink: 'offset link',
+  mayChange: 'may be changed',
+  teethFrom: 'least teeth',
+  teethTo: 'most teeth',
+  turnedBy: 'turned by',
+  speedFrom: 'least speed',
+  speedTo: 'most speed',
+  dialStep: 'dial step',
+  ratedTorque: 'rated torque',
+  usable: 'usable range',
+  runAt: 'run at',
+  at: 'at temperature',
+  secondDensity: 'second density',
+  perHundredA: 'B per 100 A',
+  thirdInto: 'third part into',
+  otherRatio: 'other ratio',
+  catchTurns: 'turns a catch',
+  wantedFlow: 'wanted flow',
+  mixerVolume: 'mixer volume',
+  serviceFactor: 'service factor',
+  mechanicalEfficiency: 'mechanical efficiency',
+  lowMark: 'low mark',
+};
+
+/** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */
 export function placeText(place: Place): string {
   let text = '';
-  for (const step of place) text += typeof step === 'number' ? ` ${step + 1}` : `${text === '' ? '' : ', '}${step}`;
+  for (const step of place) text += typeof step === 'number' ? ` ${step + 1}` : `${text === '' ? '' : ', '}${FIELD_WORDS[step] ?? step}`;
   return text === '' ? 'the file' : text;
 }

@@ -81,10 +81,22 @@ describe('published gear-train problem', () => {
     const best = found.options.filter((option) => option.offRatio.exact === found.options[0]?.offRatio.exact);
     expect(best.map((option) => option.ratioBPerAByVolume.exact)).toEqual(['304/2107', '304/2107', '304/2107', '304/2107']);
     expect(best.map(teeth)).toEqual([
-      [[16, 43], [19, 49]],
-      [[16, 49], [19, 43]],
-      [[19, 43], [16, 49]],
-      [[19, 49], [16, 43]],
+      [
+        [16, 43],
+        [19, 49],
+      ],
+      [
+        [16, 49],
+        [19, 43],
+      ],
+      [
+        [19, 43],
+        [16, 49],
+      ],
+      [
+        [19, 49],
+        [16, 43],
+      ],
     ]);
     // (1/6.931 - 304/2107)^2, the form in which the papers print it
     const error = 1000 / 6931 - 304 / 2107;

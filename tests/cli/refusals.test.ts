@@ -37,7 +37,9 @@ describe('bad input: exit 2, all of it said on the error output, nothing written
     const ran = ratiowright('options', 'demo.ratiowright', '--material', 'e12');
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain('bench-1, bench-2');
-    expect(ratiowright('options', 'demo.ratiowright', '--machine', 'bench-9', '--material', 'e12').err).toContain('no machine with the id "bench-9"');
+    expect(ratiowright('options', 'demo.ratiowright', '--machine', 'bench-9', '--material', 'e12').err).toContain(
+      'no machine with the id "bench-9"',
+    );
   });
   test('all problems of a file together, each with its place', () => {
     const file = fileWith('faults.ratiowright', (json) => {
@@ -49,15 +51,18 @@ describe('bad input: exit 2, all of it said on the error output, nothing written
     });
     const ran = ratiowright('validate', file);
     expect([ran.exit, ran.out]).toEqual([2, '']);
-    expect(ran.err).toContain('machines 1, motor, speed');
-    expect(ran.err).toContain('machines 1, stages 1, driver, teeth');
-    expect(ran.err).toContain('materials 1, ratio, basis');
-    expect(ran.err).toContain('materials 2, A');
+    expect(ran.err).toContain('machine 1, motor, speed');
+    expect(ran.err).toContain('machine 1, stage 1, driver, teeth');
+    expect(ran.err).toContain('material 1, ratio, basis');
+    expect(ran.err).toContain('material 2, A');
   });
   test('a newer file is refused with both numbers', () => {
-    const ran = ratiowright('validate', fileWith('newer.ratiowright', (json) => {
-      json.version = 7;
-    }));
+    const ran = ratiowright(
+      'validate',
+      fileWith('newer.ratiowright', (json) => {
+        json.version = 7;
+      }),
+    );
     expect(ran.exit).toBe(2);
     expect(ran.err).toMatch(/version 7.*version 1/);
   });
@@ -66,7 +71,20 @@ describe('bad input: exit 2, all of it said on the error output, nothing written
     expect(ratiowright('sheet', 'demo.ratiowright', ...args, '--out', place('demo.ratiowright')).exit).toBe(2);
     expect(existsSync(place('demo.ratiowright'))).toBe(false);
     expect(ratiowright('sheet', 'demo.ratiowright', ...args).err).toContain('--out');
-    const ran = ratiowright('sheet', 'demo.ratiowright', '--machine', 'bench-1', '--material', 'e12', '--rack', 'main', '--option', '200', '--out', place('x.html'));
+    const ran = ratiowright(
+      'sheet',
+      'demo.ratiowright',
+      '--machine',
+      'bench-1',
+      '--material',
+      'e12',
+      '--rack',
+      'main',
+      '--option',
+      '200',
+      '--out',
+      place('x.html'),
+    );
     expect(ran.exit).toBe(0);
     expect(ratiowright('sheet', 'four-gear.ratiowright', '--option', '201', '--out', place('y.html')).exit).toBe(2);
     expect(existsSync(place('y.html'))).toBe(false);

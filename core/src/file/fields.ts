@@ -1,7 +1,41 @@
 import * as v from 'valibot';
+import { driveKinds } from '../drives/index.ts';
 import { Fraction } from '../ratio.ts';
 import { readNumber, readRatio, type TypedQuantity } from '../reading.ts';
 import { type Dimension, readQuantity, toSI } from '../units.ts';
+
+/** Whether JSON holds an object in braces; a list in square brackets is none. */
+export const isObject = (json: unknown): json is Readonly<Record<string, unknown>> =>
+  typeof json === 'object' && json !== null && !Array.isArray(json);
+
+/** An object in braces; a field that is missing from it is named together with what it should hold. Unknown keys are for `read` to warn of. */
+export function row<const Fields extends v.ObjectEntries>(fields: Fields, expected = 'an object in braces is expected') {
+  const shape = v.object(fields, (issue) => {
+    const key = String(issue.path?.at(-1)?.key);
+    const field = fields[key];
+    const [first] = (field && v.safeParse(field, undefined).issues) ?? [];
+    return `"${key}" is missing${first === undefined ? '' : `: ${first.message}`}`;
+  });
+  return v.pipe(v.custom<v.InferInput<typeof shape>>(isObject, expected), shape);
+}
+
+export const list = <T extends v.GenericSchema>(rows: T) => v.array(rows, 'a list in square brackets is expected');
+
+/** Text in quotation marks. A bare number is told how to be written: JSON would not keep its digits. */
+const text = (expected: string) =>
+  v.string(({ input }) =>
+    typeof input === 'number' ? `${input} must be written in quotation marks, as "${input}", so that it stays exactly as typed` : expected,
+  );
+
+/** One of a few words. */
+export const oneOf = <const Words extends readonly string[]>(words: Words, expected: string) =>
+  v.picklist(words, ({ input }) => (typeof input === 'string' ? `"${input}" is not known here: ${expected}` : expected));
+
+/** The kind of a drive, out of the list of kinds. */
+export const kind = oneOf(
+  driveKinds.map((one) => one.kind),
+  `the drive kinds are: ${driveKinds.map((one) => one.kind).join(', ')}`,
+);
 
 /** Bounds of a quantity, as `[number, unit]`, so that the message can say them in a unit people read. */
 export interface Bounds {
@@ -18,13 +52,14 @@ const MISS: Record<keyof Bounds, { readonly misses: (order: number) => boolean; 
   below: { misses: (order) => order >= 0, words: 'below' },
 };
 
+const NUMBER = 'a number in quotation marks is expected, as "38.9"';
+const UNIT = 'a unit in quotation marks is expected, as "mm", or "" where there is none';
+const QUANTITY = 'a number with its unit is expected, as { "value": "38.9", "unit": "mm" }';
+
 /** A number as typed, with its unit, both kept as text: `{ "value": "38.9", "unit": "mm" }`. */
 export function quantity(dimension: Dimension, bounds: Bounds = {}) {
   return v.pipe(
-    v.object({
-      value: v.string('the number stands in quotation marks, as "38.9", so that it stays exactly as typed'),
-      unit: v.string('the unit stands in quotation marks, as "mm"'),
-    }),
+    row({ value: text(NUMBER), unit: text(UNIT) }, QUANTITY),
     v.rawCheck(({ dataset, addIssue }) => {
       if (!dataset.typed) return;
       const message = quantityTrouble(dimension, dataset.value, bounds);
@@ -41,15 +76,18 @@ function quantityTrouble(dimension: Dimension, typed: TypedQuantity, bounds: Bou
     if (bound === undefined) continue;
     const limit = toSI(dimension, new Fraction(bound[0]), bound[1]);
     if (MISS[name].misses(reading.value.compare(limit))) {
-      return `${typed.value} ${typed.unit} is out of range: it must be ${MISS[name].words} ${bound[0]} ${bound[1]}`.trimEnd();
+      return `${spoken(typed)} is out of range: it must be ${MISS[name].words} ${bound.join(' ')}`.trimEnd();
     }
   }
   return null;
 }
 
+/** A quantity in a sentence, as typed. */
+export const spoken = ({ value, unit }: TypedQuantity): string => `${value} ${unit}`.trim();
+
 /** A plain number as typed, kept as text. */
 export const numberText = v.pipe(
-  v.string('the number stands in quotation marks, as "38.9", so that it stays exactly as typed'),
+  text(NUMBER),
   v.rawCheck(({ dataset, addIssue }) => {
     if (!dataset.typed) return;
     const reading = readNumber(dataset.value);
@@ -59,7 +97,7 @@ export const numberText = v.pipe(
 
 /** A mix ratio as the data sheet prints it: `100 : 38.9`, or three parts `4 : 1 : 1`. */
 export const ratioText = v.pipe(
-  v.string('the ratio stands in quotation marks, as "100 : 38.9"'),
+  text('a ratio in quotation marks is expected, as "100 : 38.9"'),
   v.rawCheck(({ dataset, addIssue }) => {
     if (!dataset.typed) return;
     const reading = readRatio(dataset.value);
@@ -67,29 +105,39 @@ export const ratioText = v.pipe(
   }),
 );
 
+const COUNT = 'a whole number is expected, without quotation marks';
+
 /** A whole number of pieces, teeth or pitches. */
 export const count = (least: number, most: number) =>
   v.pipe(
-    v.number('a whole number is expected, without quotation marks'),
-    v.integer('a whole number is expected'),
-    v.minValue(least, `must be at least ${least}`),
-    v.maxValue(most, `must be at most ${most}`),
+    v.number(({ input }) => (typeof input === 'string' ? `"${input}" stands in quotation marks: ${COUNT}` : COUNT)),
+    v.check(
+      (value) => Number.isInteger(value) && value >= least && value <= most,
+      ({ input }) => {
+        if (!Number.isInteger(input)) return `${input} is not a whole number`;
+        return `${input} is out of range: it must be ${input < least ? `at least ${least}` : `at most ${most}`}`;
+      },
+    ),
   );
 
+const ID = 'an id has letters, digits, dots, hyphens and underscores, begins with a letter or a digit, and has at most 64 characters';
+
 export const id = v.pipe(
-  v.string('an id stands in quotation marks'),
-  v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/, 'an id has letters, digits, dot, hyphen or underscore, 64 at most'),
+  text(ID),
+  v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/, ({ input }) => `"${input}" is no id: ${ID}`),
 );
 
-/** One line of the user's own words. */
-export const line = v.pipe(v.string('text in quotation marks is expected'), v.maxLength(200, 'must be at most 200 characters'));
+const LONGEST_LINE = 200;
 
-export const yesNo = v.boolean('true or false is expected');
+/** One line of the user's own words. */
+export const line = v.pipe(
+  text('text in quotation marks is expected'),
+  v.maxLength(LONGEST_LINE, ({ input }) => `the text has ${input.length} characters: ${LONGEST_LINE} are the most`),
+);
+
+export const yesNo = v.boolean('true or false is expected, without quotation marks');
 export const teeth = count(5, 400);
 export const length = quantity('length', { above: ['0', 'mm'], most: ['20', 'm'] });
 export const share = quantity('share', { least: ['0', '%'], most: ['100', '%'] });
 export const shareAboveZero = quantity('share', { above: ['0', '%'], most: ['100', '%'] });
 export const uncertainty = quantity('share', { least: ['0', '%'], below: ['100', '%'] });
-
-/** Strict shape of an object's keys is checked by `read`, which warns of keys it does not know. */
-export const list = <T extends v.GenericSchema>(row: T) => v.array(row, 'a list in square brackets is expected');

@@ -1,6 +1,21 @@
 import * as v from 'valibot';
-import { driveKinds } from '../drives/index.ts';
-import { count, id, length, line, list, quantity, share, shareAboveZero, teeth, uncertainty, yesNo } from './fields.ts';
+import {
+  count,
+  id,
+  isObject,
+  kind,
+  length,
+  line,
+  list,
+  oneOf,
+  quantity,
+  row,
+  share,
+  shareAboveZero,
+  teeth,
+  uncertainty,
+  yesNo,
+} from './fields.ts';
 
 const maybe = v.exactOptional;
 const speed = quantity('speed', { above: ['0', 'rpm'], most: ['100000', 'rpm'] });
@@ -9,7 +24,7 @@ const volume = quantity('volume', { above: ['0', 'L'], most: ['1000000', 'L'] })
 const minutes = quantity('time', { least: ['0', 'min'], most: ['10000', 'min'] });
 
 /** A place where a wheel sits. `guard` is the largest diameter, chain on, that the guard clears here. */
-const slot = v.object({
+const slot = row({
   teeth: maybe(teeth),
   mayChange: maybe(yesNo),
   bore: maybe(length),
@@ -19,18 +34,23 @@ const slot = v.object({
   guard: maybe(length),
 });
 
-const centre = v.union(
-  [v.object({ fixed: length }), v.object({ from: length, to: length })],
-  'the centre distance is either { "fixed": ... } or { "from": ..., "to": ... }',
+const fixedCentre = row({ fixed: length });
+const centreWindow = row({ from: length, to: length });
+type Centre = v.InferOutput<typeof fixedCentre> | v.InferOutput<typeof centreWindow>;
+
+/** Which of the two is meant is settled first, so that what is wrong inside is named there. */
+const centre = v.pipe(
+  v.custom<Centre>(
+    (json) => isObject(json) && 'fixed' in json !== ('from' in json || 'to' in json),
+    'the centre distance is either { "fixed": ... } or { "from": ..., "to": ... }',
+  ),
+  v.lazy((json): typeof fixedCentre | typeof centreWindow => (isObject(json) && 'fixed' in json ? fixedCentre : centreWindow)),
 );
 
-const stage = v.object({
+const stage = row({
   id,
   name: maybe(line),
-  kind: v.picklist(
-    driveKinds.map((kind) => kind.kind),
-    `this drive kind is not known here; known are: ${driveKinds.map((kind) => kind.kind).join(', ')}`,
-  ),
+  kind,
   size: line,
   driver: slot,
   driven: slot,
@@ -41,9 +61,9 @@ const stage = v.object({
   offsetLink: maybe(yesNo),
 });
 
-const shaft = v.object({ id, name: maybe(line), turnedBy: maybe(v.object({ shaft: id, stage: maybe(id) })) });
+const shaft = row({ id, name: maybe(line), turnedBy: maybe(row({ shaft: id, stage: maybe(id) })) });
 
-const pump = v.object({
+const pump = row({
   id,
   name: maybe(line),
   displacement: maybe(quantity('displacement', { above: ['0', 'cc/rev'], most: ['100000', 'cc/rev'] })),
@@ -52,7 +72,7 @@ const pump = v.object({
   speedTo: maybe(speed),
   pressureLimit: maybe(pressure),
   gear: maybe(
-    v.object({
+    row({
       teeth: count(4, 200),
       module: maybe(length),
       faceWidth: maybe(length),
@@ -60,37 +80,37 @@ const pump = v.object({
       gapLength: maybe(length),
     }),
   ),
-  measuredDelivery: maybe(v.object({ value: share, uncertainty: maybe(uncertainty) })),
+  measuredDelivery: maybe(row({ value: share, uncertainty: maybe(uncertainty) })),
 });
 
-const side = v.object({
+const side = row({
   shaft: id,
   fitted: id,
   pumps: v.pipe(list(pump), v.minLength(1, 'at least the fitted pump must be listed')),
   pressure: maybe(pressure),
   mechanicalEfficiency: maybe(shareAboveZero),
-  tank: maybe(v.object({ fill: maybe(volume), lowMark: maybe(volume) })),
+  tank: maybe(row({ fill: maybe(volume), lowMark: maybe(volume) })),
 });
 
-const teethRange = v.object({ from: teeth, to: teeth });
+const teethRange = row({ from: teeth, to: teeth });
 
 /** Which wheels a search may use: those on the rack, those and up to `purchases` bought ones, or any in a range. */
-const search = v.object({
-  wheels: maybe(v.picklist(['rack', 'rack and purchases', 'any'], 'wheels are "rack", "rack and purchases" or "any"')),
+const search = row({
+  wheels: maybe(oneOf(['rack', 'rack and purchases', 'any'], 'wheels are "rack", "rack and purchases" or "any"')),
   purchases: maybe(count(1, 8)),
   teeth: maybe(teethRange),
   anyPump: maybe(yesNo),
   openShared: maybe(yesNo),
 });
 
-export const machine = v.object({
+export const machine = row({
   id,
   name: line,
   note: maybe(line),
   rack: maybe(id),
-  motor: v.object({
+  motor: row({
     speed: maybe(speed),
-    usable: maybe(v.object({ from: share, to: shareAboveZero })),
+    usable: maybe(row({ from: share, to: shareAboveZero })),
     dialStep: maybe(shareAboveZero),
     ratedTorque: maybe(quantity('torque', { above: ['0', 'N m'] })),
   }),
@@ -102,7 +122,7 @@ export const machine = v.object({
   mixerVolume: maybe(volume),
   serviceFactor: maybe(quantity('share', { least: ['1', ''], most: ['10', ''] })),
   catchTurns: maybe(count(1, 100_000)),
-  minutes: maybe(v.object({ sprocket: maybe(minutes), chainLength: maybe(minutes), centre: maybe(minutes), pump: maybe(minutes) })),
+  minutes: maybe(row({ sprocket: maybe(minutes), chainLength: maybe(minutes), centre: maybe(minutes), pump: maybe(minutes) })),
   checklist: maybe(v.pipe(list(line), v.maxLength(6, 'the sheet has room for 6 lines of your own'))),
   search: maybe(search),
 });

@@ -1,17 +1,17 @@
 import * as v from 'valibot';
-import { id, line, list, numberText, quantity, ratioText, uncertainty } from './fields.ts';
+import { id, line, list, numberText, oneOf, quantity, ratioText, row, uncertainty } from './fields.ts';
 
 const maybe = v.exactOptional;
 const temperature = quantity('temperature', { least: ['-60', '°C'], most: ['400', '°C'] });
 const expansion = quantity('expansion', { least: ['-0.01', '1/K'], most: ['0.01', '1/K'] });
 
 /** Density at a stated temperature; a second one at another temperature gives the expansion. */
-const density = v.object({
+const density = row({
   value: quantity('density', { above: ['0', 'g/cm3'], most: ['25', 'g/cm3'] }),
   at: maybe(temperature),
 });
 
-const part = v.object({
+const part = row({
   name: maybe(line),
   density: maybe(density),
   secondDensity: maybe(density),
@@ -23,15 +23,15 @@ const part = v.object({
 });
 
 const BASIS_MISSING = 'the basis is "weight" or "volume"; it is never guessed';
-const basis = v.picklist(['weight', 'volume'], BASIS_MISSING);
+const basis = oneOf(['weight', 'volume'], BASIS_MISSING);
 
 /** Either `A:B` (with `parts`), or the parts of B for 100 parts of A (with `perHundredA`). A plan needs the basis too; it has no default. */
 const ratio = v.pipe(
-  v.object({
+  row({
     basis: maybe(basis),
     parts: maybe(ratioText),
     perHundredA: maybe(numberText),
-    thirdInto: maybe(v.picklist(['A', 'B'], 'the third part is premixed into the tank of "A" or of "B"')),
+    thirdInto: maybe(oneOf(['A', 'B'], 'the third part is premixed into the tank of "A" or of "B"')),
     at: maybe(temperature),
   }),
   v.check(
@@ -41,8 +41,8 @@ const ratio = v.pipe(
 );
 
 /** What a data sheet allows, in its own way of saying it; low and high apart, since the target need not lie in the middle. */
-const limits = v.object({
-  definition: v.picklist(
+const limits = row({
+  definition: oneOf(
     ['% of B per A', '% of A per B', 'points of B in the total', 'parts of B'],
     'limits are "% of B per A", "% of A per B", "points of B in the total" or "parts of B"; the definition is never guessed',
   ),
@@ -50,13 +50,13 @@ const limits = v.object({
   high: numberText,
 });
 
-export const material = v.object({
+export const material = row({
   id,
   name: line,
   note: maybe(line),
   ratio: maybe(ratio),
   /** The sheet's ratio on the other basis, where it prints both: it stands in for a density that is not given. */
-  otherRatio: maybe(v.object({ basis, parts: ratioText })),
+  otherRatio: maybe(row({ basis, parts: ratioText })),
   limits: maybe(limits),
   A: part,
   B: part,

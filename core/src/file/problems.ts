@@ -1,3 +1,4 @@
+import * as v from 'valibot';
 import type { Finding, Place } from '../finding.ts';
 import type { Fraction } from '../ratio.ts';
 import type { Reading, TypedQuantity } from '../reading.ts';
@@ -21,12 +22,12 @@ export class Problems {
     });
   }
 
-  get none(): boolean {
-    return this.#found.length === 0;
+  get count(): number {
+    return this.#found.length;
   }
 
-  get list(): readonly Finding[] {
-    return this.#found;
+  get none(): boolean {
+    return this.count === 0;
   }
 
   /** All of it as a failed outcome. */
@@ -35,6 +36,16 @@ export class Problems {
     if (first === undefined) throw new RangeError('Problems.failure: nothing is wrong');
     return { ok: false, findings: [first, ...rest] };
   }
+}
+
+/** A part of the file as its schema reads it; null where anything is wrong with it, all of which is added to the problems. */
+export function checked<T>(schema: v.GenericSchema<unknown, T>, json: unknown, place: Place, problems: Problems): T | null {
+  const result = v.safeParse(schema, json);
+  if (result.success) return result.output;
+  for (const { path, message } of result.issues) {
+    problems.add([...place, ...(path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)))], message);
+  }
+  return null;
 }
 
 /** A value the schema has already read once. */

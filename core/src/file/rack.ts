@@ -1,15 +1,11 @@
 import * as v from 'valibot';
-import { driveKinds } from '../drives/index.ts';
-import { count, id, length, line, list, teeth } from './fields.ts';
+import { count, id, kind, length, line, list, row, teeth } from './fields.ts';
 
 const maybe = v.exactOptional;
 
-const piece = v.object({
+const piece = row({
   id,
-  kind: v.picklist(
-    driveKinds.map((kind) => kind.kind),
-    `this drive kind is not known here; known are: ${driveKinds.map((kind) => kind.kind).join(', ')}`,
-  ),
+  kind,
   size: line,
   teeth,
   bore: maybe(length),
@@ -19,7 +15,7 @@ const piece = v.object({
   place: maybe(line),
 });
 
-export const rack = v.object({ id, name: line, note: maybe(line), pieces: list(piece) });
+export const rack = row({ id, name: line, note: maybe(line), pieces: list(piece) });
 
 export type RackRow = v.InferOutput<typeof rack>;
 export type PieceRow = RackRow['pieces'][number];

@@ -1,45 +1,50 @@
-import * as v from 'valibot';
 import type { Finding, Outcome, Place } from '../finding.ts';
+import { damageIn } from './damage.ts';
 import { FORMAT, LARGEST_FILE_BYTES, VERSION } from './envelope.ts';
+import { isObject } from './fields.ts';
 import { migrations } from './migrate.ts';
-import { Problems } from './problems.ts';
+import { checked, Problems } from './problems.ts';
 import { references } from './references.ts';
 import { type ShopFile, shopFile } from './shopFile.ts';
+
+type Json = Readonly<Record<string, unknown>>;
 
 /** Reads the text of a shop file. Everything wrong with it is reported together, each with its place; nothing is repaired by guessing. */
 export function readShopFile(text: string): Outcome<ShopFile> {
   const problems = new Problems();
   const json = parse(text, problems);
-  if (json === null) return problems.failure();
-  const current = toCurrentVersion(json, problems);
+  const current = json === null ? null : toCurrentVersion(json, problems);
   if (current === null) return problems.failure();
-
-  const result = v.safeParse(shopFile, current);
-  if (!result.success) {
-    for (const issue of result.issues) problems.add(placeOf(issue), sentence(issue));
-    return problems.failure();
-  }
-  references(result.output, problems);
-  return problems.none ? { ok: true, value: result.output, findings: unknownKeys(current, result.output, []) } : problems.failure();
+  const file = checked(shopFile, current, [], problems);
+  references(current, problems);
+  return file !== null && problems.none ? { ok: true, value: file, findings: unknownKeys(current, file, []) } : problems.failure();
 }
 
-function parse(text: string, problems: Problems): Record<string, unknown> | null {
+function parse(text: string, problems: Problems): Json | null {
   if (text.length > LARGEST_FILE_BYTES) {
     problems.add([], `the file is larger than ${LARGEST_FILE_BYTES / 1024 / 1024} MB and was not read`);
     return null;
   }
+  // A byte order mark is no part of JSON, but editors leave one.
+  const plain = text.replace(/^\uFEFF/, '');
   try {
-    // A byte order mark is no part of JSON, but editors leave one.
-    const json: unknown = JSON.parse(text.replace(/^\uFEFF/, ''));
+    const json: unknown = JSON.parse(plain);
     if (isObject(json)) return json;
-    problems.add([], 'this is not a shop file: an object in braces is expected');
-  } catch (error) {
-    problems.add([], `this is not a shop file, or it is damaged: ${error instanceof Error ? error.message : String(error)}`);
+    problems.add([], 'this is not a shop file: it should hold an object in braces');
+  } catch {
+    problems.add([], damageText(plain));
   }
   return null;
 }
 
-function toCurrentVersion(json: Record<string, unknown>, problems: Problems): Record<string, unknown> | null {
+function damageText(text: string): string {
+  if (text.trim() === '') return 'the file is empty';
+  const { line, column, expected } = damageIn(text);
+  const begun = line > 1 || column > 1;
+  return `${begun ? 'the file is damaged' : 'this is not a shop file, or it is damaged'}: line ${line}, column ${column} should have ${expected}`;
+}
+
+function toCurrentVersion(json: Json, problems: Problems): Json | null {
   if (json.format !== FORMAT) {
     problems.add(['format'], `this is not a shop file: its format should read "${FORMAT}"`);
     return null;
@@ -56,21 +61,7 @@ function toCurrentVersion(json: Record<string, unknown>, problems: Problems): Re
     );
     return null;
   }
-  return migrations.slice(version - 1).reduce((step, migrate) => migrate(step), json);
-}
-
-const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
-
-type Issue = v.BaseIssue<unknown>;
-
-function placeOf(issue: Issue): Place {
-  return (issue.path ?? []).map((step) => (typeof step.key === 'number' ? step.key : String(step.key)));
-}
-
-function sentence(issue: Issue): string {
-  if (issue.received !== 'undefined') return issue.message;
-  const key = issue.path?.at(-1)?.key;
-  return `${key === undefined ? 'a value' : `"${String(key)}"`} is missing${issue.message.startsWith('Invalid') ? '' : `: ${issue.message}`}`;
+  return migrations.slice(version - 1).reduce<Json>((step, migrate) => migrate(step), json);
 }
 
 /** Keys this version does not know open with a warning: saving will lose them. */
@@ -78,7 +69,8 @@ function unknownKeys(read: unknown, kept: unknown, place: Place): Finding[] {
   if (Array.isArray(read) && Array.isArray(kept)) return read.flatMap((row, index) => unknownKeys(row, kept[index], [...place, index]));
   if (!isObject(read) || !isObject(kept)) return [];
   return Object.entries(read).flatMap(([key, value]) => {
-    if (key in kept) return unknownKeys(value, kept[key], [...place, key]);
+    // `in` would find what every object inherits, as "constructor".
+    if (Object.hasOwn(kept, key)) return unknownKeys(value, kept[key], [...place, key]);
     return [
       {
         check: 'file.unknownKey',

@@ -1,60 +1,91 @@
+import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
 import type { Place } from '../finding.ts';
-import type { MachineRow } from './machine.ts';
+import { id, isObject, kind, line, list, row } from './fields.ts';
 import type { Problems } from './problems.ts';
-import { shaftTree } from './shaftTree.ts';
-import type { ShopFile } from './shopFile.ts';
+import { checkShafts, shaftRows } from './shaftTree.ts';
 
-/** What the schema cannot see: ids that are used twice or point nowhere, sizes a kind does not know, ranges the wrong way round. */
-export function references(file: ShopFile, problems: Problems): void {
-  for (const rows of ['machines', 'materials', 'racks'] as const) uniqueIds(file[rows], [rows], problems);
-  file.machines.forEach((machine, index) => {
-    checkMachine(machine, file, ['machines', index], problems);
+const NAMED = row({ id });
+const ON_RACK = row({ rack: id });
+const SIZED = row({ kind, size: line });
+const PUMPS = row({ fitted: id, pumps: list(NAMED) });
+
+/**
+ * What the schema cannot see: ids that are used twice or point nowhere, and sizes a kind does not know.
+ *
+ * It looks at plain JSON, so that it also speaks of a file with other faults; a rule is left out only where the very fields it
+ * looks at are faulty, which the schema has then said.
+ */
+export function references(json: unknown, problems: Problems): void {
+  for (const name of ['machines', 'materials', 'racks', 'changeSheets']) uniqueIds(field(json, name), [name], problems);
+  const racks = rows(field(json, 'racks'));
+  rows(field(json, 'machines')).forEach((machine, index) => {
+    machineReferences(machine, racks, ['machines', index], problems);
   });
-  file.racks.forEach((rack, r) => {
-    uniqueIds(rack.pieces, ['racks', r, 'pieces'], problems);
-    rack.pieces.forEach((piece, p) => {
-      knownSize(piece.kind, piece.size, ['racks', r, 'pieces', p, 'size'], problems);
+  racks.forEach((rack, index) => {
+    rackReferences(rack, ['racks', index], problems);
+  });
+}
+
+/** The same for one machine among the racks of its file; true where nothing is wrong. */
+export function machineReferences(machine: unknown, racks: readonly unknown[], place: Place, problems: Problems): boolean {
+  const before = problems.count;
+  const onlyOnce = ['shafts', 'stages'].map((name) => uniqueIds(field(machine, name), [...place, name], problems));
+  where(ON_RACK, machine, (named) => {
+    const found = racks.some((rack) => field(rack, 'id') === named.rack);
+    if (!found) problems.add([...place, 'rack'], `there is no rack with the id "${named.rack}"`);
+  });
+  rows(field(machine, 'stages')).forEach((stage, index) => {
+    knownSize(stage, [...place, 'stages', index], problems);
+  });
+  for (const side of ['A', 'B']) {
+    uniqueIds(field(field(machine, side), 'pumps'), [...place, side, 'pumps'], problems);
+    where(PUMPS, field(machine, side), ({ fitted, pumps }) => {
+      if (pumps.length === 0 || pumps.some((pump) => pump.id === fitted)) return;
+      problems.add([...place, side, 'fitted'], `the fitted pump "${fitted}" is not among the pumps of side ${side}`);
+    });
+  }
+  // Where one id stands for two shafts, nobody can say how they hang together.
+  if (!onlyOnce.includes(false)) where(shaftRows, machine, (shafts) => checkShafts(shafts, place, problems));
+  return problems.count === before;
+}
+
+/** The same for one rack. */
+export function rackReferences(rack: unknown, place: Place, problems: Problems): void {
+  uniqueIds(field(rack, 'pieces'), [...place, 'pieces'], problems);
+  rows(field(rack, 'pieces')).forEach((piece, index) => {
+    knownSize(piece, [...place, 'pieces', index], problems);
+  });
+}
+
+const field = (json: unknown, key: string): unknown => (isObject(json) ? json[key] : undefined);
+const rows = (json: unknown): readonly unknown[] => (Array.isArray(json) ? json : []);
+
+/** Applies a rule wherever the part it looks at is sound. */
+function where<T>(part: v.GenericSchema<unknown, T>, json: unknown, rule: (part: T) => void): void {
+  const read = v.safeParse(part, json);
+  if (read.success) rule(read.output);
+}
+
+function uniqueIds(json: unknown, place: Place, problems: Problems): boolean {
+  const seen = new Set<string>();
+  let unique = true;
+  rows(json).forEach((one, index) => {
+    where(NAMED, one, (named) => {
+      if (seen.has(named.id)) {
+        problems.add([...place, index, 'id'], `the id "${named.id}" is used twice`);
+        unique = false;
+      }
+      seen.add(named.id);
     });
   });
+  return unique;
 }
 
-function uniqueIds(rows: readonly { readonly id: string }[], place: Place, problems: Problems): void {
-  const seen = new Set<string>();
-  rows.forEach((row, index) => {
-    if (seen.has(row.id)) problems.add([...place, index, 'id'], `the id "${row.id}" is used twice`);
-    seen.add(row.id);
+function knownSize(json: unknown, place: Place, problems: Problems): void {
+  where(SIZED, json, (named) => {
+    const found = driveKind(named.kind);
+    if (found.size(named.size) !== null) return;
+    problems.add([...place, 'size'], `"${named.size}" is not a ${found.words.size} known here; known are ${found.sizes.join(', ')}`);
   });
-}
-
-function knownSize(kind: string, size: string, place: Place, problems: Problems): void {
-  const found = driveKind(kind);
-  if (found.size(size) === null) {
-    problems.add(place, `"${size}" is not a ${found.words.size} known here; known are ${found.sizes.join(', ')}`);
-  }
-}
-
-function checkMachine(machine: MachineRow, file: ShopFile, place: Place, problems: Problems): void {
-  uniqueIds(machine.shafts, [...place, 'shafts'], problems);
-  uniqueIds(machine.stages, [...place, 'stages'], problems);
-  if (machine.rack !== undefined && !file.racks.some((rack) => rack.id === machine.rack)) {
-    problems.add([...place, 'rack'], `there is no rack with the id "${machine.rack}"`);
-  }
-  machine.stages.forEach((stage, index) => {
-    knownSize(stage.kind, stage.size, [...place, 'stages', index, 'size'], problems);
-  });
-  for (const side of ['A', 'B'] as const) {
-    uniqueIds(machine[side].pumps, [...place, side, 'pumps'], problems);
-    if (!machine[side].pumps.some((pump) => pump.id === machine[side].fitted)) {
-      problems.add([...place, side, 'fitted'], `the fitted pump "${machine[side].fitted}" is not among the pumps of side ${side}`);
-    }
-  }
-  const { wheels, purchases } = machine.search ?? {};
-  if (wheels === 'any' && machine.search?.teeth === undefined) {
-    problems.add([...place, 'search', 'teeth'], 'a search with any wheel needs the range of teeth, from and to');
-  }
-  if (purchases !== undefined && wheels !== 'rack and purchases') {
-    problems.add([...place, 'search', 'purchases'], 'purchases are allowed only where wheels is "rack and purchases"');
-  }
-  shaftTree(machine, place, problems);
 }

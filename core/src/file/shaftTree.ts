@@ -1,68 +1,103 @@
+import * as v from 'valibot';
 import type { Place } from '../finding.ts';
-import type { MachineRow } from './machine.ts';
+import type { SideName } from '../plan.ts';
+import { id, list, row } from './fields.ts';
 import type { Problems } from './problems.ts';
 
+const turnedShaft = row({ id, turnedBy: v.exactOptional(row({ shaft: id, stage: v.exactOptional(id) })) });
+
+/** What of a machine says how its shafts hang together. */
+export const shaftRows = row({
+  shafts: v.pipe(list(turnedShaft), v.minLength(1)),
+  stages: list(row({ id })),
+  A: row({ shaft: id }),
+  B: row({ shaft: id }),
+});
+
+type Rows = v.InferOutput<typeof shaftRows>;
+
 /** Stages between the motor and each pump, motor first, as indexes into the machine's stages. */
-export interface Trains {
-  readonly A: readonly number[];
-  readonly B: readonly number[];
+export type Trains = Readonly<Record<SideName, readonly number[]>>;
+
+/** What keeps the shafts from being one tree with the motor at its root, each stage turning one shaft. All ids differ. */
+export function checkShafts(machine: Rows, place: Place, problems: Problems): void {
+  const wrong = (where: Place, what: string) => problems.add([...place, ...where], what);
+  const shafts = new Set(machine.shafts.map((shaft) => shaft.id));
+  for (const side of ['A', 'B'] as const) {
+    if (!shafts.has(machine[side].shaft)) wrong([side, 'shaft'], `there is no shaft with the id "${machine[side].shaft}"`);
+  }
+  machine.shafts.forEach(({ turnedBy }, index) => {
+    if (turnedBy === undefined || shafts.has(turnedBy.shaft)) return;
+    wrong(['shafts', index, 'turnedBy', 'shaft'], `there is no shaft with the id "${turnedBy.shaft}"`);
+  });
+  checkRoot(machine, wrong);
+  checkStages(machine, wrong);
+  for (const ring of rings(machine)) {
+    const index = machine.shafts.findIndex((shaft) => shaft.id === ring[0]);
+    const said = ring.length === 1 ? `the shaft ${ring[0]} turns itself` : `the shafts ${ring.join(', ')} turn each other in a ring`;
+    wrong(['shafts', index, 'turnedBy', 'shaft'], `${said}: every shaft must lead back to the motor shaft`);
+  }
 }
 
-/** Follows the shafts from each pump back to the motor; null where they do not form a tree (the problems say why). */
-export function shaftTree(machine: MachineRow, place: Place, problems: Problems): Trains | null {
-  const shafts = new Map(machine.shafts.map((shaft) => [shaft.id, shaft]));
-  const stages = new Map(machine.stages.map((stage, index) => [stage.id, index]));
-  const used = new Map<string, string>();
-  const roots: string[] = [];
-  let sound = true;
-  const wrong = (where: Place, what: string) => {
-    sound = false;
-    problems.add([...place, ...where], what);
-  };
+type Wrong = (where: Place, what: string) => void;
 
-  machine.shafts.forEach((shaft, index) => {
-    const turnedBy = shaft.turnedBy;
-    const at = ['shafts', index, 'turnedBy'];
-    if (turnedBy === undefined) {
-      roots.push(shaft.id);
-      return;
-    }
-    if (!shafts.has(turnedBy.shaft)) wrong([...at, 'shaft'], `there is no shaft with the id "${turnedBy.shaft}"`);
-    if (turnedBy.stage === undefined) return;
-    if (!stages.has(turnedBy.stage)) wrong([...at, 'stage'], `there is no stage with the id "${turnedBy.stage}"`);
-    const user = used.get(turnedBy.stage);
-    if (user !== undefined) wrong([...at, 'stage'], `the stage "${turnedBy.stage}" already turns the shaft "${user}"`);
-    used.set(turnedBy.stage, shaft.id);
+function checkRoot(machine: Rows, wrong: Wrong): void {
+  // Where there is none, a ring or a missing shaft is the reason, and said as such.
+  const roots = machine.shafts.filter((shaft) => shaft.turnedBy === undefined).map((shaft) => shaft.id);
+  if (roots.length > 1) wrong(['shafts'], `only the motor shaft is turned by no other; here are ${roots.length}: ${roots.join(', ')}`);
+}
+
+function checkStages(machine: Rows, wrong: Wrong): void {
+  const stages = new Set(machine.stages.map((stage) => stage.id));
+  const turnedWith = new Map<string, string>();
+  machine.shafts.forEach(({ id: shaft, turnedBy }, index) => {
+    const stage = turnedBy?.stage;
+    if (stage === undefined) return;
+    const where = ['shafts', index, 'turnedBy', 'stage'];
+    const other = turnedWith.get(stage);
+    if (!stages.has(stage)) wrong(where, `there is no stage with the id "${stage}"`);
+    else if (other !== undefined) wrong(where, `the stage "${stage}" already turns the shaft "${other}"`);
+    else turnedWith.set(stage, shaft);
   });
-  if (roots.length !== 1) {
-    wrong(
-      ['shafts'],
-      roots.length === 0
-        ? 'no shaft is the motor shaft: one shaft is turned by no other'
-        : `only the motor shaft is turned by no other; here are ${roots.length}: ${roots.join(', ')}`,
-    );
-  }
   machine.stages.forEach((stage, index) => {
-    if (!used.has(stage.id)) wrong(['stages', index], `the stage "${stage.id}" turns no shaft`);
+    if (!turnedWith.has(stage.id)) wrong(['stages', index], `the stage "${stage.id}" turns no shaft`);
   });
+}
 
-  const trainOf = (side: 'A' | 'B'): number[] => {
-    const train: number[] = [];
-    const seen = new Set<string>();
-    let shaft = shafts.get(machine[side].shaft);
-    if (shaft === undefined) wrong([side, 'shaft'], `there is no shaft with the id "${machine[side].shaft}"`);
-    while (shaft?.turnedBy !== undefined) {
-      if (seen.has(shaft.id)) {
-        wrong(['shafts'], `the shafts ${[...seen].join(', ')} turn each other in a ring`);
-        return [];
-      }
-      seen.add(shaft.id);
-      const stage = shaft.turnedBy.stage === undefined ? undefined : stages.get(shaft.turnedBy.stage);
-      if (stage !== undefined) train.unshift(stage);
-      shaft = shafts.get(shaft.turnedBy.shaft);
-    }
-    return train;
-  };
-  const trains = { A: trainOf('A'), B: trainOf('B') };
-  return sound ? trains : null;
+/** Shafts from this one on towards the motor, as far as no shaft comes twice. */
+function upwards(machine: Rows, from: string): readonly Rows['shafts'][number][] {
+  const passed = new Set<Rows['shafts'][number]>();
+  let shaft = machine.shafts.find((one) => one.id === from);
+  while (shaft !== undefined && !passed.has(shaft)) {
+    passed.add(shaft);
+    const by = shaft.turnedBy?.shaft;
+    shaft = machine.shafts.find((one) => one.id === by);
+  }
+  return [...passed];
+}
+
+/** Each ring once, told from its first shaft in the order of the file. */
+function rings(machine: Rows): readonly (readonly string[])[] {
+  const seen = new Set<string>();
+  return machine.shafts.flatMap(({ id: from }) => {
+    const chain = upwards(machine, from);
+    if (seen.has(from) || chain.at(-1)?.turnedBy?.shaft !== from) return [];
+    const ring = chain.map((shaft) => shaft.id);
+    for (const shaft of ring) seen.add(shaft);
+    return [ring];
+  });
+}
+
+/**
+ * Follows the shafts from each pump back to the motor.
+ *
+ * @param machine  one that `checkShafts` finds nothing wrong with
+ */
+export function trainsOf(machine: Rows): Trains {
+  const train = (side: SideName) =>
+    upwards(machine, machine[side].shaft)
+      .flatMap(({ turnedBy }) => turnedBy?.stage ?? [])
+      .map((id) => machine.stages.findIndex((stage) => stage.id === id))
+      .reverse();
+  return { A: train('A'), B: train('B') };
 }

@@ -1,24 +1,25 @@
 import * as v from 'valibot';
 import { VERSION } from './envelope.ts';
-import { id, line, list, yesNo } from './fields.ts';
+import { id, line, list, row, yesNo } from './fields.ts';
 import { machine } from './machine.ts';
 import { material } from './material.ts';
 import { rack } from './rack.ts';
+import { sheetRecord } from './sheetRecord.ts';
 
 const maybe = v.exactOptional;
-/** Sheets and ratio checks are kept from the day the program can make them; until then a file holds none. */
-const none = (what: string) => v.pipe(list(v.object({ id })), v.maxLength(0, `this version cannot read ${what} yet`));
+/** Ratio checks are kept from the day the program can make them; until then a file holds none. */
+const none = (what: string) => v.pipe(list(row({ id })), v.maxLength(0, `this version cannot read ${what} yet`));
 
 /** The whole shop file after its envelope, values as typed with their units. Holes are allowed: `resolve` says what a plan lacks. */
-export const shopFile = v.object({
+export const shopFile = row({
   format: v.string(),
   version: v.literal(VERSION),
   writtenBy: maybe(line),
-  shop: v.object({ name: line, invented: maybe(yesNo), note: maybe(line) }),
+  shop: row({ name: line, invented: maybe(yesNo), note: maybe(line) }),
   machines: list(machine),
   materials: list(material),
   racks: list(rack),
-  changeSheets: none('change sheets'),
+  changeSheets: list(sheetRecord),
   ratioChecks: none('ratio checks'),
 });
 

@@ -18,13 +18,19 @@ const BLANK = '<td></td>';
 /** Both wheels, the loop and the centres of a stage. */
 const CELLS = 4;
 
+/** What stands on the page, and the type size that makes it fit; whoever shows it sets that size on the element around it. */
+export interface SheetBody {
+  readonly html: string;
+  readonly size_pt: number;
+}
+
 /**
- * The change sheet as one page to print: complete HTML that needs nothing else, black on white.
+ * The content of the page without its frame, for a window that has its own.
  *
  * @param svg  the drive as `driveSvg` draws it; it is put in as it is
- * @returns text of the page; the user's own words are escaped
+ * @returns markup without style attributes; the user's own words are escaped
  */
-export function changeSheetPage(sheet: ChangeSheet, svg: string, paper: Paper): string {
+export function changeSheetBody(sheet: ChangeSheet, svg: string): SheetBody {
   const { heading, cautions, changes, ratio, steps, care, warnings, catches, signatures, footer } = sheet;
   const size_pt = typeSize_pt(sheet, pictureHeight_mm(svg));
   const blocks = [
@@ -38,11 +44,22 @@ export function changeSheetPage(sheet: ChangeSheet, svg: string, paper: Paper): 
     `<section class="sign">${signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
     footBlock(footer, heading),
   ];
+  return { html: blocks.join('\n'), size_pt };
+}
+
+/**
+ * The change sheet as one page to print: complete HTML that needs nothing else, black on white.
+ *
+ * @param svg  the drive as `driveSvg` draws it; it is put in as it is
+ * @returns text of the page; the user's own words are escaped
+ */
+export function changeSheetPage(sheet: ChangeSheet, svg: string, paper: Paper): string {
+  const { html, size_pt } = changeSheetBody(sheet, svg);
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}">
-<meta name="viewport" content="width=device-width"><title>${escaped(heading.title)}</title><style>${pageStyle(paper)}</style></head>
+<meta name="viewport" content="width=device-width"><title>${escaped(sheet.heading.title)}</title><style>${pageStyle(paper)}</style></head>
 <body><main class="sheet" style="font-size:${size_pt}pt">
-${blocks.join('\n')}
+${html}
 </main></body></html>
 `;
 }

@@ -1,9 +1,9 @@
 import { driveKind } from '../drives/index.ts';
 import { lengthText, quantity, type Say } from '../format.ts';
-import { orNull } from '../given.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
 import { ENDS, type Plan, type Pump, type SideName } from '../plan.ts';
 import { fittedPumps } from '../train.ts';
+import { isLeftAlone } from '../travel.ts';
 import { type ChangeRow, centreRow, loopRow, pumpRow, wheelRow } from './changeRows.ts';
 import { displacementText, shortName, whomItTurns } from './paperText.ts';
 
@@ -46,11 +46,8 @@ export function changesOf(plan: Plan, option: PlannedOption, say: Say): Changes 
   };
 }
 
-/** A stage is left alone where both wheels stay and its loop keeps its length. */
-export function isTouched({ stage, teeth, fit }: StageOption): boolean {
-  const present = orNull(stage.presentPitches);
-  return ENDS.some((end) => stage[end].teeth !== teeth[end]) || (fit.loop !== null && present !== null && fit.loop.pitches !== present);
-}
+/** The opposite of left alone: something on this stage is for the hands to do. */
+export const isTouched = ({ stage, teeth, fit }: StageOption): boolean => !isLeftAlone(stage, teeth, fit);
 
 function stageGroup(plan: Plan, option: StageOption, say: Say): ChangeGroup {
   const { stage } = option;

@@ -1,0 +1,141 @@
+import { type EntryText, readCount, readQuantityEntry } from './entry.ts';
+import type { Say } from './format.ts';
+import type { TypedQuantity } from './reading.ts';
+import { type Dimension, readQuantity } from './units.ts';
+
+/** A range as typed; an end left open is absent. A single figure is a range whose ends are one. */
+export interface TypedRange {
+  readonly from?: TypedQuantity;
+  readonly to?: TypedQuantity;
+}
+
+/** A range with both its ends. */
+export interface TypedWindow {
+  readonly from: TypedQuantity;
+  readonly to: TypedQuantity;
+}
+
+/** What the box of a range holds. */
+export interface RangeEntry {
+  readonly dimension: Dimension;
+  /** Meant where none is typed. */
+  readonly unit: string;
+  /** Two figures as they could stand in this box. */
+  readonly example: string;
+}
+
+/** A dash or a word between two figures; the dash of a negative power of ten is none. */
+const BETWEEN = /\s*(?:(?<!\de)[-–—−]|\bto\b|\.\.\.?|…)\s*/i;
+
+/**
+ * A range typed into one box, with both ends: `250 to 263`, `250-263 mm`, `9 3/4 – 10 1/4 in`; a single figure is both of them.
+ *
+ * @param text  as typed; where only the second figure has a unit, the first shares it
+ * @returns both ends as typed; blank is not given
+ * @source our choice
+ * @example readWindowEntry(centre, '250-263', say)  // from 250 mm, to 263 mm
+ */
+export function readWindowEntry(entry: RangeEntry, text: string, say: Say): EntryText<TypedWindow> {
+  const typed = text.trim();
+  if (typed === '') return { ok: true, value: undefined };
+  const [first = '', second = first, ...more] = typed.split(BETWEEN);
+  const read = more.length > 0 ? null : readEnds(entry, first, second, say);
+  if (read !== null && !read.ok) return read;
+  const { from, to } = read?.value ?? {};
+  if (from === undefined || to === undefined) return { ok: false, expected: expectedText(typed, entry.example, false) };
+  return { ...read, ok: true, value: { from, to } };
+}
+
+/**
+ * A range typed into one box, of which one end may be left open: `10 to 100`, `10 to`, `- 100`; a single figure could be either end
+ * and is refused.
+ *
+ * @param text  as typed; where only the second figure has a unit, the first shares it
+ * @returns the ends as typed; blank is not given
+ * @source our choice
+ * @example readOpenRangeEntry(speed, '10 to', say)  // from 10 rpm
+ */
+export function readOpenRangeEntry(entry: RangeEntry, text: string, say: Say): EntryText<TypedRange> {
+  const typed = text.trim();
+  if (typed === '') return { ok: true, value: undefined };
+  const [first = '', second, ...more] = typed.split(BETWEEN);
+  if (more.length > 0 || second === undefined || first + second === '')
+    return { ok: false, expected: expectedText(typed, entry.example, true) };
+  return readEnds(entry, first, second, say);
+}
+
+function readEnds(entry: RangeEntry, first: string, second: string, say: Say): EntryText<TypedRange> {
+  const to = readQuantityEntry(entry.dimension, second, entry.unit, say);
+  if (!to.ok) return to;
+  const from = readQuantityEntry(entry.dimension, first, to.value?.unit ?? entry.unit, say);
+  if (!from.ok) return from;
+  if (from.value !== undefined && to.value !== undefined && larger(entry.dimension, from.value, to.value))
+    return { ok: false, expected: `${first} to ${second}: the first must not be larger than the second.` };
+  const value = { ...(from.value && { from: from.value }), ...(to.value && { to: to.value }) };
+  if (from.reading === undefined && to.reading === undefined) return { ok: true, value };
+  const ends = first === second ? [to] : [from, to];
+  const spoken = ends.map((end) => end.reading?.replace(/^= /, '') ?? end.value?.value ?? '');
+  return { ok: true, value, reading: `= ${spoken.join(' to ')}`.trimEnd() };
+}
+
+function expectedText(typed: string, example: string, open: boolean): string {
+  const [first = ''] = example.split(BETWEEN);
+  const other = open ? `${first} to, with the end open` : `${first} where it is one figure`;
+  return `"${typed}" is not a range. Expected two figures, as ${example}, or ${other}.`;
+}
+
+function larger(dimension: Dimension, from: TypedQuantity, to: TypedQuantity): boolean {
+  const [a, b] = [readQuantity(dimension, from), readQuantity(dimension, to)];
+  return a.ok && b.ok && a.value.compare(b.value) > 0;
+}
+
+/**
+ * A range as it stands in its box; the unit is left out where it is the one meant anyway.
+ *
+ * @param range  as kept in the file
+ * @param unit   meant where none is written
+ * @source inverse of `readWindowEntry` and `readOpenRangeEntry`
+ * @example rangeText({ from: { value: '250', unit: 'mm' }, to: { value: '263', unit: 'mm' } }, 'mm')  // '250 to 263'
+ */
+export function rangeText({ from, to }: TypedRange, unit: string): string {
+  const bare = (end: TypedQuantity) => (end.unit === unit || end.unit === '' ? end.value : `${end.value} ${end.unit}`);
+  if (from === undefined || to === undefined) return `${from ? bare(from) : ''} to ${to ? bare(to) : ''}`.trim();
+  if (from.unit !== to.unit) return `${from.value} ${from.unit} to ${to.value} ${to.unit}`;
+  // The second unit holds for both.
+  return from.value === to.value ? bare(to) : `${from.value} to ${bare(to)}`;
+}
+
+/** A range of whole numbers; an end left open is absent. */
+export interface CountRange {
+  readonly from?: number;
+  readonly to?: number;
+}
+
+/**
+ * A range of teeth as typed into one box: `13 to 40`, `13-40`, or with one end open `13 to`.
+ *
+ * @param least, most  the limits of both ends
+ * @returns both ends; blank is not given
+ * @source our choice
+ * @example readCountRange('13-40', 5, 400)  // from 13, to 40
+ */
+export function readCountRange(text: string, least: number, most: number): EntryText<CountRange> {
+  const typed = text.trim();
+  if (typed === '') return { ok: true, value: undefined };
+  const [first = '', second, ...more] = typed.split(BETWEEN);
+  if (more.length > 0 || second === undefined || (first === '' && second === ''))
+    return { ok: false, expected: expectedText(typed, '13 to 40', true) };
+  const [from, to] = [readCount(first, least, most), readCount(second, least, most)];
+  if (!from.ok) return from;
+  if (!to.ok) return to;
+  if (from.value !== undefined && to.value !== undefined && from.value > to.value)
+    return { ok: false, expected: `"${typed}": the first must not be larger than the second.` };
+  return {
+    ok: true,
+    value: { ...(from.value === undefined ? {} : { from: from.value }), ...(to.value === undefined ? {} : { to: to.value }) },
+  };
+}
+
+/** A range of whole numbers as it stands in its box. */
+export const countRangeText = ({ from, to }: CountRange): string =>
+  from === undefined && to === undefined ? '' : `${from ?? ''} to ${to ?? ''}`.trim();

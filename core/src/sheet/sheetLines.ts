@@ -1,0 +1,56 @@
+import type { ChangeSheet } from './changeSheet.ts';
+
+/** What is printed, as lines of text in the order of the page: the copy of a sheet that is kept in the shop file. */
+export function sheetLines({
+  heading,
+  cautions,
+  changes,
+  ratio,
+  steps,
+  care,
+  warnings,
+  catches,
+  signatures,
+  footer,
+}: ChangeSheet): readonly string[] {
+  const { notToBeBuilt, invented, ...words } = heading;
+  return [
+    ...Object.entries(words).map(([name, word]) => `${name}: ${word}`),
+    `invented: ${invented ?? 'no'}`,
+    ...titled('NOT TO BE BUILT', notToBeBuilt),
+    ...cautions.groups.flatMap(({ title, lines: group }) => titled(title, group)),
+    ...titled('This material', cautions.own),
+    cautions.deference,
+    ...titled(`Take off, put on: ${changes.summary}`, [
+      ...changes.groups.flatMap(({ title, detail, rows }) => [
+        `${title} | ${detail}`,
+        ...rows.map(({ place, off, on, from, detail: fits, isNew }) =>
+          `  ${place} | ${off} | ${on}${isNew ? ' *' : ''} | ${from} | ${fits}`.trimEnd(),
+        ),
+      ]),
+      ...changes.stays,
+    ]),
+    ...titled(
+      `Ratio after the change: ${ratio.definition}`,
+      ratio.rows.map(({ what, figure, against }) => `${what} | ${figure} | ${against}`),
+    ),
+    ...titled(
+      `Slack and wear: ${care.definition}`,
+      [care.heads, ...care.rows].map((cells) => cells.join(' | ')),
+    ),
+    ...titled('Warnings', warnings),
+    ...titled(
+      'Steps',
+      [...steps.lines, ...steps.own].map((step) => `[ ] ${step}`),
+    ),
+    ...titled(`Ratio check: ${catches.how}`, [
+      [catches.heads.a, catches.heads.b, catches.heads.ratio, `limits ${catches.limits ?? 'not given'}`].join(' | '),
+      `rows: ${catches.rows.join(', ')}`,
+      `${catches.rule} ${catches.otherwise}`,
+    ]),
+    ...titled('Signatures', signatures),
+    footer,
+  ];
+}
+
+const titled = (title: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ['', `= ${title}`, ...lines]);

@@ -1,0 +1,160 @@
+import { fixed, offRatioText, ratioText, type Say, signed, temperatureText } from './format.ts';
+import { type Given, known, NOT_GIVEN } from './given.ts';
+import { type OffRatioLimits, offRatio } from './mixRatio.ts';
+import type { SideName } from './plan.ts';
+import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
+
+/** The ratio of one material, as far as its sheet and its densities carry it. */
+export interface KnownRatio {
+  readonly basis: 'weight' | 'volume';
+  /** As the sheet says it: `100 : 45 by weight`. */
+  readonly written: string;
+  /** Whether a third part stands in one of the tanks; then the parts are those of the tanks. */
+  readonly premixed: boolean;
+  readonly partsA: Fraction;
+  readonly partsB: Fraction;
+  readonly limits: OffRatioLimits | null;
+  /** By volume at the temperatures the machine runs at. */
+  readonly runBPerA: Given<Fraction>;
+  readonly densityBOverA: Given<Fraction>;
+  readonly runAt_K: Readonly<Record<SideName, Given<Fraction>>>;
+}
+
+type FormKind = 'A to one B' | 'parts' | 'share' | 'off-ratio';
+
+/** One way to say the ratio, with the limits said the same way; null where a density or the limits are missing. */
+export interface FormRow {
+  readonly label: string;
+  readonly kind: FormKind;
+  readonly mostB: Fraction | null;
+  readonly wanted: Fraction | null;
+  readonly leastB: Fraction | null;
+}
+
+const HUNDRED = whole(100);
+
+/** How each kind of form is counted out of B per A. */
+const COUNTED: Readonly<Record<FormKind, (bPerA: Fraction, wanted: Fraction) => Fraction>> = {
+  'A to one B': (bPerA) => ONE.div(bPerA),
+  parts: (bPerA) => bPerA.mul(HUNDRED),
+  share: (bPerA) => bPerA.div(ONE.add(bPerA)).mul(HUNDRED),
+  'off-ratio': (bPerA, wanted) => offRatio(bPerA, wanted).mul(HUNDRED),
+};
+
+/**
+ * A mix ratio in every form people say it in, each with both limits; exact.
+ *
+ * @returns rows in the order in which they are read; the form the sheet itself uses is always among them
+ * @source definitions; weight ratio = volume ratio × density ratio
+ * @example formRows(ratio of 100 : 33 by weight, 30 to 40 parts of B)  // 'B per 100 A by weight': 40, 33, 30
+ */
+export function formRows(ratio: KnownRatio): readonly FormRow[] {
+  const sheet = known(sheetBPerA(ratio));
+  const weight = byWeight(ratio);
+  const volume = ratio.runBPerA;
+  const asSheet = ratio.basis === 'volume' && !(volume.known && volume.value.equals(sheetBPerA(ratio)));
+  const row = (label: string, kind: FormKind, bPerA: Given<Fraction>) => formRow(label, kind, bPerA, ratio.limits);
+  return [
+    row('By weight, A : B', 'A to one B', weight),
+    ...(asSheet ? [row('By volume as the sheet counts it, A : B', 'A to one B', sheet)] : []),
+    row('By volume as run, A : B', 'A to one B', volume),
+    row('B per 100 A by weight', 'parts', weight),
+    row('B per 100 A by volume as run', 'parts', volume),
+    row('B’s share of the weight, %', 'share', weight),
+    row('B’s share of the volume as run, %', 'share', volume),
+    row('Off-ratio of B per A, %, + is B-rich', 'off-ratio', sheet),
+  ];
+}
+
+function formRow(label: string, kind: FormKind, bPerA: Given<Fraction>, limits: OffRatioLimits | null): FormRow {
+  const at = (e: Fraction | undefined) =>
+    e === undefined || !bPerA.known ? null : COUNTED[kind](bPerA.value.mul(ONE.add(e)), bPerA.value);
+  return { label, kind, mostB: at(limits?.high), wanted: at(ZERO), leastB: at(limits?.low) };
+}
+
+const sheetBPerA = ({ partsA, partsB }: KnownRatio): Fraction => partsB.div(partsA);
+
+function byWeight(ratio: KnownRatio): Given<Fraction> {
+  if (ratio.basis === 'weight') return known(sheetBPerA(ratio));
+  const { runBPerA, densityBOverA } = ratio;
+  return runBPerA.known && densityBOverA.known ? known(runBPerA.value.mul(densityBOverA.value)) : NOT_GIVEN;
+}
+
+/**
+ * A figure of a form as it is read; a dash where there is none.
+ *
+ * @param value  one of the three of its row
+ * @source our choice: ratios with 4 places, all else with 2
+ * @example formText(row of kind 'A to one B', new Fraction('20/9'), say)  // '2.2222 : 1'
+ */
+export function formText({ kind }: FormRow, value: Fraction | null, say: Say): string {
+  if (value === null) return '–';
+  if (kind === 'A to one B') return ratioText(value, say);
+  return kind === 'off-ratio' ? signed(value, 2, say) : fixed(value, 2, say);
+}
+
+/** A beaker's worth of A, to picture the ratio by. */
+const BEAKER = 20;
+
+/**
+ * What the sheet's ratio means at the pumps, in one sentence.
+ *
+ * @source arithmetic
+ * @example ratioSentence(ratio, say)  // '100 : 45 by weight is 2.0224 : 1 by volume when A runs at 40 °C and B at 25 °C: for every 20 cc of A, 9.89 cc of B.'
+ */
+export function ratioSentence(ratio: KnownRatio, say: Say): string {
+  const volume = ratio.runBPerA;
+  if (!volume.known) return `${ratio.written}. What that is by volume as run is not known yet.`;
+  const stays = ratio.basis === 'volume' && volume.value.equals(sheetBPerA(ratio));
+  const unit = say.system === 'metric' ? 'cc' : 'in³';
+  const b = fixed(volume.value.mul(whole(BEAKER)), 2, say);
+  return `${ratio.written}${ratio.premixed ? ',' : ''} ${stays ? 'stays' : 'is'} ${ratioText(ONE.div(volume.value), say)} by volume${running(ratio, say)}: for every ${BEAKER} ${unit} of A, ${b} ${unit} of B.`;
+}
+
+function running({ runAt_K }: KnownRatio, say: Say): string {
+  const sides = (['A', 'B'] as const).flatMap((side) => {
+    const at_K = runAt_K[side];
+    return at_K.known ? [{ side, at: temperatureText(at_K.value, say) }] : [];
+  });
+  const said = sides.map(({ side, at }, index) => `${side} ${index === 0 ? 'runs ' : ''}at ${at}`).join(' and ');
+  return said === '' ? '' : ` when ${said}`;
+}
+
+/**
+ * Off-ratio of a machine set up for the sheet's numbers on the other basis.
+ *
+ * @returns null where the densities do not tell
+ * @source arithmetic
+ * @example wrongBasisOffRatio(ratio of 100 : 38.9 by weight, 2.17229 : 1 by volume)  // −0.155
+ */
+export function wrongBasisOffRatio(ratio: KnownRatio): Fraction | null {
+  const other = ratio.basis === 'weight' ? ratio.runBPerA : byWeight(ratio);
+  return other.known ? offRatio(sheetBPerA(ratio), other.value) : null;
+}
+
+/**
+ * What a mistaken basis would cost, as a sentence; null where the densities do not tell.
+ *
+ * @source arithmetic
+ * @example wrongBasisText(ratio, say)  // 'Taken by volume by mistake, these numbers would run 8.99 % B-lean, outside the limits. The sheet must say “by weight”.'
+ */
+export function wrongBasisText(ratio: KnownRatio, say: Say): string | null {
+  const e = wrongBasisOffRatio(ratio);
+  if (e === null) return null;
+  const other = ratio.basis === 'weight' ? 'volume' : 'weight';
+  if (e.equals(ZERO)) return `Taken by ${other} by mistake, these numbers would do no harm: A and B are equally dense as run.`;
+  const { limits } = ratio;
+  const inside = limits === null ? '' : e.compare(limits.low) >= 0 && e.compare(limits.high) <= 0 ? ', inside' : ', outside';
+  return `Taken by ${other} by mistake, these numbers would run ${offRatioText(e, say)}${inside}${limits === null ? '' : ' the limits'}. The sheet must say “by ${ratio.basis}”.`;
+}
+
+/**
+ * Both limits in off-ratio, whatever the sheet's own way of saying them.
+ *
+ * @source definition of off-ratio
+ * @example limitsText({ low: -1/11, high: 7/33 }, say)  // 'As off-ratio of B per A: −9.09 to +21.21 %, + is B-rich.'
+ */
+export function limitsText(limits: OffRatioLimits, say: Say): string {
+  const percent = (e: Fraction) => signed(e.mul(HUNDRED), 2, say);
+  return `As off-ratio of B per A: ${percent(limits.low)} to ${percent(limits.high)} %, + is B-rich.`;
+}

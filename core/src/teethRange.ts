@@ -1,0 +1,29 @@
+import type { EntryText } from './entry.ts';
+
+/** From and to, both counted in. */
+export interface TeethRange {
+  readonly from: number;
+  readonly to: number;
+}
+
+const FEWEST = 5;
+const MOST = 400;
+const RANGE = /^(\d{1,6})(?:\s*(?:to|-|–|\.\.)\s*|\s+)(\d{1,6})$/i;
+
+/**
+ * A range of teeth as typed; an empty box is not given.
+ *
+ * @returns both ends, in order
+ * @source our choice
+ * @example readTeethRange('12 to 40')  // { from: 12, to: 40 }
+ */
+export function readTeethRange(text: string): EntryText<TeethRange> {
+  const typed = text.trim();
+  if (typed === '') return { ok: true, value: undefined };
+  const [, from, to] = RANGE.exec(typed) ?? [];
+  if (from === undefined || to === undefined) return { ok: false, expected: `"${typed}" is not a range of teeth, such as 12 to 40.` };
+  const range = { from: Number(from), to: Number(to) };
+  if (range.from < FEWEST || range.to > MOST) return { ok: false, expected: `"${typed}": a wheel has ${FEWEST} to ${MOST} teeth.` };
+  if (range.from > range.to) return { ok: false, expected: `"${typed}": the first must not be larger than the second.` };
+  return { ok: true, value: range };
+}

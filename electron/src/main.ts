@@ -1,0 +1,31 @@
+import { app, dialog, session } from 'electron';
+import { takeOpenFileEvents, takeSecondInstances } from './handover.ts';
+import { answerCalls } from './ipc.ts';
+import { setMenu } from './menu.ts';
+import { registerScheme, START_PAGE, serveApp } from './scheme.ts';
+import { lockContents, lockSession, openWindow } from './window.ts';
+
+// The system is ready only once this module has run to its end: nothing here may be awaited.
+app.enableSandbox();
+registerScheme();
+lockContents();
+takeOpenFileEvents();
+app.on('window-all-closed', () => app.quit());
+
+if (app.requestSingleInstanceLock()) app.whenReady().then(start).catch(giveUp);
+else app.quit();
+
+async function start(): Promise<void> {
+  serveApp();
+  lockSession(session.defaultSession);
+  answerCalls();
+  const window = openWindow();
+  setMenu(window);
+  takeSecondInstances(window);
+  await window.loadURL(START_PAGE);
+}
+
+function giveUp(error: unknown): void {
+  dialog.showErrorBox('Ratiowright cannot start', String(error));
+  app.exit(1);
+}

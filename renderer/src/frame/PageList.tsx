@@ -1,0 +1,65 @@
+import { For, Show } from 'solid-js';
+import { PAGES, useApp } from '../state/app.ts';
+import type { Command } from '../state/commands.ts';
+
+/** The pages, what is open, and how numbers are read. */
+export function PageList(props: { readonly commands: readonly Command[] }) {
+  const app = useApp();
+  const command = (id: string) => props.commands.find((one) => one.id === id);
+  const number = (id: string) => command(id)?.key?.split('+').at(-1);
+  return (
+    <nav aria-label="Pages">
+      <b>Ratiowright</b>
+      <Show when={app.shop.file !== null}>
+        <small>
+          {app.shop.name} · {app.shop.unsaved ? 'not saved' : 'saved'}
+        </small>
+        <ul>
+          <For each={PAGES}>
+            {(page) => (
+              <li>
+                <button type="button" class="page" aria-current={app.page() === page ? 'page' : undefined} onClick={() => app.show(page)}>
+                  {command(`page.${page}`)?.title} <kbd>{number(`page.${page}`)}</kbd>
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+      <div class="work">
+        <For each={props.commands.filter(({ id, key }) => key !== null && (id.startsWith('file.') || id.startsWith('edit.')))}>
+          {(one) => (
+            <button type="button" class="page" disabled={!one.when()} onClick={() => void one.run()} title={one.key ?? undefined}>
+              {one.title}
+            </button>
+          )}
+        </For>
+      </div>
+      <footer>
+        <Show when={app.shop.file?.shop.invented}>
+          <small class="new">Invented example</small>
+        </Show>
+        <label class="setting">
+          <span class="k">Lengths</span>
+          <select
+            value={app.say().system}
+            onChange={(event) => app.setSay({ ...app.say(), system: event.currentTarget.value === 'inch' ? 'inch' : 'metric' })}
+          >
+            <option value="metric">metric</option>
+            <option value="inch">inch</option>
+          </select>
+        </label>
+        <label class="setting">
+          <span class="k">Decimals</span>
+          <select
+            value={app.say().decimal}
+            onChange={(event) => app.setSay({ ...app.say(), decimal: event.currentTarget.value === ',' ? ',' : '.' })}
+          >
+            <option value=".">point</option>
+            <option value=",">comma</option>
+          </select>
+        </label>
+      </footer>
+    </nav>
+  );
+}

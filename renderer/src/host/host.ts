@@ -1,0 +1,30 @@
+import type { MenuCommand, OpenedFile, Paper, RecentFile } from '../../../electron/src/contract.ts';
+
+export interface SavedFile {
+  readonly name: string;
+  /** Null where the host cannot write to the same place again, as a browser without file access. */
+  readonly token: string | null;
+}
+
+/** What the app runs in: the desktop shell or a browser. Disk failures reject with a sentence for people. */
+export interface Host {
+  readonly kind: 'desktop' | 'browser';
+  /** Null where the person cancelled. */
+  open(): Promise<OpenedFile | null>;
+  openRecent(token: string): Promise<OpenedFile>;
+  recent(): Promise<readonly RecentFile[]>;
+  /** The file the system handed over since the last call, as by a double click; null where there was none. */
+  handedOver(): Promise<OpenedFile | null>;
+  /** Writes where the file came from; without a token it asks for a place. Null where the person cancelled. */
+  save(name: string, text: string, token: string | null): Promise<SavedFile | null>;
+  saveAs(name: string, text: string): Promise<SavedFile | null>;
+  print(): Promise<void>;
+  /** False where the person cancelled. A browser opens its print dialog, which saves as PDF. */
+  savePdf(name: string, paper: Paper): Promise<boolean>;
+  /** Tells the host whether closing would lose work, and what the window is called. */
+  unsaved(unsaved: boolean, title: string): void;
+  /** Hears what the native menu asks for, by the id of a command; a browser has no such menu. */
+  onCommand(listener: (command: MenuCommand) => void): void;
+}
+
+export type { MenuCommand, OpenedFile, Paper, RecentFile };

@@ -1,0 +1,169 @@
+import { createContext, createSignal, useContext } from 'solid-js';
+import { type Place, placeText, readShopFile, type Say, type Selection, type ShopFile } from '../../../core/src/index.ts';
+import type { Host, Paper } from '../host/host.ts';
+import { createShopStore, type ShopStore } from './shopStore.ts';
+import { createSolution, type Solution } from './solution.ts';
+
+export const PAGES = ['machine', 'material', 'options', 'sheet'] as const;
+export type Page = (typeof PAGES)[number];
+
+/** A yes-or-no question to the person; `yes` names what is lost, so it is never the button that waits for Enter. */
+export interface Question {
+  readonly text: string;
+  readonly yes: string;
+  readonly no: string;
+  readonly answer: (yes: boolean) => void;
+}
+
+/** Everything a view may read or call. */
+export interface App {
+  readonly host: Host;
+  readonly shop: ShopStore;
+  readonly solution: Solution;
+  readonly page: () => Page;
+  readonly show: (page: Page) => void;
+  /** Which machine and material the pages work on, as indexes into the file's lists; 0 where the list is empty. */
+  readonly machine: () => number;
+  readonly material: () => number;
+  readonly pickMachine: (index: number) => void;
+  readonly pickMaterial: (index: number) => void;
+  readonly say: () => Say;
+  readonly setSay: (say: Say) => void;
+  readonly paper: () => Paper;
+  readonly setPaper: (paper: Paper) => void;
+  /** One line for the person: a disk failure, a refused file. Null hides it. */
+  readonly notice: () => string | null;
+  readonly tell: (notice: string | null) => void;
+  readonly question: () => Question | null;
+  /** Asks, and waits for the answer. */
+  readonly ask: (question: Omit<Question, 'answer'>) => Promise<boolean>;
+  /** Opens the page that holds a field and puts the cursor there. */
+  readonly goTo: (place: Place) => void;
+  /** The place asked for last: a page that shows only part of its fields shows that one. */
+  readonly sought: () => Place | null;
+  /** Takes in the text of a file; says why where it cannot. */
+  readonly take: (text: string, name: string, token: string | null) => boolean;
+}
+
+const Context = createContext<App>();
+export const AppProvider = Context.Provider;
+
+export function useApp(): App {
+  const app = useContext(Context);
+  if (app === undefined) throw new RangeError('useApp outside its provider');
+  return app;
+}
+
+/** A row's place as a field carries it, so that a finding can find its field. */
+export const placeKey = (place: Place): string => place.join('.');
+
+export function createApp(host: Host): App {
+  const shop = createShopStore();
+  const [page, show] = createSignal<Page>('options');
+  const [machine, pickMachine] = createSignal(0);
+  const [material, pickMaterial] = createSignal(0);
+  const [notice, tell] = createSignal<string | null>(null);
+  const [question, pose] = createSignal<Question | null>(null);
+  const [sought, seek] = createSignal<Place | null>(null, { equals: false });
+  const [say, setSay] = createSetting<Say>('say', { decimal: '.', system: 'metric' });
+  const [paper, setPaper] = createSetting<Paper>('paper', 'A4');
+  const within = (index: number, rows: readonly unknown[] | undefined) => Math.min(index, Math.max(0, (rows?.length ?? 0) - 1));
+  const machineIndex = () => within(machine(), shop.file?.machines);
+  const materialIndex = () => within(material(), shop.file?.materials);
+  const selection = (): Selection => {
+    const of = (row: { id: string } | undefined, key: 'machine' | 'material') => (row === undefined ? {} : { [key]: row.id });
+    return { ...of(shop.file?.machines[machineIndex()], 'machine'), ...of(shop.file?.materials[materialIndex()], 'material') };
+  };
+  const solution = createSolution(shop, selection, say);
+  return {
+    host,
+    shop,
+    solution,
+    page,
+    show: (next) => void show(next),
+    machine: machineIndex,
+    material: materialIndex,
+    pickMachine: (index) => void pickMachine(index),
+    pickMaterial: (index) => void pickMaterial(index),
+    say,
+    setSay,
+    paper,
+    setPaper,
+    notice,
+    tell: (line) => void tell(line),
+    question,
+    ask: (asked) =>
+      new Promise((resolve) => {
+        const answer = (yes: boolean) => {
+          pose(null);
+          resolve(yes);
+        };
+        pose({ ...asked, answer });
+      }),
+    sought,
+    goTo(place) {
+      const [list, row] = place;
+      // The search settings of a machine stand at the head of its options.
+      if (list === 'machines' || list === 'racks') show(place[2] === 'search' ? 'options' : 'machine');
+      if (list === 'materials') show('material');
+      if (list === 'machines' && typeof row === 'number') pickMachine(row);
+      if (list === 'materials' && typeof row === 'number') pickMaterial(row);
+      seek(place);
+      // The page must be drawn before its field can take the cursor; a finding may point at a group, so the nearest field inside or above it is taken.
+      requestAnimationFrame(() => focusField(place));
+    },
+    take(text, name, token) {
+      const outcome = readShopFile(text);
+      if (!outcome.ok) {
+        tell(`${name} was not opened. ${outcome.findings.map((finding) => `${placeText(finding.where)}: ${finding.what}`).join(' ')}`);
+        return false;
+      }
+      open(outcome.value, name, token);
+      tell(outcome.findings.length === 0 ? null : outcome.findings.map((finding) => finding.what).join(' '));
+      return true;
+    },
+  };
+
+  function open(file: ShopFile, name: string, token: string | null): void {
+    shop.load(file, name, token);
+    pickMachine(0);
+    pickMaterial(0);
+    // A file with holes opens where they are filled.
+    show(solution.plan()?.ok ? 'options' : 'machine');
+  }
+}
+
+function focusField(place: Place): void {
+  for (let length = place.length; length > 1; length -= 1) {
+    const key = CSS.escape(placeKey(place.slice(0, length)));
+    const field = document.querySelector<HTMLElement>(`[data-place="${key}"], [data-place^="${key}."]`);
+    if (field === null) continue;
+    field.focus();
+    field.scrollIntoView({ block: 'nearest' });
+    return;
+  }
+}
+
+/** A setting of this person on this computer; where the host forbids storage it lasts as long as the window. */
+function createSetting<T>(name: string, first: T): readonly [() => T, (value: T) => void] {
+  const key = `ratiowright.${name}`;
+  const [value, set] = createSignal<T>(stored(key) ?? first);
+  return [
+    value,
+    (next) => {
+      set(() => next);
+      try {
+        localStorage.setItem(key, JSON.stringify(next));
+      } catch {
+        // Storage is full or forbidden: the setting still holds in this window.
+      }
+    },
+  ];
+  function stored(at: string): T | null {
+    try {
+      return JSON.parse(localStorage.getItem(at) ?? 'null') as T | null;
+    } catch {
+      return null;
+    }
+  }
+}

@@ -1,0 +1,134 @@
+import { EXTENSION } from '../../../core/src/index.ts';
+import type { Host } from '../host/host.ts';
+import type { App, Page } from './app.ts';
+import { demoShop, emptyShop } from './newShop.ts';
+
+/** Everything a person can ask for by key, button or menu: one list, read by all three. */
+export interface Command {
+  readonly id: string;
+  readonly title: string;
+  /** As `Ctrl+S` or `Alt+1`; on a Mac the command key stands in for Ctrl. Null: a button only. */
+  readonly key: string | null;
+  readonly when: () => boolean;
+  readonly run: () => void | Promise<void>;
+}
+
+const PAGE_TITLES: Readonly<Record<Page, string>> = { machine: 'Machine', material: 'Material', options: 'Options', sheet: 'Sheet' };
+/** Reach stands at 4 and Ratio check at 6 once they are there, so that no key changes its meaning. */
+const PAGE_KEYS: Readonly<Record<Page, string>> = { machine: 'Alt+1', material: 'Alt+2', options: 'Alt+3', sheet: 'Alt+5' };
+
+export function commandsOf(app: App): readonly Command[] {
+  const { shop, host } = app;
+  const open = () => shop.file !== null;
+  const always = () => true;
+  const guarded = async (work: () => Promise<void>) => {
+    try {
+      await work();
+    } catch (error) {
+      app.tell(error instanceof Error ? error.message : String(error));
+    }
+  };
+  const save = (asNew: boolean) =>
+    guarded(async () => {
+      const name = shop.name === '' ? `shop${EXTENSION}` : shop.name;
+      const saved = asNew ? await host.saveAs(name, shop.text()) : await host.save(name, shop.text(), shop.token);
+      if (saved === null) return;
+      shop.saved(saved.name, saved.token);
+      app.tell(null);
+    });
+  /** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
+  const leave = (then: () => void | Promise<void>) =>
+    guarded(async () => {
+      const text = `${shop.name} is not saved. If another file takes its place, its changes are lost.`;
+      if (shop.unsaved && shop.canUndo && !(await app.ask({ text, yes: 'Lose the changes', no: 'Keep this file' }))) return;
+      await then();
+    });
+  return [
+    {
+      id: 'file.open',
+      title: 'Open a file',
+      key: 'Ctrl+O',
+      when: always,
+      run: () =>
+        leave(async () => {
+          const opened = await host.open();
+          if (opened !== null) app.take(opened.text, opened.name, opened.token);
+        }),
+    },
+    { id: 'file.save', title: 'Save', key: 'Ctrl+S', when: open, run: () => save(false) },
+    { id: 'file.saveAs', title: 'Save as', key: 'Ctrl+Shift+S', when: open, run: () => save(true) },
+    {
+      id: 'file.print',
+      title: 'Print the sheet',
+      key: 'Ctrl+P',
+      when: () => app.solution.chosen() !== null,
+      run: () =>
+        guarded(async () => {
+          app.show('sheet');
+          await host.print();
+        }),
+    },
+    {
+      id: 'file.handedOver',
+      title: 'Open what the system handed over',
+      key: null,
+      when: always,
+      run: () =>
+        leave(async () => {
+          const opened = await host.handedOver();
+          if (opened !== null) app.take(opened.text, opened.name, opened.token);
+        }),
+    },
+    { id: 'edit.undo', title: 'Take back', key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
+    { id: 'edit.redo', title: 'Do again', key: 'Ctrl+Shift+Z', when: () => shop.canRedo, run: () => shop.redo() },
+    {
+      id: 'start.demo',
+      title: 'Open the invented example',
+      key: 'D',
+      when: () => !open(),
+      run: () => leave(() => void app.take(demoShop(), `example${EXTENSION}`, null)),
+    },
+    {
+      id: 'start.empty',
+      title: 'Start empty',
+      key: 'N',
+      when: () => !open(),
+      run: () => leave(() => void app.take(emptyShop(), `shop${EXTENSION}`, null)),
+    },
+    ...(Object.keys(PAGE_TITLES) as Page[]).map((page) => ({
+      id: `page.${page}`,
+      title: PAGE_TITLES[page],
+      key: PAGE_KEYS[page],
+      when: open,
+      run: () => app.show(page),
+    })),
+  ];
+}
+
+/** Keys run commands; single letters only outside fields, so that nobody loses what is typed. */
+export function listenForKeys(commands: readonly Command[], host: Host): () => void {
+  host.onCommand((id) => {
+    const command = commands.find((one) => one.id === id);
+    if (command?.when()) void command.run();
+  });
+  const listen = (event: KeyboardEvent) => {
+    const pressed = keyOf(event);
+    const command = commands.find((one) => one.key === pressed && one.when());
+    if (command === undefined || event.defaultPrevented) return;
+    const letter = !event.ctrlKey && !event.metaKey && !event.altKey;
+    if (letter && isField(event.target)) return;
+    event.preventDefault();
+    void command.run();
+  };
+  window.addEventListener('keydown', listen);
+  return () => window.removeEventListener('keydown', listen);
+}
+
+function keyOf(event: KeyboardEvent): string {
+  const key = event.key.length === 1 ? event.key.toUpperCase() : event.key;
+  const parts = [event.ctrlKey || event.metaKey ? 'Ctrl' : '', event.altKey ? 'Alt' : '', event.shiftKey ? 'Shift' : '', key];
+  return parts.filter((part) => part !== '').join('+');
+}
+
+export const isField = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && (target.isContentEditable || ['INPUT', 'SELECT', 'TEXTAREA'].includes(target.tagName));

@@ -1,0 +1,34 @@
+import { FORMAT, type ShopFile, VERSION, writeShopFile } from '../../../core/src/index.ts';
+import demo from '../../../tests/examples/demo.ratiowright?raw';
+import { layoutOf } from './layouts.ts';
+import { WRITTEN_BY } from './shopStore.ts';
+
+/** The invented shop that the tests use too: a copy, so nothing done to it is lost for the next start. */
+export const demoShop = (): string => demo;
+
+/** One machine, one material and one rack, all still to be filled in. */
+export function emptyShop(): string {
+  const { shafts, stages, A, B } = layoutOf('a-direct', []);
+  const file: ShopFile = {
+    format: FORMAT,
+    version: VERSION,
+    shop: { name: 'My shop' },
+    machines: [
+      {
+        id: 'machine-1',
+        name: 'Machine 1',
+        rack: 'rack-1',
+        motor: {},
+        shafts,
+        stages,
+        A: { shaft: A, fitted: 'a1', pumps: [{ id: 'a1' }] },
+        B: { shaft: B, fitted: 'b1', pumps: [{ id: 'b1' }] },
+      },
+    ],
+    materials: [{ id: 'material-1', name: 'Material 1', A: {}, B: {} }],
+    racks: [{ id: 'rack-1', name: 'Rack', pieces: [] }],
+    changeSheets: [],
+    ratioChecks: [],
+  };
+  return writeShopFile(file, WRITTEN_BY);
+}

@@ -1,0 +1,72 @@
+import { createSignal, Show } from 'solid-js';
+import { type CsvTrouble, LARGEST_CSV_BYTES, readRackCsv, writeRackCsv } from '../../../../core/src/file/rackCsv.ts';
+import { useApp } from '../../state/app.ts';
+import type { RackForm } from './rackForm.ts';
+
+/** Long enough for the slowest browser to have taken the file over. */
+const DOWNLOAD_TAKES_ms = 60_000;
+const MOST_TROUBLES = 12;
+
+/** The rack to and from a file for spreadsheets. A file is taken as a whole or not at all. */
+export function RackFiles(props: { readonly form: RackForm }) {
+  const app = useApp();
+  const [said, say] = createSignal('');
+  const read = async (input: HTMLInputElement) => {
+    const [file] = input.files ?? [];
+    if (file === undefined) return;
+    say('');
+    if (file.size > LARGEST_CSV_BYTES) {
+      app.tell(`${file.name} was not read: it has ${file.size} bytes, more than ${LARGEST_CSV_BYTES}.`);
+      return;
+    }
+    const table = readRackCsv(await file.text());
+    // The same file may be chosen again once it is mended.
+    input.value = '';
+    if (!table.ok) {
+      app.tell(`${file.name} was not read, the rack stays as it was. ${troubleText(table.troubles)}`);
+      return;
+    }
+    props.form.act('csv', (rack) => {
+      rack.pieces = [...table.rows];
+    });
+    app.tell(null);
+    const left = table.ignored.length === 0 ? '' : ` Columns not read: ${table.ignored.join(', ')}.`;
+    say(`${table.rows.length} rows read from ${file.name} in place of those before.${left}`);
+  };
+  const write = () => {
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(new Blob([writeRackCsv(props.form.copy().pieces, app.say().decimal)], { type: 'text/csv' }));
+    link.download = `${props.form.row().name || 'rack'}.csv`;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), DOWNLOAD_TAKES_ms);
+  };
+  let picker: HTMLInputElement | undefined;
+  return (
+    <>
+      <button type="button" onClick={() => picker?.click()}>
+        Read a CSV file
+      </button>
+      <input
+        ref={picker}
+        class="heard"
+        type="file"
+        accept=".csv,text/csv"
+        tabindex="-1"
+        aria-label="CSV file of the rack"
+        onChange={(event) => void read(event.currentTarget)}
+      />
+      <button type="button" onClick={write}>
+        Write a CSV file
+      </button>
+      <Show when={said()}>
+        <output class="reading">{said()}</output>
+      </Show>
+    </>
+  );
+}
+
+function troubleText(troubles: readonly CsvTrouble[]): string {
+  const lines = troubles.slice(0, MOST_TROUBLES).map(({ line, what }) => `Line ${line}: ${what}`);
+  const more = troubles.length - lines.length;
+  return [...lines, ...(more > 0 ? [`And ${more} more.`] : [])].join('\n');
+}

@@ -1,0 +1,47 @@
+import { createUniqueId, For, Show } from 'solid-js';
+import type { Place } from '../../../../core/src/index.ts';
+import { placeKey, useApp } from '../../state/app.ts';
+
+interface SelectProps {
+  readonly label: string;
+  readonly bare?: boolean;
+  readonly place: Place;
+  readonly value: string | undefined;
+  readonly options: readonly (readonly [value: string, words: string])[];
+  readonly pick: (value: string) => void;
+}
+
+/** One out of a list; each pick is an undo step of its own. */
+export function SelectField(props: SelectProps) {
+  const app = useApp();
+  const id = createUniqueId();
+  return (
+    <div class="field">
+      <label class="k" classList={{ heard: props.bare === true }} for={id}>
+        {props.label}
+      </label>
+      <select
+        id={id}
+        data-place={placeKey(props.place)}
+        onChange={(event) => {
+          app.shop.pause();
+          props.pick(event.currentTarget.value);
+          app.shop.pause();
+        }}
+      >
+        <Show when={props.value === undefined}>
+          <option value="" selected disabled>
+            not given
+          </option>
+        </Show>
+        <For each={props.options}>
+          {([value, words]) => (
+            <option value={value} selected={value === props.value}>
+              {words}
+            </option>
+          )}
+        </For>
+      </select>
+    </div>
+  );
+}

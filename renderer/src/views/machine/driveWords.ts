@@ -1,0 +1,16 @@
+import type { DriveTree } from '../../../../core/src/file/driveTree.ts';
+import type { MachineRow } from '../../../../core/src/file/machine.ts';
+import { stageName } from './machineForm.ts';
+
+/** What the drawing shows, in one sentence for those who do not see it. */
+export function driveSentence(machine: MachineRow, tree: DriveTree): string {
+  const shaft = (index: number) => machine.shafts[index]?.name ?? machine.shafts[index]?.id ?? '';
+  const links = tree.links.map(({ stage, from, to }) => {
+    const row = stage === null ? undefined : machine.stages[stage];
+    return `${shaft(from.shaft)} turns ${shaft(to.shaft)} ${row === undefined ? 'directly' : `by ${stageName(row)}`}`;
+  });
+  const pumps = (['A', 'B'] as const).map(
+    (side) => `pump ${side} on ${shaft(machine.shafts.findIndex(({ id }) => id === machine[side].shaft))}`,
+  );
+  return `Drive: ${[...links, ...pumps].join('; ')}.`;
+}

@@ -1,0 +1,128 @@
+import { For, type JSX, Show } from 'solid-js';
+import type { Dimension } from '../../../../core/src/entry.ts';
+import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
+import { quantity } from '../../../../core/src/index.ts';
+import { partCount } from '../../../../core/src/ratioWriting.ts';
+import { QuantityField } from '../../fields/index.tsx';
+import { useApp } from '../../state/app.ts';
+import { put } from '../../state/put.ts';
+import { DensityCell } from './DensityCell.tsx';
+import { entryUnits } from './entryUnits.ts';
+import { editPart, type MaterialForm, type PartKey } from './materialForm.ts';
+
+type Figure = 'expansion' | 'runAt' | 'viscosity' | 'densityUncertainty' | 'temperatureUncertainty';
+const DIMENSION: Readonly<Record<Figure, Dimension>> = {
+  expansion: 'expansion',
+  runAt: 'temperature',
+  viscosity: 'viscosity',
+  densityUncertainty: 'share',
+  temperatureUncertainty: 'temperatureDifference',
+};
+const WHOSE: Readonly<Record<PartKey, string>> = { A: 'A', B: 'B', third: 'the third part', premix: 'the mixture' };
+
+/** Densities, and what moves them; one column a part, so that both tanks stand side by side. */
+export function DensityTable(props: { readonly form: MaterialForm }) {
+  const app = useApp();
+  const row = () => props.form.row();
+  const units = () => entryUnits(app.say());
+  const columns = (): readonly PartKey[] => (partCount(row().ratio?.parts ?? '') === 3 ? ['A', 'B', 'third', 'premix'] : ['A', 'B']);
+  const isTank = (part: PartKey) => part === 'A' || part === 'B';
+  const cells = (cell: (part: PartKey) => JSX.Element) => <For each={columns()}>{(part) => <td>{cell(part)}</td>}</For>;
+  const figure = (part: PartKey, key: Figure, unit: string, word: string) => (
+    <QuantityField
+      label={`${word} of ${WHOSE[part]}`}
+      bare
+      place={props.form.place(part, key)}
+      dimension={DIMENSION[key]}
+      unit={unit}
+      value={row()[part]?.[key]}
+      check={(value) => partTrouble({ [key]: value })}
+      set={(value) => editPart(props.form, part, [key], (changed) => put(changed, key, value))}
+    />
+  );
+  const tankFigure = (key: Figure, unit: string, word: string) => cells((part) => isTank(part) && figure(part, key, unit, word));
+  const asRun = (part: PartKey) => {
+    const mix = props.form.mix();
+    if (!mix?.ok || (part !== 'A' && part !== 'B')) return '–';
+    const density = mix.value.density_kg_per_m3[part];
+    return density.known ? quantity(density.value, 'density', units().density, 4, app.say()) : '–';
+  };
+  return (
+    <fieldset class="block ruled">
+      <legend>Densities</legend>
+      <div class="scrollx">
+        <table class="parts" classList={{ four: columns().length > 2 }}>
+          <thead>
+            <tr>
+              <td />
+              <For each={columns()}>{(part) => <PartHead form={props.form} part={part} />}</For>
+            </tr>
+          </thead>
+          <tbody>
+            <Line words="Density" unit={`${units().density} at ${units().temperature}`}>
+              {cells((part) => (
+                <DensityCell form={props.form} part={part} which="density" whose={WHOSE[part]} />
+              ))}
+            </Line>
+            <Line words="Run at" unit={units().temperature}>
+              {tankFigure('runAt', units().temperature, 'Temperature in the tank')}
+            </Line>
+            <Line words="Expansion" unit={units().expansion}>
+              {cells((part) => figure(part, 'expansion', units().expansion, 'Expansion'))}
+            </Line>
+            <Line words="or a second density" unit={`${units().density} at ${units().temperature}`}>
+              {cells((part) => (
+                <DensityCell form={props.form} part={part} which="secondDensity" whose={WHOSE[part]} />
+              ))}
+            </Line>
+            <Line words="Viscosity" unit={units().viscosity}>
+              {tankFigure('viscosity', units().viscosity, 'Viscosity')}
+            </Line>
+            <Line words="Density known to ±" unit="%">
+              {tankFigure('densityUncertainty', '%', 'Uncertainty of the density')}
+            </Line>
+            <Line words="Temperature held to ±" unit={units().temperatureDifference}>
+              {tankFigure('temperatureUncertainty', units().temperatureDifference, 'Uncertainty of the temperature')}
+            </Line>
+            <Line words="As run" unit="worked out">
+              {cells(asRun)}
+            </Line>
+          </tbody>
+        </table>
+      </div>
+      <p class="hint">
+        Any unit may be typed behind a number. An empty field stays empty: what needs it says that it was not made.
+        <Show when={columns().length > 2}>
+          {' '}
+          Give the density of the third part or that of the mixture; where both are given, the mixture’s counts.
+        </Show>
+      </p>
+    </fieldset>
+  );
+}
+
+function PartHead(props: { readonly form: MaterialForm; readonly part: PartKey }) {
+  const name = () => props.form.row()[props.part]?.name;
+  const tank = () => props.form.row().ratio?.thirdInto;
+  const words = () => {
+    if (props.part === 'third') return name() ?? 'Third part';
+    if (props.part === 'premix') return tank() === undefined ? 'Mixture' : `Mixture in tank ${tank()}`;
+    return `${props.part} ${name() ?? ''}`;
+  };
+  return (
+    <th scope="col" classList={{ ca: props.part === 'A', cb: props.part === 'B' }}>
+      {words()}
+    </th>
+  );
+}
+
+function Line(props: { readonly words: string; readonly unit: string; readonly children: JSX.Element }) {
+  return (
+    <tr>
+      <th scope="row">
+        {props.words} <small>{props.unit.replace('cm3', 'cm³')}</small>
+      </th>
+      {props.children}
+    </tr>
+  );
+}

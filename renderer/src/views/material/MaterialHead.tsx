@@ -1,0 +1,88 @@
+import { For } from 'solid-js';
+import { freshId } from '../../../../core/src/file/freshId.ts';
+import { TextField } from '../../fields/index.tsx';
+import { useApp } from '../../state/app.ts';
+import { put } from '../../state/put.ts';
+import { editPart, type MaterialForm } from './materialForm.ts';
+
+/** Which material of the file is looked at, its name, and what its two components are called. */
+export function MaterialHead(props: { readonly form: MaterialForm }) {
+  const form = () => props.form;
+  const partName = (side: 'A' | 'B') => (
+    <TextField
+      label={`Name of ${side}`}
+      place={form().place(side, 'name')}
+      value={form().row()[side].name}
+      set={(name) => editPart(form(), side, ['name'], (part) => put(part, 'name', name))}
+    />
+  );
+  return (
+    <>
+      <MaterialPick form={form()} />
+      <div class="g3">
+        <TextField
+          label="Name of the material"
+          place={form().place('name')}
+          value={form().row().name}
+          set={(name) =>
+            form().edit(['name'], (row) => {
+              row.name = name ?? '';
+            })
+          }
+        />
+        {partName('A')}
+        {partName('B')}
+      </div>
+    </>
+  );
+}
+
+function MaterialPick(props: { readonly form: MaterialForm }) {
+  const app = useApp();
+  const remove = () => {
+    const { id } = props.form.row();
+    app.shop.pause();
+    app.shop.edit(`materials.remove.${id}`, (file) => {
+      file.materials = file.materials.filter((row) => row.id !== id);
+    });
+    app.shop.pause();
+  };
+  return (
+    <div class="bar-of pickline">
+      <label>
+        <span class="heard">Material</span>
+        <select onChange={(event) => app.pickMaterial(event.currentTarget.selectedIndex)}>
+          <For each={app.shop.file?.materials}>
+            {(row, index) => <option selected={index() === app.material()}>{row.name === '' ? `unnamed (${row.id})` : row.name}</option>}
+          </For>
+        </select>
+      </label>
+      <AddMaterial />
+      <button type="button" onClick={remove}>
+        Remove this material
+      </button>
+    </div>
+  );
+}
+
+export function AddMaterial() {
+  const app = useApp();
+  const add = () => {
+    const rows = app.shop.file?.materials ?? [];
+    const index = rows.length;
+    const id = freshId(rows, 'material');
+    app.shop.pause();
+    app.shop.edit('materials.add', (file) => {
+      file.materials.push({ id, name: id.replace('material-', 'Material '), A: {}, B: {} });
+    });
+    app.shop.pause();
+    app.goTo(['materials', index, 'name']);
+    // The made-up name is to be typed over.
+    requestAnimationFrame(() => document.activeElement instanceof HTMLInputElement && document.activeElement.select());
+  };
+  return (
+    <button type="button" onClick={add}>
+      Add a material
+    </button>
+  );
+}

@@ -1,0 +1,54 @@
+import { Show } from 'solid-js';
+import { useApp } from '../../state/app.ts';
+import '../../style/material.css';
+import { DensityTable } from './DensityTable.tsx';
+import { LimitsFields } from './LimitsFields.tsx';
+import { AddMaterial, MaterialHead } from './MaterialHead.tsx';
+import { Meaning } from './Meaning.tsx';
+import { createMaterialForm, type Material } from './materialForm.ts';
+import { RatioFields } from './RatioFields.tsx';
+
+/** Left: what the data sheet says, as it says it. Right: what that means, and what is missing. */
+export function MaterialPage() {
+  const app = useApp();
+  const row = () => app.shop.file?.materials[app.material()];
+  return (
+    <main id="main" class="two material">
+      <Show
+        when={row()?.id}
+        keyed
+        fallback={
+          <section aria-label="Data sheet">
+            <h1 class="t">The file holds no material yet.</h1>
+            <p class="gap">Have the data sheet at hand: the mix ratio, by weight or by volume, its limits, and both densities.</p>
+            <p class="gap">
+              <AddMaterial />
+            </p>
+          </section>
+        }
+      >
+        <Show when={row()}>{(first) => <Sheet first={first()} />}</Show>
+      </Show>
+    </main>
+  );
+}
+
+function Sheet(props: { readonly first: Material }) {
+  // One form a material: the page is keyed by its id.
+  const form = createMaterialForm(props.first);
+  return (
+    <>
+      <section aria-label="Data sheet">
+        <div class="head">
+          <h1>Material</h1>
+          <span class="faint">what the data sheet says, as it says it</span>
+        </div>
+        <MaterialHead form={form} />
+        <RatioFields form={form} />
+        <LimitsFields form={form} />
+        <DensityTable form={form} />
+      </section>
+      <Meaning form={form} />
+    </>
+  );
+}

@@ -1,0 +1,127 @@
+import { createMemo, For, Show } from 'solid-js';
+import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
+import { worstFirst } from '../../../../core/src/finding.ts';
+import type { Finding, Place } from '../../../../core/src/index.ts';
+import { formRows, formText, type KnownRatio, ratioSentence, wrongBasisText } from '../../../../core/src/sheetForms.ts';
+import { useApp } from '../../state/app.ts';
+import type { MaterialForm } from './materialForm.ts';
+
+/** What the sheet's figures mean at the pumps, and what they still lack. */
+export function Meaning(props: { readonly form: MaterialForm }) {
+  const app = useApp();
+  return (
+    <section class="side" aria-label="What it means">
+      <h2>In one sentence</h2>
+      <Show when={props.form.ratio()} fallback={<p class="faint gap">Once the ratio is complete, this says what it means by volume.</p>}>
+        {(ratio) => (
+          <>
+            <p class="say">{ratioSentence(ratio(), app.say())}</p>
+            <Forms ratio={ratio()} />
+            <Show when={wrongBasisText(ratio(), app.say())}>
+              {(mistake) => (
+                <div class="block">
+                  <h2>On the other basis by mistake</h2>
+                  <p>{mistake()}</p>
+                </div>
+              )}
+            </Show>
+          </>
+        )}
+      </Show>
+      <Lacking form={props.form} />
+    </section>
+  );
+}
+
+function Forms(props: { readonly ratio: KnownRatio }) {
+  const app = useApp();
+  const limited = () => props.ratio.limits !== null;
+  return (
+    <div class="block scrollx">
+      <table class="forms">
+        <caption>The same ratio in the other forms</caption>
+        <thead>
+          <tr>
+            <th scope="col">Form</th>
+            <Show when={limited()}>
+              <th scope="col" class="num">
+                Most B
+              </th>
+            </Show>
+            <th scope="col" class="num">
+              Wanted
+            </th>
+            <Show when={limited()}>
+              <th scope="col" class="num">
+                Least B
+              </th>
+            </Show>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={formRows(props.ratio)}>
+            {(row) => (
+              <tr>
+                <td>{row.label}</td>
+                <Show when={limited()}>
+                  <td class="num nw faint">{formText(row, row.mostB, app.say())}</td>
+                </Show>
+                <td class="num nw">{formText(row, row.wanted, app.say())}</td>
+                <Show when={limited()}>
+                  <td class="num nw faint">{formText(row, row.leastB, app.say())}</td>
+                </Show>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+interface Lack {
+  readonly word: 'blocks' | 'warns' | 'notes' | 'missing';
+  readonly what: string;
+  readonly where: Place;
+}
+
+/** `missing` is how a check that lacks its input is shown. */
+const lackOf = ({ severity, missing, what, where }: Finding): Lack => ({ word: missing ? 'missing' : severity, what, where });
+
+function Lacking(props: { readonly form: MaterialForm }) {
+  const app = useApp();
+  const lacks = createMemo((): readonly Lack[] => {
+    const found = worstFirst(props.form.mix()?.findings ?? []).map(lackOf);
+    const limits = limitsTrouble(props.form.limits());
+    return limits === null ? found : [...found, { word: 'missing', what: limits, where: props.form.place('limits') }];
+  });
+  return (
+    <div class="block">
+      <h2>Still to settle</h2>
+      <Show when={lacks().length > 0} fallback={<p class="good">Nothing: the sheet says all that a plan needs of it.</p>}>
+        <dl class="find">
+          <For each={lacks()}>
+            {(lack) => (
+              <>
+                <dt
+                  classList={{
+                    bad: lack.word === 'blocks',
+                    warn: lack.word === 'warns' || lack.word === 'missing',
+                    faint: lack.word === 'notes',
+                  }}
+                >
+                  {lack.word}
+                </dt>
+                <dd>
+                  <button type="button" class="plain" onClick={() => app.goTo(lack.where)}>
+                    {lack.what}
+                  </button>
+                </dd>
+              </>
+            )}
+          </For>
+        </dl>
+      </Show>
+    </div>
+  );
+}

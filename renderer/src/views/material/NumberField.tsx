@@ -1,0 +1,30 @@
+import { readNumberEntry, stepNumber } from '../../../../core/src/entry.ts';
+import type { Place } from '../../../../core/src/index.ts';
+import { Entry } from '../../fields/Entry.tsx';
+import { useApp } from '../../state/app.ts';
+
+interface NumberProps {
+  readonly label: string;
+  readonly place: Place;
+  readonly hint?: string | undefined;
+  readonly value: string | undefined;
+  /** Undefined where the box was emptied: not given. */
+  readonly set: (value: string | undefined) => void;
+}
+
+/** A number without a unit, kept as typed: `38.9`, `-2`, `20/7`. */
+export function NumberField(props: NumberProps) {
+  const app = useApp();
+  return (
+    <Entry
+      {...props}
+      text={props.value ?? ''}
+      step={stepNumber}
+      take={(typed) => {
+        const read = readNumberEntry(typed, app.say());
+        if (read.ok) props.set(read.value);
+        return read;
+      }}
+    />
+  );
+}

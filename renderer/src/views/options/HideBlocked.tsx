@@ -1,0 +1,17 @@
+import { Show } from 'solid-js';
+import type { OptionLines } from './optionLines.ts';
+
+export function HideBlocked(props: { readonly lines: OptionLines }) {
+  return (
+    <Show when={props.lines.blockedCount() > 0}>
+      <label class="hideblocked">
+        <input
+          type="checkbox"
+          checked={props.lines.hidesBlocked()}
+          onChange={(event) => props.lines.hideBlocked(event.currentTarget.checked)}
+        />
+        Hide {props.lines.blockedCount()} blocked <kbd>B</kbd>
+      </label>
+    </Show>
+  );
+}

@@ -1,0 +1,59 @@
+import { createSignal, onCleanup, onMount, Show } from 'solid-js';
+import { offRatioText, ratioText } from '../../../../core/src/index.ts';
+import { insideWord } from '../../../../core/src/optionWords.ts';
+import { ONE } from '../../../../core/src/ratio.ts';
+import { useApp } from '../../state/app.ts';
+import '../../style/options.css';
+import { ChosenDrive } from './ChosenDrive.tsx';
+import { Head } from './Head.tsx';
+import { HideBlocked } from './HideBlocked.tsx';
+import { listenForLetters } from './letters.ts';
+import { OptionTable } from './OptionTable.tsx';
+import { createOptionLines } from './optionLines.ts';
+import { SearchSettings } from './SearchSettings.tsx';
+import { TryLine } from './TryLine.tsx';
+
+/** Every way to build the ratio, best first, and beside it the one that was chosen. */
+export function OptionsPage() {
+  const app = useApp();
+  const lines = createOptionLines(app);
+  const [compares, compare] = createSignal(false);
+  let tryBox: HTMLInputElement | undefined;
+  onMount(() => {
+    const stop = listenForLetters({
+      P: () => app.solution.chosen() !== null && app.show('sheet'),
+      B: () => lines.hideBlocked(!lines.hidesBlocked()),
+      C: () => compare(!compares()),
+      T: () => tryBox?.focus(),
+    });
+    onCleanup(stop);
+  });
+  const heard = () => {
+    const chosen = app.solution.chosen();
+    if (chosen === null) return '';
+    const teeth = chosen.stages.map((stage) => `${stage.teeth.driver} to ${stage.teeth.driven}`).join(', ');
+    const place = insideWord(chosen.inside);
+    return `Chosen: ${teeth}, ${ratioText(ONE.div(chosen.bPerA), app.say())}, ${offRatioText(chosen.offRatio, app.say(), 3)}${place === null ? '' : `, ${place}`}`;
+  };
+  return (
+    <main id="main" class="two options">
+      <section class="listing" aria-label="Options">
+        <Head />
+        <div class="settingsrow">
+          <SearchSettings />
+          <HideBlocked lines={lines} />
+        </div>
+        <Show when={app.solution.answered()}>
+          <OptionTable lines={lines} />
+          <TryLine box={(element) => (tryBox = element)} />
+        </Show>
+        <p class="heard" role="status">
+          {heard()}
+        </p>
+      </section>
+      <section class="side" aria-label="Chosen drive">
+        <ChosenDrive compares={compares()} compare={compare} />
+      </section>
+    </main>
+  );
+}

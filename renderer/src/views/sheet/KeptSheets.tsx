@@ -1,0 +1,65 @@
+import { createSignal, For, Show } from 'solid-js';
+import { useApp } from '../../state/app.ts';
+
+/** Sheets as they were printed, newest first; what is kept never changes with the machine. */
+export function KeptSheets() {
+  const app = useApp();
+  const [open, setOpen] = createSignal<string | null>(null);
+  const kept = () => [...(app.shop.file?.changeSheets ?? [])].reverse();
+  const nameOf = (rows: readonly { id: string; name: string }[] | undefined, id: string) => rows?.find((row) => row.id === id)?.name ?? id;
+  return (
+    <Show when={kept().length > 0}>
+      <section class="kept" aria-label="Kept sheets">
+        <h2>Kept sheets</h2>
+        <div class="scrollx">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Number</th>
+                <th scope="col">Printed</th>
+                <th scope="col">Machine</th>
+                <th scope="col">Material</th>
+                <th scope="col">Teeth</th>
+                <th scope="col">Fitted</th>
+                <th scope="col" />
+              </tr>
+            </thead>
+            <tbody>
+              <For each={kept()}>
+                {(one) => (
+                  <>
+                    <tr>
+                      <td>{one.number}</td>
+                      <td>{one.date}</td>
+                      <td>{nameOf(app.shop.file?.machines, one.machine)}</td>
+                      <td>{nameOf(app.shop.file?.materials, one.material)}</td>
+                      <td>{one.mounted.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', ')}</td>
+                      <td>{one.fittedOn ?? '–'}</td>
+                      <td>
+                        <button
+                          type="button"
+                          class="plain"
+                          aria-expanded={open() === one.id}
+                          onClick={() => setOpen(open() === one.id ? null : one.id)}
+                        >
+                          {open() === one.id ? 'Hide' : 'Read'} sheet {one.number}
+                        </button>
+                      </td>
+                    </tr>
+                    <Show when={open() === one.id}>
+                      <tr>
+                        <td colspan="7">
+                          <pre>{one.lines.join('\n')}</pre>
+                        </td>
+                      </tr>
+                    </Show>
+                  </>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+      </section>
+    </Show>
+  );
+}

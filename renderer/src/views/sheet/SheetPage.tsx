@@ -1,0 +1,82 @@
+import { createMemo, For, Show } from 'solid-js';
+import { isBlocked } from '../../../../core/src/index.ts';
+import { useApp } from '../../state/app.ts';
+import { KeptSheets } from './KeptSheets.tsx';
+import { keepSheet, markAsFitted, type ReadySheet, readySheet } from './keepSheet.ts';
+import { Paper } from './Paper.tsx';
+import '../../style/sheet.css';
+
+const PAPERS = ['A4', 'Letter'] as const;
+
+/** The change sheet of the chosen option, as it prints; printing keeps it in the shop file. */
+export function SheetPage() {
+  const app = useApp();
+  const ready = createMemo(() => readySheet(app));
+  return (
+    <main id="main" class="desk">
+      <Show when={ready()} fallback={<p class="screen">{waiting()}</p>}>
+        {(sheet) => (
+          <>
+            <Tools sheet={sheet()} />
+            <Paper body={sheet().body} size={app.paper()} />
+          </>
+        )}
+      </Show>
+      <KeptSheets />
+    </main>
+  );
+  function waiting(): string {
+    if (app.solution.progress() !== null) return 'Searching; the sheet follows.';
+    const plan = app.solution.plan();
+    if (plan !== null && !plan.ok) return 'The plan is not complete yet: the Options page says what is missing.';
+    return 'There is no option to put on a sheet.';
+  }
+}
+
+function Tools(props: { readonly sheet: ReadySheet }) {
+  const app = useApp();
+  const blocked = () => {
+    const option = app.solution.chosen();
+    return option !== null && isBlocked(option);
+  };
+  const guarded = (work: () => Promise<unknown>) => () => {
+    work().catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
+  };
+  const print = guarded(async () => {
+    keepSheet(app, props.sheet);
+    await app.host.print();
+  });
+  const pdf = guarded(async () => {
+    keepSheet(app, props.sheet);
+    await app.host.savePdf(`change-sheet-${props.sheet.number}.pdf`, app.paper());
+  });
+  return (
+    <div class="tools screen">
+      <button type="button" class="pri" onClick={print}>
+        Print sheet {props.sheet.number}
+      </button>
+      <button type="button" onClick={pdf}>
+        Save as PDF
+      </button>
+      <fieldset class="papers">
+        <legend class="heard">Paper</legend>
+        <For each={PAPERS}>
+          {(paper) => (
+            <label class="choice">
+              <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
+              {paper}
+            </label>
+          )}
+        </For>
+      </fieldset>
+      <button type="button" disabled={blocked() || app.solution.chosen()?.changed === 0} onClick={() => markAsFitted(app, props.sheet)}>
+        Mark as fitted
+      </button>
+      <span class="faint">
+        {props.sheet.kept === null
+          ? 'One page, black and white. Printing keeps a copy in the shop file.'
+          : `Kept as sheet ${props.sheet.kept.number}.`}
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,254 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { build } from 'vite';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
+import type { Host } from '../../renderer/src/host/host.ts';
+import { startBrowser } from './browser.ts';
+
+// The hosts alone on an empty page. The file handles of the plain browser are real ones, from the browser's private folder, where no dialog is needed.
+
+declare global {
+  interface Window {
+    host: Host;
+    printed: string[];
+    /** What the file pickers answer next, and what they were asked. */
+    picks: FileSystemFileHandle[];
+    asked: unknown[];
+  }
+}
+
+const ENTRY = path.resolve(import.meta.dirname, '../../renderer/src/host/pick.ts');
+let browser: Browser;
+let script: string;
+let page: Page;
+
+beforeAll(async () => {
+  const built = await build({
+    configFile: false,
+    logLevel: 'warn',
+    build: { write: false, minify: false, lib: { entry: ENTRY, formats: ['iife'], name: 'picked' } },
+  });
+  script = [built].flat().flatMap((one) => ('output' in one ? [one.output[0].code] : []))[0] ?? '';
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+beforeEach(async () => {
+  page = await browser.newPage({ locale: 'en-US' });
+  await page.route('**/*', (route) => route.fulfill({ contentType: 'text/html', body: '<title>App</title>' }));
+  await page.goto('http://localhost:1/');
+  await page.evaluate(() => {
+    window.printed = [];
+    window.print = () => void window.printed.push(document.title);
+  });
+});
+afterEach(() => page.context().close());
+
+/** A plain browser, with pickers that answer from the private folder, or without any, as in a browser that has none. */
+async function start(pickers: boolean): Promise<void> {
+  await page.evaluate((has) => {
+    window.picks = [];
+    window.asked = [];
+    const pick = async (options: unknown) => {
+      window.asked.push(options);
+      const handle = window.picks.shift();
+      if (handle === undefined) throw new DOMException('The user aborted a request.', 'AbortError');
+      return handle;
+    };
+    Object.assign(
+      window,
+      has
+        ? { showOpenFilePicker: async (options: unknown) => [await pick(options)], showSaveFilePicker: pick }
+        : { showOpenFilePicker: undefined, showSaveFilePicker: undefined },
+    );
+  }, pickers);
+  await page.addScriptTag({ content: `${script}\nwindow.host = picked.pickHost();` });
+}
+
+/** A file of the private folder with its content, as the next pick. */
+const pick = (name: string, content: string) =>
+  page.evaluate(
+    async ([called, text]) => {
+      const handle = await (await navigator.storage.getDirectory()).getFileHandle(called, { create: true });
+      const stream = await handle.createWritable();
+      await stream.write(text);
+      await stream.close();
+      window.picks.push(handle);
+    },
+    [name, content] as const,
+  );
+const contentOf = (name: string) =>
+  page.evaluate(async (called) => (await (await (await navigator.storage.getDirectory()).getFileHandle(called)).getFile()).text(), name);
+
+test('with file handles, a file is opened, written back and saved under another name', async () => {
+  await start(true);
+  await pick('shop.ratiowright', '\ufefffirst');
+  const opened = await page.evaluate(() => window.host.open());
+  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'first', token: expect.stringMatching(/^[0-9a-f-]{36}$/) });
+  const token = opened?.token ?? '';
+  for (const text of ['second', 'third'])
+    expect(await page.evaluate(([to, what]) => window.host.save('shop.ratiowright', what, to), [token, text] as const)).toEqual({
+      name: 'shop.ratiowright',
+      token,
+    });
+  expect(await contentOf('shop.ratiowright')).toBe('third');
+  await pick('other.ratiowright', '');
+  const saved = await page.evaluate(() => window.host.saveAs('shop.ratiowright', 'copy'));
+  expect(saved).toEqual({ name: 'other.ratiowright', token: expect.any(String) });
+  expect(await page.evaluate((to) => window.host.save('other.ratiowright', 'again', to), saved?.token ?? null)).toMatchObject({
+    name: 'other.ratiowright',
+  });
+  expect(await contentOf('other.ratiowright')).toBe('again');
+  expect(await contentOf('shop.ratiowright')).toBe('third');
+  const types = [{ description: 'Shop file', accept: { 'application/json': ['.ratiowright'] } }];
+  expect(await page.evaluate(() => window.asked)).toEqual([{ types }, { suggestedName: 'shop.ratiowright', types }]);
+});
+
+test('giving up in a picker is no failure', async () => {
+  await start(true);
+  expect(
+    await page.evaluate(async () => [await window.host.open(), await window.host.saveAs('a', 'b'), await window.host.save('a', 'b', null)]),
+  ).toEqual([null, null, null]);
+});
+
+test('a file that somebody else changed since is not overwritten', async () => {
+  await start(true);
+  await pick('shop.ratiowright', 'mine');
+  const token = (await page.evaluate(() => window.host.open()))?.token ?? '';
+  // The change must fall on another tick of the clock that stamps files.
+  const stamp = () =>
+    page.evaluate(
+      async () => (await (await (await navigator.storage.getDirectory()).getFileHandle('shop.ratiowright')).getFile()).lastModified,
+    );
+  const before = await stamp();
+  await expect.poll(() => pick('shop.ratiowright', 'theirs').then(stamp)).not.toBe(before);
+  expect(
+    await page.evaluate((to) => window.host.save('shop.ratiowright', 'new', to).catch((error: Error) => error.message), token),
+  ).toContain('was changed by somebody else');
+  expect(await contentOf('shop.ratiowright')).toBe('theirs');
+});
+
+test('without file handles, a file is uploaded, and saving downloads it', async () => {
+  await start(false);
+  const chooser = page.waitForEvent('filechooser');
+  const opening = page.evaluate(() => window.host.open());
+  await (await chooser).setFiles({ name: 'shop.ratiowright', mimeType: '', buffer: Buffer.from('text ü') });
+  const opened = await opening;
+  expect(opened).toMatchObject({ name: 'shop.ratiowright', text: 'text ü' });
+  const downloading = page.waitForEvent('download');
+  expect(await page.evaluate(([to]) => window.host.save('shop.ratiowright', 'new ü', to), [opened?.token ?? ''] as const)).toEqual({
+    name: 'shop.ratiowright',
+    token: null,
+  });
+  const download = await downloading;
+  expect(download.suggestedFilename()).toBe('shop.ratiowright');
+  expect(readFileSync(await download.path(), 'utf8')).toBe('new ü');
+});
+
+test('a file that is too large or no text is refused with a sentence', async () => {
+  await start(true);
+  const refusal = () =>
+    page.evaluate(() =>
+      window.host.open().then(
+        () => 'opened',
+        (error: Error) => error.message,
+      ),
+    );
+  await page.evaluate(async (size) => {
+    const handle = await (await navigator.storage.getDirectory()).getFileHandle('large.ratiowright', { create: true });
+    const stream = await handle.createWritable();
+    await stream.truncate(size);
+    await stream.close();
+    const bytes = await (await navigator.storage.getDirectory()).getFileHandle('bytes.ratiowright', { create: true });
+    const other = await bytes.createWritable();
+    await other.write(Uint8Array.of(0x7b, 0xff, 0xfe));
+    await other.close();
+    window.picks.push(handle, bytes);
+  }, LARGEST_FILE_BYTES + 1);
+  expect(await refusal()).toBe('large.ratiowright has 33554433 bytes; more than 33554432 are not read.');
+  expect(await refusal()).toBe('bytes.ratiowright is not a text file.');
+});
+
+test('a PDF is printed under its name, and the title comes back afterwards', async () => {
+  await start(false);
+  await page.evaluate(() => window.host.unsaved(false, 'shop – Ratiowright'));
+  expect(await page.evaluate(() => window.host.savePdf('change sheet 7.pdf', 'A4'))).toBe(true);
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+  await page.evaluate(() => window.host.print());
+  expect(await page.evaluate(() => window.printed)).toEqual(['change sheet 7', 'shop – Ratiowright']);
+});
+
+test('leaving the page asks while work is unsaved, and only then', async () => {
+  await start(false);
+  const asks = () => page.evaluate(() => !window.dispatchEvent(new Event('beforeunload', { cancelable: true })));
+  expect(await asks()).toBe(false);
+  await page.evaluate(() => window.host.unsaved(true, '• shop'));
+  expect([await asks(), await page.title()]).toEqual([true, '• shop']);
+  await page.evaluate(() => window.host.unsaved(false, 'shop'));
+  expect(await asks()).toBe(false);
+});
+
+test('a browser keeps no recent files and is handed none', async () => {
+  await start(false);
+  expect(await page.evaluate(async () => [window.host.kind, await window.host.recent(), await window.host.handedOver()])).toEqual([
+    'browser',
+    [],
+    null,
+  ]);
+});
+
+test('with a shell, every call goes to it, and a save without a place asks for one', async () => {
+  await page.evaluate(() => {
+    const calls: unknown[] = [];
+    const answer =
+      (call: string) =>
+      (...args: unknown[]) => {
+        calls.push([call, ...args.filter((arg) => typeof arg !== 'function')]);
+        return Promise.resolve(call === 'saveAs' ? { name: 'chosen', token: 'new' } : call);
+      };
+    const names = ['open', 'openRecent', 'recent', 'handedOver', 'save', 'saveAs', 'print', 'savePdf', 'unsaved', 'onCommand'];
+    Object.assign(window, { shell: Object.fromEntries(names.map((name) => [name, answer(name)])), asked: calls });
+  });
+  await page.addScriptTag({ content: `${script}\nwindow.host = picked.pickHost();` });
+  const answers = await page.evaluate(async () => {
+    const { host } = window;
+    host.unsaved(true, 'title');
+    host.onCommand(() => undefined);
+    return [
+      host.kind,
+      await host.open(),
+      await host.openRecent('t'),
+      await host.recent(),
+      await host.handedOver(),
+      await host.save('shop', 'text', 't'),
+      await host.save('shop', 'text', null),
+      await host.print(),
+      await host.savePdf('sheet', 'Letter'),
+    ];
+  });
+  const chosen = { name: 'chosen', token: 'new' };
+  expect(answers).toEqual([
+    'desktop',
+    'open',
+    'openRecent',
+    'recent',
+    'handedOver',
+    { name: 'shop', token: 't' },
+    chosen,
+    'print',
+    'savePdf',
+  ]);
+  expect(await page.evaluate(() => window.asked)).toEqual([
+    ['unsaved', true, 'title'],
+    ['onCommand'],
+    ['open'],
+    ['openRecent', 't'],
+    ['recent'],
+    ['handedOver'],
+    ['save', 't', 'text'],
+    ['saveAs', 'shop', 'text'],
+    ['print'],
+    ['savePdf', 'sheet', 'Letter'],
+  ]);
+});

@@ -1,0 +1,25 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+/** Puts the cursor in the field that holds a place of the shop file, by keyboard alone: Tab until it is there. */
+export async function tabTo(page: Page, place: string): Promise<void> {
+  for (let steps = 0; steps < 120; steps += 1) {
+    const here = await page.evaluate(() => document.activeElement?.getAttribute('data-place') ?? '');
+    if (here === place) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab never reached ${place}`);
+}
+
+/** Opens the invented example by its key, once the start page can hear it. */
+export async function openDemo(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Open the invented example' }).waitFor();
+  await page.keyboard.press('d');
+  await settled(page);
+}
+
+/** Waits until the answer on screen belongs to what was typed last. */
+export async function settled(page: Page): Promise<void> {
+  await expect.poll(() => page.locator('[data-rank]').count()).toBeGreaterThan(0);
+  await expect.poll(() => page.locator('text=/^searching/i').count()).toBe(0);
+}

@@ -1,0 +1,143 @@
+import { mkdtempSync, readFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import axe from 'axe-core';
+import { PDFDocument } from 'pdf-lib';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { readShopFile } from '../../core/src/index.ts';
+import { type Launched, launch } from '../harness/launch.ts';
+import { startBrowser } from './browser.ts';
+import { openDemo } from './journey.ts';
+import { lineLengths_pt } from './pdfLines.ts';
+
+let browser: Browser;
+let app: Launched;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+afterEach(() => app.close());
+
+const folder = mkdtempSync(path.join(os.tmpdir(), 'ratiowright-pages-'));
+const POINTS_PER_mm = 72 / 25.4;
+
+async function demo(choices: Parameters<typeof launch>[1] = {}): Promise<Page> {
+  app = await launch(browser, choices);
+  await openDemo(app.page);
+  return app.page;
+}
+
+describe('every page', () => {
+  const PAGES = ['Start', 'Machine', 'Material', 'Options', 'Sheet'] as const;
+
+  async function opened(name: (typeof PAGES)[number]): Promise<Page> {
+    if (name === 'Start') {
+      app = await launch(browser);
+      return app.page;
+    }
+    const page = await demo();
+    await page.getByRole('button', { name, exact: false }).first().click();
+    return page;
+  }
+
+  for (const name of PAGES) {
+    for (const scheme of ['light', 'dark'] as const) {
+      test(`${name}, ${scheme}: axe-core finds nothing`, async () => {
+        const page = await opened(name);
+        await page.emulateMedia({ colorScheme: scheme });
+        // Evaluated by the test driver, so the page's own content policy stays in force.
+        await page.evaluate(axe.source);
+        const found = await page.evaluate(async () => {
+          const runner = (window as unknown as { axe: typeof axe }).axe;
+          return (await runner.run()).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+        });
+        expect(found).toEqual([]);
+      });
+    }
+  }
+
+  test('all pages together ask the network for nothing and log no error', async () => {
+    app = await launch(browser);
+    const errors: string[] = [];
+    app.page.on('console', (message) => {
+      if (['error', 'warning'].includes(message.type())) errors.push(message.text());
+    });
+    app.page.on('pageerror', (error) => errors.push(error.message));
+    await openDemo(app.page);
+    for (const key of ['1', '2', '3', '5']) await app.page.keyboard.press(`Alt+${key}`);
+    await expect.poll(() => app.page.locator('.paper-holder').count()).toBe(1);
+    expect(errors).toEqual([]);
+    expect(app.stage.log.filter(([what]) => what === 'network')).toEqual([]);
+  });
+});
+
+describe('the printed sheet', () => {
+  for (const [paper, width, height] of [
+    ['A4', 210, 297],
+    ['Letter', 215.9, 279.4],
+  ] as const) {
+    test(`${paper}: one page of that size, and the 100 mm bar measures 100 mm in the PDF`, async () => {
+      const out = path.join(folder, `${paper}.pdf`);
+      const page = await demo({ save: [out] });
+      await page.keyboard.press('Alt+5');
+      await page.getByRole('radio', { name: paper }).check();
+      await page.getByRole('button', { name: 'Save as PDF' }).click();
+      await expect.poll(() => page.getByText('Kept as sheet 0001').count()).toBe(1);
+      await expect.poll(() => readable(out)).toBe(true);
+      const pdf = readFileSync(out);
+      const pages = (await PDFDocument.load(pdf)).getPages();
+      expect(pages).toHaveLength(1);
+      expect(pages[0]?.getWidth()).toBeCloseTo(width * POINTS_PER_mm, -0.5);
+      expect(pages[0]?.getHeight()).toBeCloseTo(height * POINTS_PER_mm, -0.5);
+      const bars = (await lineLengths_pt(pdf)).map((length) => length / POINTS_PER_mm).filter((mm) => Math.abs(mm - 100) <= 0.5);
+      expect(bars.length).toBeGreaterThan(0);
+    });
+  }
+
+  test('what is printed is kept with its number; marking it as fitted moves the wheels; one undo takes that back', async () => {
+    const out = path.join(folder, 'kept.pdf');
+    const saved = path.join(folder, 'kept.ratiowright');
+    const page = await demo({ save: [out, saved] });
+    await page.keyboard.press('Alt+5');
+    await page.getByRole('button', { name: 'Save as PDF' }).click();
+    await expect.poll(() => page.getByText('Kept as sheet 0001').count()).toBe(1);
+    await page.getByRole('button', { name: 'Mark as fitted' }).click();
+    await page.keyboard.press('Control+s');
+    await expect.poll(() => readable(saved)).toBe(true);
+    const file = shop(saved);
+    const stage = file.machines[0]?.stages[0];
+    expect([stage?.driver.teeth, stage?.driven.teeth, stage?.pitches, stage?.centreNow]).toEqual([
+      23,
+      25,
+      64,
+      { value: '253.97', unit: 'mm' },
+    ]);
+    const left = (teeth: number) =>
+      file.racks[0]?.pieces.filter((piece) => piece.size === '08B' && piece.teeth === teeth).map((piece) => piece.quantity);
+    // 23 and 25 are taken; 21 had no row and gets one; 30 goes back to its own.
+    expect([left(23), left(25), left(21), left(30)]).toEqual([[0], [0], [1], [2]]);
+    expect(file.changeSheets.map((sheet) => [sheet.number, sheet.fittedOn !== undefined, sheet.lines.length > 30])).toEqual([
+      ['0001', true, true],
+    ]);
+
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+s');
+    await expect.poll(() => shop(saved).machines[0]?.stages[0]?.driver.teeth).toBe(21);
+    expect(shop(saved).changeSheets).toHaveLength(1);
+  });
+});
+
+function readable(file: string): boolean {
+  try {
+    return readFileSync(file).length > 0;
+  } catch {
+    return false;
+  }
+}
+
+function shop(file: string) {
+  const outcome = readShopFile(readFileSync(file, 'utf8'));
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.findings));
+  return outcome.value;
+}

@@ -1,0 +1,200 @@
+import { copyFileSync, mkdtempSync, readFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import type { MenuItemConstructorOptions } from 'electron';
+import { PDFDocument } from 'pdf-lib';
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type {} from '../../renderer/src/host/desktop.ts';
+import { type Launched, launch, submenu } from '../harness/launch.ts';
+import { preventable } from '../harness/window.ts';
+import { startBrowser } from './browser.ts';
+
+let browser: Browser;
+let app: Launched;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+afterEach(() => app.close());
+
+const folder = () => mkdtempSync(path.join(os.tmpdir(), 'ratiowright-shell-'));
+const logged = (what: string) => app.stage.log.filter(([first]) => first === what);
+
+test('the window shows the built page over its own scheme, without an error', async () => {
+  app = await launch(browser);
+  const errors: string[] = [];
+  app.page.on('console', (message) => {
+    if (message.type() === 'error') errors.push(message.text());
+  });
+  app.page.on('pageerror', (error) => errors.push(error.message));
+  await app.page.reload();
+  expect(await app.page.title()).toContain('Ratiowright');
+  expect(app.window.webContents.getURL()).toBe('app://ratiowright/');
+  expect(errors).toEqual([]);
+});
+
+test('the native menu has the system roles, and sends the ids of commands to the page', async () => {
+  app = await launch(browser);
+  const commands = { File: ['Open…', 'Save', 'Save as…', 'Print…'], Edit: ['Undo', 'Redo'] };
+  const heard = app.page.evaluate(
+    () =>
+      new Promise<string[]>((resolve) => {
+        const ids: string[] = [];
+        window.shell?.onCommand((...args) => {
+          ids.push(args.join());
+          if (ids.length === 6) resolve(ids);
+        });
+        document.body.dataset.listening = 'yes';
+      }),
+  );
+  await app.page.waitForSelector('body[data-listening]');
+  for (const [menu, items] of Object.entries(commands)) for (const item of items) app.menuClick(menu, item);
+  // One argument each: an event of Electron's never reaches the page.
+  expect(await heard).toEqual(['file.open', 'file.save', 'file.saveAs', 'file.print', 'edit.undo', 'edit.redo']);
+
+  const menu = app.standIn.menu();
+  const items = menu.flatMap((item): readonly MenuItemConstructorOptions[] =>
+    item.label === undefined ? [item] : submenu(menu, item.label),
+  );
+  expect(items.flatMap(({ role }) => (role === undefined ? [] : [role]))).toEqual(
+    expect.arrayContaining([
+      process.platform === 'darwin' ? 'close' : 'quit',
+      'cut',
+      'copy',
+      'paste',
+      'selectAll',
+      'resetZoom',
+      'togglefullscreen',
+      'windowMenu',
+    ]),
+  );
+  // The page hears its keys itself: a menu that heard them too would run a command twice.
+  expect(items.filter(({ accelerator, registerAccelerator }) => accelerator !== undefined && registerAccelerator !== false)).toEqual([]);
+});
+
+test('closing with unsaved work asks, and goes back unless told to lose it', async () => {
+  app = await launch(browser, { message: [0, 1] });
+  await app.page.evaluate(() => window.shell?.unsaved(true, '• shop.ratiowright'));
+  expect([app.window.title, app.window.edited]).toEqual(['• shop.ratiowright', true]);
+  app.window.close();
+  await expect.poll(() => logged('message').length).toBe(1);
+  expect(logged('message')[0]?.[1]).toMatchObject({ buttons: ['Go back', 'Close without saving'], defaultId: 0, cancelId: 0 });
+  await new Promise(setImmediate);
+  expect(app.window.destroyed).toBe(false);
+  app.window.close();
+  await expect.poll(() => app.window.destroyed).toBe(true);
+  expect(logged('quit')).toHaveLength(1);
+});
+
+test('closing asks once however often it is asked for, and not at all when nothing is unsaved', async () => {
+  app = await launch(browser, { message: [0] });
+  await app.page.evaluate(() => window.shell?.unsaved(true, 'a'));
+  app.window.close();
+  app.window.close();
+  await expect.poll(() => logged('message').length).toBe(1);
+  await new Promise(setImmediate);
+  await app.page.evaluate(() => window.shell?.unsaved(false, 'a'));
+  app.window.close();
+  expect(app.window.destroyed).toBe(true);
+  expect(logged('message')).toHaveLength(1);
+});
+
+test('printing shows the dialog of the system, with the paper of the printer; giving up is no failure, a failure is told', async () => {
+  app = await launch(browser, { printFailures: ['Print job canceled', 'Print job failed'] });
+  const print = () =>
+    app.page.evaluate(() =>
+      window.shell?.print().then(
+        () => 'done',
+        (error: Error) => error.message,
+      ),
+    );
+  expect(await print()).toBe('done');
+  expect(await print()).toBe('The page was not printed: Print job failed.');
+  expect(await print()).toBe('done');
+  expect(logged('print')[0]?.[1]).toEqual({ printBackground: true, usePrinterDefaultPageSize: true });
+});
+
+test('PDF pages are A4 210 x 297 mm [ISO 216] and Letter 8.5 x 11 in [ANSI Y14.1], in points of 1/72 in [all from memory]', async () => {
+  const [a4, letter] = ['a4.pdf', 'letter.PDF'].map((name) => path.join(folder(), name));
+  app = await launch(browser, { save: [a4 ?? '', letter ?? ''] });
+  await app.page.evaluate(async () => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('@page { size: auto; margin: 12mm }');
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+    return [await window.shell?.savePdf('change sheet', 'A4'), await window.shell?.savePdf('change sheet.pdf', 'Letter')];
+  });
+  for (const [file, width, height] of [
+    [a4, (210 / 25.4) * 72, (297 / 25.4) * 72],
+    [letter, 8.5 * 72, 11 * 72],
+  ] as const) {
+    const size = (await PDFDocument.load(readFileSync(file ?? ''))).getPage(0).getSize();
+    // The engine rounds the page to whole device units, less than a point.
+    expect(Math.abs(size.width - width)).toBeLessThan(1);
+    expect(Math.abs(size.height - height)).toBeLessThan(1);
+  }
+  expect(logged('save-dialog').map(([, options]) => options)).toEqual(
+    ['change sheet.pdf', 'change sheet.pdf'].map((defaultPath) =>
+      expect.objectContaining({ defaultPath, filters: [{ name: 'PDF', extensions: ['pdf'] }] }),
+    ),
+  );
+  expect(logged('printToPDF')[0]?.[1]).toMatchObject({ preferCSSPageSize: true, printBackground: true, generateTaggedPDF: true });
+  // Electron's own A4 is 0.1 mm off, which that point lets pass.
+  expect(logged('printToPDF')[0]?.[1]).toMatchObject({
+    pageSize: { width: expect.closeTo(210 / 25.4, 9), height: expect.closeTo(297 / 25.4, 9) },
+  });
+});
+
+test('a size set by the style sheet of the page wins over the paper asked for [CSS Paged Media, from memory]', async () => {
+  const file = path.join(folder(), 'wide.pdf');
+  app = await launch(browser, { save: [file] });
+  const done = await app.page.evaluate(async () => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('@page { size: 200mm 100mm; margin: 0 }');
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+    return [await window.shell?.savePdf('wide', 'A4'), await window.shell?.savePdf('wide', 'A4')];
+  });
+  expect(done).toEqual([true, false]);
+  const { width, height } = (await PDFDocument.load(readFileSync(file))).getPage(0).getSize();
+  expect(Math.abs(width - (200 / 25.4) * 72)).toBeLessThan(1);
+  expect(Math.abs(height - (100 / 25.4) * 72)).toBeLessThan(1);
+});
+
+const DEMO = path.resolve(import.meta.dirname, '../examples/demo.ratiowright');
+
+/** A copy of the invented example under a name of its own. */
+function demo(name: string): string {
+  const file = path.join(folder(), name);
+  copyFileSync(DEMO, file);
+  return file;
+}
+const handedOver = () => app.page.evaluate(() => window.shell?.handedOver());
+
+test('a file named on the command line is opened by the page as it starts, once', async () => {
+  app = await launch(browser, { args: ['--some-switch=x.ratiowright', demo('bench.ratiowright')] });
+  await expect.poll(() => app.window.title).toBe('bench.ratiowright – Ratiowright');
+  expect(await handedOver()).toBeNull();
+});
+
+test('a second start hands its file over and brings the window to the front', async () => {
+  const file = demo('Other.RATIOWRIGHT');
+  app = await launch(browser);
+  await expect.poll(() => app.window.title).toBe('Ratiowright');
+  app.window.minimized = true;
+  app.standIn.app.emit('second-instance', preventable({}), ['program', 'Other.RATIOWRIGHT'], path.dirname(file));
+  expect([app.window.minimized, app.window.focused]).toEqual([false, 1]);
+  expect(logged('send')).toEqual([['send', 'command', 'file.handedOver']]);
+  await expect.poll(() => app.window.title).toBe('Other.RATIOWRIGHT – Ratiowright');
+  app.standIn.app.emit('second-instance', preventable({}), ['program'], path.dirname(file));
+  expect([app.window.focused, logged('send').length]).toEqual([2, 1]);
+});
+
+test('a file handed over by an event of the system is opened by the page', async () => {
+  app = await launch(browser);
+  await expect.poll(() => app.window.title).toBe('Ratiowright');
+  const event = preventable({});
+  app.standIn.app.emit('open-file', event, demo('mac.ratiowright'));
+  expect(event.defaultPrevented).toBe(true);
+  await expect.poll(() => app.window.title).toBe('mac.ratiowright – Ratiowright');
+  expect(await handedOver()).toBeNull();
+});
