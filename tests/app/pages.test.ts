@@ -68,7 +68,7 @@ describe('every page', () => {
     for (const key of ['1', '2', '3', '5']) await app.page.keyboard.press(`Alt+${key}`);
     await expect.poll(() => app.page.locator('.paper-holder').count()).toBe(1);
     expect(errors).toEqual([]);
-    expect(app.stage.log.filter(([what]) => what === 'network')).toEqual([]);
+    expect(app.stage.log.filter(([what]) => what === 'network' || what === 'cancelled')).toEqual([]);
   });
 });
 
@@ -126,6 +126,18 @@ describe('the printed sheet', () => {
     await expect.poll(() => shop(saved).machines[0]?.stages[0]?.driver.teeth).toBe(21);
     expect(shop(saved).changeSheets).toHaveLength(1);
   });
+});
+
+test('a file that was saved before is offered at the next start, and opens with one press', async () => {
+  const saved = path.join(folder, 'again.ratiowright');
+  const userData = mkdtempSync(path.join(os.tmpdir(), 'ratiowright-user-'));
+  const first = await demo({ save: [saved], userData });
+  await first.keyboard.press('Control+s');
+  await expect.poll(() => readable(saved)).toBe(true);
+  await app.close();
+  app = await launch(browser, { userData });
+  await app.page.getByRole('button', { name: 'again.ratiowright' }).click();
+  await expect.poll(() => app.page.locator('nav small').first().textContent()).toContain('again.ratiowright · saved');
 });
 
 function readable(file: string): boolean {

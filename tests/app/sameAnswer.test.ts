@@ -52,6 +52,13 @@ test.each(CASES)('$name, $machine, $material', async ({ name, machine, material,
     const onScreen = await rows.evaluateAll((all) => all.map((row) => [row.getAttribute('data-rank'), row.getAttribute('data-ratio')]));
     expect(onScreen).toEqual(headless.options.map((option, index) => [String(index + 1), option.ratioAPerBByVolume.exact]));
 
+    const figures = await rows.evaluateAll((all) =>
+      all.map((row) => [...row.querySelectorAll('td.num')].map((cell) => cell.textContent ?? '')),
+    );
+    headless.options.forEach((option, index) => {
+      expect(figures[index], `row ${index + 1}`).toEqual(expect.arrayContaining([String(option.partsChanged), String(option.minutes)]));
+    });
+
     const findings = await page
       .locator('[data-check]')
       .evaluateAll((all) => all.map((one) => [one.getAttribute('data-check'), one.getAttribute('data-severity')].join(' ')));

@@ -341,12 +341,16 @@ describe('keys that this version does not know', () => {
   const lost = (where: Place) =>
     `${where.join(' ')}: "${where.at(-1)}" is not known to this version; it will be lost when the file is saved.`;
 
-  test.each<Place>([['colour'], [...MACHINE, 'colour'], [...PIECE, 'bore', 'tolerance'], ['constructor'], [...MATERIAL, 'A', 'toString']])(
-    'open with a warning that names them: %s %s %s %s %s',
-    (...where) => {
-      expect(warned([where, 'green'])).toEqual([lost(where)]);
-    },
-  );
+  const UNKNOWN: readonly Place[] = [
+    ['colour'],
+    [...MACHINE, 'colour'],
+    [...PIECE, 'bore', 'tolerance'],
+    ['constructor'],
+    [...MATERIAL, 'A', 'toString'],
+  ];
+  test.each(UNKNOWN.map((where) => [where.join(' '), where] as const))('open with a warning that names them: %s', (_what, where) => {
+    expect(warned([where, 'green'])).toEqual([lost(where)]);
+  });
   test('each is named where there are several', () => {
     const places: readonly Place[] = [
       ['shop', 'town'],

@@ -147,16 +147,20 @@ describe('sizes', () => {
       .replace(/^.*known are /, '')
       .replace(/\.$/, '')
       .split(', ');
-  test.each<Place>([
+  const SIZES: readonly Place[] = [
     [...TWO, 'stages', 1, 'size'],
     ['racks', 0, 'pieces', 5, 'size'],
-  ])('an unknown chain number is named beside those that are known: %s %s %s %s %s', (...where) => {
-    const [line = '', ...more] = refused([where, '9Z']);
-    expect(more).toEqual([]);
-    expect(line).toMatch(/: "9Z" is not a chain number known here; known are /);
-    expect(known(line)).toHaveLength(CHAIN_SIZES.length);
-    for (const size of known(line)) expect(readShopFile(demoWith([where, size])).ok, size).toBe(true);
-  });
+  ];
+  test.each(SIZES.map((where) => [where.join(' '), where] as const))(
+    'an unknown chain number is named beside those that are known: %s',
+    (_what, where) => {
+      const [line = '', ...more] = refused([where, '9Z']);
+      expect(more).toEqual([]);
+      expect(line).toMatch(/: "9Z" is not a chain number known here; known are /);
+      expect(known(line)).toHaveLength(CHAIN_SIZES.length);
+      for (const size of known(line)) expect(readShopFile(demoWith([where, size])).ok, size).toBe(true);
+    },
+  );
 });
 
 test('a fault elsewhere in the same row hides nothing', () => {

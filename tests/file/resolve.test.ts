@@ -293,6 +293,7 @@ describe('what a search may use', () => {
       'machine.purchases notes: A number of wheels to buy is given, but the search takes wheels from the rack only: nothing is bought.',
     ]);
     expect(plan.choice.purchases).toBe(0);
+    expect(short(demoPlan(E12, [[...ONE, 'search'], { wheels: 'rack and purchases', purchases: 2 }]).findings)).toEqual([]);
   });
 });
 
@@ -361,6 +362,12 @@ describe('what stands against a plan, all of it together', () => {
     expect(said([...ONE, 'B', 'fitted'], 'pb9')).toEqual(['machines 0 B fitted: The fitted pump "pb9" is not among the pumps of side B.']);
     expect(said([...ONE, 'shafts', 1, 'turnedBy'], GONE)).toHaveLength(2);
     expect(said([...ONE, 'rack'], 'cellar')).toEqual(['machines 0 rack: There is no rack with the id "cellar".']);
+    // While the shafts do not hang together, nothing is said of what a search would open on them.
+    const adrift = edit([...ONE, 'shafts', 1, 'turnedBy', 'shaft'], 'axle');
+    const buying = Object.assign({ ...adrift }, changed(adrift, [[...STAGE, 'driver', 'teethTo'], GONE]));
+    expect(lines(resolve(buying, { ...E12, purchases: 1 }, say).findings)).toEqual([
+      'machines 0 shafts 1 turnedBy shaft: There is no shaft with the id "axle".',
+    ]);
     // What another machine lacks does not stand in the way.
     expect(said(['machines', 1, 'motor'], null)).toEqual([]);
   });

@@ -88,9 +88,9 @@ describe('one mix, said by weight and by volume', () => {
       B: { density: density(b) },
     });
     const disagreeing = (b: string) => planOf(sheet(b)).findings.filter(({ check }) => check === 'material.twoRatios');
-    // 1 % of 1.0904, either way.
-    for (const agreeing of ['1.0904', '1.0795', '1.1013']) expect(disagreeing(agreeing)).toEqual([]);
-    for (const wrong of ['1.0794', '1.1014']) expect(disagreeing(wrong)).toHaveLength(1);
+    // 1.0904 and 1 % of it either way: just that still agrees.
+    for (const agreeing of ['1.0904', '1.079496', '1.101304']) expect(disagreeing(agreeing)).toEqual([]);
+    for (const wrong of ['1.079495', '1.101305']) expect(disagreeing(wrong)).toHaveLength(1);
     const [finding] = disagreeing('1.16');
     expect(finding).toMatchObject({ severity: 'warns', where: ['materials', 0, 'otherRatio'], limit: { value: 1, unit: '%' } });
     expectPrinted(finding?.figure?.value ?? Number.NaN, '6.383');
@@ -102,6 +102,25 @@ describe('one mix, said by weight and by volume', () => {
         .findings.map(({ what }) => what)
         .join(),
     ).toContain('0,9400 times');
+  });
+  test('a density that the ratios stand in for is carried to where the machine runs: A grown by 1.01 makes 2.02 : 1 [definition of volume expansion]', () => {
+    const heated = { density: density('1.16', '20'), expansion: { value: '0.001', unit: '1/K' }, runAt: celsius('30') };
+    const sheet = (at: Json) => ({
+      ratio: byWeight('100:47', at),
+      otherRatio: byVolume('2:1'),
+      A: heated,
+      B: { expansion: { value: '0', unit: '1/K' }, runAt: celsius('20') },
+    });
+    const mix = mixOf(sheet({ at: celsius('20') }));
+    expect(exactText(aPerB(mix))).toBe('101/50');
+    expectPrinted(numberOf(mix.density_kg_per_m3.B) / 1000, '1.0904');
+    expect(notes(sheet({ at: celsius('20') }))).toEqual([]);
+    expect(notes(sheet({}))).toEqual(
+      ['A', 'B'].map(
+        (side) =>
+          `material.referenceTemperature notes: ${side}: no temperature is given for the ratio by volume; it is taken as holding at ${side === 'A' ? 30 : 20}\u00A0°C.`,
+      ),
+    );
   });
   test('they are held against each other where the volumes of the sheet hold, not where the machine runs [definition of volume expansion]', () => {
     const heated = { expansion: { value: '0.0007', unit: '1/K' }, runAt: celsius('60') };
@@ -182,7 +201,8 @@ describe('three parts for two pumps: 4 : 1 : 1 [arithmetic]', () => {
     const mixed = mixOf({
       ratio: byVolume('4:1:1', { thirdInto: 'A', at: celsius('20') }),
       A: { density: density('1.1', '20'), ...grows('0.001'), runAt: celsius('30') },
-      third: { density: density('0.9', '20'), ...grows('0.002') },
+      // It stands in the tank of A, whatever is said of it by itself.
+      third: { density: density('0.9', '20'), ...grows('0.002'), runAt: celsius('90') },
       B: { density: density('1', '20'), ...grows('0'), runAt: celsius('20') },
     });
     // 4 x 1.01 + 1 x 1.02 litres of 5.3 kg.
@@ -389,6 +409,7 @@ describe('limits', () => {
   test('just inside those they are taken, and they need not lie about the middle', () => {
     for (const [definition, low, high] of [
       ['% of B per A', '-99.9', '0'],
+      ['% of B per A', '0', '5'],
       ['% of A per B', '-99.9', '1000'],
       ['points of B in the total', '-24.9', '74.9'],
       ['parts of B', '0.001', '1'],

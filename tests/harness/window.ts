@@ -118,7 +118,8 @@ export class StandInWindow extends EventEmitter {
     this.#page = page;
     context.on('page', (other) => void this.#refuseOrLog(other));
     // A page that was let open reaches nothing either.
-    await context.route('**/*', (route) => route.abort());
+    // (A request of a page that is just closing may be answered already: then there is nothing left to stop.)
+    await context.route('**/*', (route) => route.abort().catch(() => undefined));
     await page.route('**/*', (route) => this.#answer(route));
     await page.exposeBinding(INVOKE, ({ frame }, channel: string, args: string) => this.#call(frame, channel, args));
     if (preload !== undefined) await page.addInitScript({ content: await preloadScript(preload, this.#deliverName) });

@@ -38,10 +38,7 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
 
   const place: Place = ['machines', machineAt];
   const ofMaterial: Place = ['materials', materialAt];
-  const sound = [
-    checked(machineSchema, machine, place, problems),
-    rack && checked(rackSchema, rack, ['racks', rackAt], problems),
-  ];
+  const sound = [checked(machineSchema, machine, place, problems), rack && checked(rackSchema, rack, ['racks', rackAt], problems)];
   const linked = machineReferences(machine, file.racks, place, problems);
   if (rack !== undefined) rackReferences(rack, ['racks', rackAt], problems);
   const mix = resolveMix(material, ofMaterial, say, problems);

@@ -1,5 +1,6 @@
 import { For } from 'solid-js';
 import type { Command } from '../state/commands.ts';
+import { RecentFiles } from './RecentFiles.tsx';
 
 const WAYS = [
   [
@@ -43,6 +44,7 @@ export function StartPage(props: { readonly commands: readonly Command[] }) {
               );
             }}
           </For>
+          <RecentFiles />
         </div>
       </section>
       <section class="side" aria-label="Before you start">

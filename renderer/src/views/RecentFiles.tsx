@@ -1,0 +1,34 @@
+import { createResource, For, Show } from 'solid-js';
+import { useApp } from '../state/app.ts';
+
+/** Files that were open before, where the host keeps such a list. */
+export function RecentFiles() {
+  const app = useApp();
+  const [recent] = createResource(() => app.host.recent());
+  const open = async (token: string) => {
+    try {
+      const file = await app.host.openRecent(token);
+      app.take(file.text, file.name, file.token);
+    } catch (error) {
+      app.tell(error instanceof Error ? error.message : String(error));
+    }
+  };
+  return (
+    <Show when={(recent() ?? []).length > 0}>
+      <div>
+        <h2>Open again</h2>
+        <ul class="recent">
+          <For each={recent()}>
+            {({ name, token }) => (
+              <li>
+                <button type="button" class="plain" onClick={() => void open(token)}>
+                  {name}
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </div>
+    </Show>
+  );
+}
