@@ -1,4 +1,4 @@
-import { EXTENSION } from '../../../core/src/index.ts';
+import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
 import type { App, Page } from './app.ts';
 import { demoShop, emptyShop } from './newShop.ts';
@@ -34,7 +34,7 @@ export function commandsOf(app: App): readonly Command[] {
       const saved = asNew ? await host.saveAs(name, shop.text()) : await host.save(name, shop.text(), shop.token);
       if (saved === null) return;
       shop.saved(saved.name, saved.token);
-      app.tell(null);
+      app.tell(unreadable(shop.text()));
     });
   /** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
   const leave = (then: () => void | Promise<void>) =>
@@ -103,6 +103,14 @@ export function commandsOf(app: App): readonly Command[] {
       run: () => app.show(page),
     })),
   ];
+}
+
+/** Saving never loses work, so it is not refused; but what would not open again must be said while it can still be mended. */
+function unreadable(text: string): string | null {
+  const outcome = readShopFile(text);
+  if (outcome.ok) return null;
+  const troubles = outcome.findings.map((finding) => `${placeText(finding.where)}: ${finding.what}`);
+  return `Saved. As it stands the file will not open again until this is put right: ${troubles.join(' ')}`;
 }
 
 /** Keys run commands; single letters only outside fields, so that nobody loses what is typed. */
