@@ -128,6 +128,13 @@ describe('the printed sheet', () => {
   });
 });
 
+test('Ctrl P from any page prints the sheet and keeps it', async () => {
+  const page = await demo();
+  await page.keyboard.press('Control+p');
+  await expect.poll(() => page.getByText('Kept as sheet 0001').count()).toBe(1);
+  expect(app.stage.log.filter(([what, call]) => what === 'invoke' && call === 'print')).toHaveLength(1);
+});
+
 test('a file that was saved before is offered at the next start, and opens with one press', async () => {
   const saved = path.join(folder, 'again.ratiowright');
   const userData = mkdtempSync(path.join(os.tmpdir(), 'ratiowright-user-'));

@@ -1,6 +1,7 @@
 import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
 import type { App, Page } from './app.ts';
+import { printSheet } from './keepSheet.ts';
 import { demoShop, emptyShop } from './newShop.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
@@ -62,11 +63,7 @@ export function commandsOf(app: App): readonly Command[] {
       title: 'Print the sheet',
       key: 'Ctrl+P',
       when: () => app.solution.chosen() !== null,
-      run: () =>
-        guarded(async () => {
-          app.show('sheet');
-          await host.print();
-        }),
+      run: () => guarded(() => printSheet(app)),
     },
     {
       id: 'file.handedOver',

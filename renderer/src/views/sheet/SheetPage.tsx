@@ -1,8 +1,8 @@
 import { createMemo, For, Show } from 'solid-js';
 import { isBlocked } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
+import { markAsFitted, printSheet, type ReadySheet, readySheet, saveSheetPdf } from '../../state/keepSheet.ts';
 import { KeptSheets } from './KeptSheets.tsx';
-import { keepSheet, markAsFitted, type ReadySheet, readySheet } from './keepSheet.ts';
 import { Paper } from './Paper.tsx';
 import '../../style/sheet.css';
 
@@ -42,14 +42,8 @@ function Tools(props: { readonly sheet: ReadySheet }) {
   const guarded = (work: () => Promise<unknown>) => () => {
     work().catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
   };
-  const print = guarded(async () => {
-    keepSheet(app, props.sheet);
-    await app.host.print();
-  });
-  const pdf = guarded(async () => {
-    keepSheet(app, props.sheet);
-    await app.host.savePdf(`change-sheet-${props.sheet.number}.pdf`, app.paper());
-  });
+  const print = guarded(() => printSheet(app));
+  const pdf = guarded(() => saveSheetPdf(app));
   return (
     <div class="tools screen">
       <button type="button" class="pri" onClick={print}>

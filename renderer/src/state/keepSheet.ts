@@ -1,12 +1,12 @@
-import { fitOption } from '../../../../core/src/file/fit.ts';
-import { nextSheetNumber, type SheetRecord } from '../../../../core/src/file/sheetRecord.ts';
-import { fittedPumps, fittedTeeth, planOption } from '../../../../core/src/index.ts';
-import { changeSheet } from '../../../../core/src/sheet/changeSheet.ts';
-import { changeSheetBody, type SheetBody } from '../../../../core/src/sheet/changeSheetPage.ts';
-import { driveDrawing } from '../../../../core/src/sheet/driveDrawing.ts';
-import { driveSvg } from '../../../../core/src/sheet/driveSvg.ts';
-import { sheetLines } from '../../../../core/src/sheet/sheetLines.ts';
-import type { App } from '../../state/app.ts';
+import { fitOption } from '../../../core/src/file/fit.ts';
+import { nextSheetNumber, type SheetRecord } from '../../../core/src/file/sheetRecord.ts';
+import { fittedPumps, fittedTeeth, planOption } from '../../../core/src/index.ts';
+import { changeSheet } from '../../../core/src/sheet/changeSheet.ts';
+import { changeSheetBody, type SheetBody } from '../../../core/src/sheet/changeSheetPage.ts';
+import { driveDrawing } from '../../../core/src/sheet/driveDrawing.ts';
+import { driveSvg } from '../../../core/src/sheet/driveSvg.ts';
+import { sheetLines } from '../../../core/src/sheet/sheetLines.ts';
+import type { App } from './app.ts';
 
 /** The sheet of the chosen option as it would be printed now; null while there is nothing to print. */
 export interface ReadySheet {
@@ -74,4 +74,21 @@ export function markAsFitted(app: App, ready: ReadySheet): void {
     if (record !== undefined) record.fittedOn = today();
   });
   app.shop.pause();
+}
+
+/** Prints the sheet of the chosen option, and keeps it: there is no way to print a sheet that leaves no copy. */
+export async function printSheet(app: App): Promise<void> {
+  app.show('sheet');
+  const ready = readySheet(app);
+  if (ready === null) return;
+  keepSheet(app, ready);
+  await app.host.print();
+}
+
+/** The same onto a PDF file. */
+export async function saveSheetPdf(app: App): Promise<void> {
+  const ready = readySheet(app);
+  if (ready === null) return;
+  keepSheet(app, ready);
+  await app.host.savePdf(`change-sheet-${ready.number}.pdf`, app.paper());
 }
