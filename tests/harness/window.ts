@@ -118,8 +118,7 @@ export class StandInWindow extends EventEmitter {
     this.#page = page;
     context.on('page', (other) => void this.#refuseOrLog(other));
     // A page that was let open reaches nothing either.
-    // (A request of a page that is just closing may be answered already: then there is nothing left to stop.)
-    await context.route('**/*', (route) => route.abort().catch(() => undefined));
+    await context.route('**/*', (route) => route.abort());
     await page.route('**/*', (route) => this.#answer(route));
     await page.exposeBinding(INVOKE, ({ frame }, channel: string, args: string) => this.#call(frame, channel, args));
     if (preload !== undefined) await page.addInitScript({ content: await preloadScript(preload, this.#deliverName) });
@@ -212,13 +211,13 @@ export class StandInWindow extends EventEmitter {
     this.emit('closed');
     this.gone(this);
   }
-  /** Closes the page as well, which Electron does by itself; requests on their way are answered first. */
+  /** Closes the page as well, which Electron does by itself; what is still asked by a closing page goes unanswered. */
   async end(): Promise<void> {
     this.destroy();
     const context = this.#context;
     this.#context = null;
-    await this.#page?.unrouteAll({ behavior: 'wait' });
-    await context?.unrouteAll({ behavior: 'wait' });
+    await this.#page?.unrouteAll({ behavior: 'ignoreErrors' });
+    await context?.unrouteAll({ behavior: 'ignoreErrors' });
     await context?.close();
     this.#page = null;
   }
