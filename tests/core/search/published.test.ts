@@ -141,3 +141,13 @@ describe('speed ratio 1200/378, driver 17 to 25 [a textbook example of choosing 
     ]);
   });
 });
+
+describe('metric threads on an inch lead screw', () => {
+  it('3 mm lead with a screw constant of 6 wants 90 and 127, and finds them exactly [F. D. Jones, Turning and Boring, 1914, seen]', () => {
+    // constant × lead / 25.4 mm
+    const wanted = new Fraction(6).mul(3).div(new Fraction('25.4'));
+    const [first] = best(trainProblem(exactText(wanted), [stageOf('B', teethFrom(20, 127))]), 1);
+    if (first === undefined) throw new Error('nothing was found');
+    expect([exactText(wanted), exactText(first.ratio), exactText(first.offRatio)]).toEqual(['90/127', '90/127', '0/1']);
+  });
+});
