@@ -3,7 +3,8 @@ import path from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
 import { EXTENSION, LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
 import type { OpenedFile } from './contract.ts';
-import { digestAt, digestOf, isGone, readText, writeWithBackup } from './disk.ts';
+import { digestAt, digestOf, readText, writeWithBackup } from './disk.ts';
+import { isGone } from './diskFailure.ts';
 import { placeChosen, suggestedName } from './names.ts';
 import { forget, pathOfRecent, remember } from './recent.ts';
 

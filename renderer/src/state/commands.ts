@@ -76,8 +76,8 @@ export function commandsOf(app: App): readonly Command[] {
           if (opened !== null) app.take(opened.text, opened.name, opened.token);
         }),
     },
-    { id: 'edit.undo', title: 'Take back', key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
-    { id: 'edit.redo', title: 'Do again', key: 'Ctrl+Shift+Z', when: () => shop.canRedo, run: () => shop.redo() },
+    { id: 'edit.undo', title: 'Undo', key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
+    { id: 'edit.redo', title: 'Redo', key: 'Ctrl+Shift+Z', when: () => shop.canRedo, run: () => shop.redo() },
     {
       id: 'start.demo',
       title: 'Open the invented example',
