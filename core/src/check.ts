@@ -56,6 +56,11 @@ export function notMade(where: Place, sentence: string): Judgement {
   return { severity: 'notes', where, what: () => sentence, figure: null, limit: null, missing: true };
 }
 
+/** The same where nobody has said what the centre distance may be: then `so` names what could not be judged. */
+export function centreNotGiven(stage: Stage, so: string): Judgement {
+  return notMade([...stage.place, 'centre'], `${stage.name}: the centre distance and what it may be are not given, so ${so}.`);
+}
+
 /** Beyond this many further places nothing can be set or measured. */
 const FURTHER_PLACES = 6;
 

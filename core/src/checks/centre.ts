@@ -1,4 +1,4 @@
-import { apart, type Check, notMade, type PairSubject } from '../check.ts';
+import { apart, type Check, centreNotGiven, type PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
 import type { Judgement } from '../finding.ts';
 import { fixed, lengthText } from '../format.ts';
@@ -15,8 +15,7 @@ export const centre: Check<PairSubject> = {
     const where = [...stage.place, 'centre'];
     const limits = stage.centre;
     if (!limits.known || loop === null) {
-      const what = `${stage.name}: the centre distance and what it may be are not given, so the length of the ${driveKind(stage.kind).words.loop} was not checked.`;
-      return [notMade(where, what)];
+      return [centreNotGiven(stage, `the length of the ${driveKind(stage.kind).words.loop} was not checked`)];
     }
     if (loop.count?.kind === 'takeUpUnknown') {
       return [

@@ -1,4 +1,4 @@
-import { apart, type Check, notMade, type PairSubject } from '../check.ts';
+import { apart, type Check, centreNotGiven, type PairSubject } from '../check.ts';
 import { lengthText } from '../format.ts';
 
 /** Facing wheels carry no chain between them, so it is their bare teeth that must clear. */
@@ -10,13 +10,7 @@ export const clearance: Check<PairSubject> = {
   why: 'Two wheels that touch cannot turn.',
   judge: ({ stage, fit }) => {
     const { loop } = fit;
-    if (loop === null || loop.count === null)
-      return [
-        notMade(
-          [...stage.place, 'centre'],
-          `${stage.name}: the centre distance and what it may be are not given, so the clearance was not checked.`,
-        ),
-      ];
+    if (loop === null || loop.count === null) return [centreNotGiven(stage, 'the clearance was not checked')];
     const touching_m = (fit.driver.outsideDiameter_m + fit.driven.outsideDiameter_m) / 2;
     if (loop.centre_m > touching_m) return [];
     return [

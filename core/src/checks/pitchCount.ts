@@ -1,4 +1,4 @@
-import { type Check, notMade, type PairSubject } from '../check.ts';
+import { type Check, centreNotGiven, type PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
 
 /** A plain chain has an even number of pitches; an odd one needs an offset link, which weakens it. */
@@ -11,10 +11,7 @@ export const pitchCount: Check<PairSubject> = {
   judge: ({ stage, fit }) => {
     const { loop } = fit;
     const word = driveKind(stage.kind).words.loop;
-    const unknown = notMade(
-      [...stage.place, 'centre'],
-      `${stage.name}: the centre distance and what it may be are not given, so it is not known which pitch count of ${word} fits.`,
-    );
+    const unknown = centreNotGiven(stage, `it is not known which pitch count of ${word} fits`);
     if (loop === null) return [unknown];
     const where = [...stage.place, loop.count === null ? 'pitches' : 'centre'];
     const figure = { value: loop.pitches, unit: 'pitches' as const };

@@ -1,4 +1,4 @@
-import { apart, type Check, notMade, type PairSubject } from '../check.ts';
+import { apart, type Check, centreNotGiven, type PairSubject } from '../check.ts';
 import { fixed } from '../format.ts';
 
 const WARN_UNDER_deg = 120;
@@ -13,13 +13,7 @@ export const wrap: Check<PairSubject> = {
   why: 'With little wrap few teeth carry the load, and the chain jumps.',
   judge: ({ stage, fit }) => {
     const { loop } = fit;
-    if (loop === null || loop.count === null)
-      return [
-        notMade(
-          [...stage.place, 'centre'],
-          `${stage.name}: the centre distance and what it may be are not given, so the wrap was not checked.`,
-        ),
-      ];
+    if (loop === null || loop.count === null) return [centreNotGiven(stage, 'the wrap was not checked')];
     const wrap_deg = degrees(loop.wrap_rad);
     if (wrap_deg >= WARN_UNDER_deg) return [];
     const blocked = wrap_deg < BLOCK_UNDER_deg;
