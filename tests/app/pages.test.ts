@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import axe from 'axe-core';
@@ -126,6 +126,27 @@ describe('the printed sheet', () => {
     await expect.poll(() => shop(saved).machines[0]?.stages[0]?.driver.teeth).toBe(21);
     expect(shop(saved).changeSheets).toHaveLength(1);
   });
+});
+
+test('a damaged file is refused with its place, and the open one stays; a wrong number stays in its box with what was expected', async () => {
+  const damaged = path.join(folder, 'damaged.ratiowright');
+  const json = JSON.parse(readFileSync(new URL('../examples/demo.ratiowright', import.meta.url), 'utf8'));
+  json.machines[0].motor.speed.value = 'fast';
+  writeFileSync(damaged, JSON.stringify(json));
+  const page = await demo({ open: [damaged] });
+  await page.keyboard.press('Control+o');
+  await expect.poll(() => page.locator('.notice').textContent()).toContain('machine 1, motor, speed');
+  expect(await page.locator('[data-rank="1"]').getAttribute('data-ratio')).toBe('50/23');
+
+  await page.keyboard.press('Alt+1');
+  const speed = page.locator('[data-place="machines.0.motor.speed"]');
+  await speed.fill('90x');
+  expect([await speed.inputValue(), await speed.getAttribute('aria-invalid')]).toEqual(['90x', 'true']);
+  // The wheel over a box scrolls the page and never changes the value; the last good one stays in use.
+  await speed.fill('91');
+  await speed.hover();
+  await page.mouse.wheel(0, 200);
+  expect(await speed.inputValue()).toBe('91');
 });
 
 test('Ctrl P from any page prints the sheet and keeps it', async () => {
