@@ -1,7 +1,7 @@
 import type { StageFit } from './drives/driveKind.ts';
 import type { Finding, Judgement, Place, Severity } from './finding.ts';
 import type { Say } from './format.ts';
-import type { Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
+import type { Build, Plan, Stage, Teeth } from './plan.ts';
 import type { Assignment } from './rack.ts';
 
 /** One pair of wheels on one stage, laid out. */
@@ -13,10 +13,8 @@ export interface PairSubject {
 }
 
 /** A whole option: every stage's teeth, both pumps, and where the wheels come from. */
-export interface OptionSubject {
+export interface OptionSubject extends Build {
   readonly plan: Plan;
-  readonly pumps: Readonly<Record<SideName, Pump>>;
-  readonly teeth: readonly Teeth[];
   readonly assignment: Assignment;
 }
 

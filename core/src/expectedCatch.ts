@@ -1,7 +1,7 @@
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import type { Plan, Pump, SideName, Teeth } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
-import { trainTurns } from './train.ts';
+import { delivered_m3_per_rev, trainTurns } from './train.ts';
 
 /** What one side delivers into a cup; the mass only where the density as run is given. */
 export interface CatchAmount {
@@ -28,7 +28,7 @@ export interface ExpectedCatch {
  * @param teeth  of every stage of the plan, in its order
  * @returns volumes at run temperature; masses with the densities as run
  * @throws RangeError  where a stage has no teeth
- * @source definitions: volume = displacement x turns, mass = density x volume; B allowed = B wanted for that A x (1 + limit)
+ * @source definitions: volume = displacement x delivery x turns, mass = density x volume; B allowed = B wanted for that A x (1 + limit)
  * @example 12 and 6 cc/rev, 23 driving 25 teeth, 20 turns, 1.1479 and 0.97 g/cc  // A 275.5 g, B 107.1 g
  */
 export function expectedCatch(plan: Plan, pumps: Readonly<Record<SideName, Pump>>, teeth: readonly Teeth[]): ExpectedCatch {
@@ -36,7 +36,7 @@ export function expectedCatch(plan: Plan, pumps: Readonly<Record<SideName, Pump>
   const amount = (side: SideName, volume_m3: Fraction): CatchAmount => ({ volume_m3, mass_kg: mass_kg(plan, side, volume_m3) });
   const caught = (side: SideName): SideCatch => {
     const pumpTurns = turns.mul(trainTurns(plan, side, teeth));
-    return { pumpTurns, ...amount(side, pumpTurns.mul(pumps[side].displacement_m3_per_rev)) };
+    return { pumpTurns, ...amount(side, pumpTurns.mul(delivered_m3_per_rev(pumps[side]))) };
   };
   const A = caught('A');
   const { limits, wantedBPerA } = plan.mix;

@@ -61,14 +61,45 @@ export function signed(value: Fraction | number, places: number, say: Say): stri
   return written(value, places, say, '+');
 }
 
-/** A float in a unit: its exact slope and zero are rounded to floats once each. */
-function floatFromSI(dimension: Dimension, value: number, unit: string): number {
+/**
+ * A quantity in a unit: a fraction exactly, a float with the unit's exact slope and zero rounded to floats once each.
+ *
+ * @throws RangeError  if this is no unit of the dimension
+ * @source NIST SP 811
+ * @example inUnit(0.0254, 'length', 'in')  // 1
+ */
+export function inUnit(value: Fraction | number, dimension: Dimension, unit: string): Fraction | number {
+  if (typeof value !== 'number') return fromSI(dimension, value, unit);
   const zero = fromSI(dimension, ZERO, unit);
   return value * float(fromSI(dimension, ONE, unit).sub(zero)) + float(zero);
 }
 
+/** Beyond these a number is written with a power of ten. */
+const PLAIN_FROM = 1e-3;
+const PLAIN_TO = 1e7;
+const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+
+/**
+ * A number with so many digits that count, without trailing zeros; very large and small ones with a power of ten.
+ *
+ * @param digits  1 to 15
+ * @source our choice
+ * @example significant(0.0000120, 6, { decimal: '.', system: 'metric' })  // '1.2 × 10⁻⁵'
+ */
+export function significant(value: Fraction | number, digits: number, say: Say): string {
+  const number = typeof value === 'number' ? value : float(value);
+  const size = Math.abs(number);
+  const sign = number < 0 ? MINUS : '';
+  const decimal = (text: string) => (text.includes('.') ? text.replace(/\.?0+$/, '') : text).replace('.', say.decimal);
+  if (size === 0) return '0';
+  const [mantissa = '', power = '0'] = size.toExponential(digits - 1).split('e');
+  if (size >= PLAIN_FROM && size < PLAIN_TO) return sign + decimal(size.toFixed(Math.max(0, digits - 1 - Number(power))));
+  const raised = [...power.replace('+', '')].map((sign) => (sign === '-' ? '⁻' : (RAISED[Number(sign)] ?? ''))).join('');
+  return `${sign}${decimal(mantissa)}${NO_BREAK_SPACE}×${NO_BREAK_SPACE}10${raised}`;
+}
+
 /** A unit as it is printed: cubes raised, never torn from its number or within itself. */
-function printedUnit(unit: string): string {
+export function printedUnit(unit: string): string {
   return unit === '' ? '' : `${NO_BREAK_SPACE}${unit.replace(/ /g, NO_BREAK_SPACE).replace(/3(?=\/|$)/, '³')}`;
 }
 
@@ -84,8 +115,7 @@ function printedUnit(unit: string): string {
  * @example quantity(new Fraction('0.25397'), 'length', 'mm', 2, { decimal: '.', system: 'metric' })  // '253.97 mm'
  */
 export function quantity(value_SI: Fraction | number, dimension: Dimension, unit: string, places: number, say: Say): string {
-  const value = typeof value_SI === 'number' ? floatFromSI(dimension, value_SI, unit) : fromSI(dimension, value_SI, unit);
-  return fixed(value, places, say) + printedUnit(unit);
+  return fixed(inUnit(value_SI, dimension, unit), places, say) + printedUnit(unit);
 }
 
 /**

@@ -6,7 +6,7 @@ import { type Finding, worstFirst } from './finding.ts';
 import type { Say } from './format.ts';
 import { orNull } from './given.ts';
 import { type OffRatioLimits, offRatio } from './mixRatio.ts';
-import { ENDS, type Plan, type Pump, type SideName, type Stage, type Teeth } from './plan.ts';
+import { type Build, ENDS, type Plan, type Pump, type SideName, type Stage, type Teeth } from './plan.ts';
 import { type Assignment, assignPieces, type Origins } from './rack.ts';
 import type { Fraction } from './ratio.ts';
 import { fittedPumps, madeBPerA } from './train.ts';
@@ -23,8 +23,7 @@ export interface StageOption {
 }
 
 /** One way to build the ratio, with all that follows from it. */
-export interface PlannedOption {
-  readonly pumps: Readonly<Record<SideName, Pump>>;
+export interface PlannedOption extends Build {
   readonly stages: readonly StageOption[];
   /** Volume of B per volume of A, exact. */
   readonly bPerA: Fraction;
@@ -60,6 +59,7 @@ export function planOption(plan: Plan, pumps: Readonly<Record<SideName, Pump>>, 
   const optionFindings = optionChecks.flatMap((check) => findingsOf(check, { plan, pumps, teeth, assignment }, say));
   return {
     pumps,
+    teeth,
     stages,
     bPerA: made,
     offRatio: e,

@@ -1,10 +1,12 @@
 import type { CentreLimits } from './drives/pitchCount.ts';
 import type { Finding, Place } from './finding.ts';
 import type { Given } from './given.ts';
-import type { OffRatioLimits } from './mixRatio.ts';
+import type { Liquid, OffRatioLimits } from './mixRatio.ts';
 import type { Fraction } from './ratio.ts';
+import type { Input } from './working.ts';
 
 export type SideName = 'A' | 'B';
+export const SIDES = ['A', 'B'] as const satisfies readonly SideName[];
 
 /** A place where a wheel sits, with what its shaft and guard allow. */
 export interface Slot {
@@ -28,6 +30,12 @@ export interface Teeth {
 
 /** The two ends of a stage, in the order in which slots are listed everywhere. */
 export const ENDS = ['driver', 'driven'] as const;
+
+/** What is mounted: both pumps, and the teeth of every stage in the order of the plan. */
+export interface Build {
+  readonly pumps: Readonly<Record<SideName, Pump>>;
+  readonly teeth: readonly Teeth[];
+}
 
 /** Whom a stage turns: one pump, both (its ratio cancels), or none. */
 export type Turns = SideName | 'both' | 'neither';
@@ -55,8 +63,30 @@ export interface Pump {
   readonly name: string;
   readonly place: Place;
   readonly displacement_m3_per_rev: Fraction;
+  /** ± share of the displacement, 0 to 1. */
+  readonly tolerance: Given<Fraction>;
   readonly speedFrom_rev_per_s: Given<Fraction>;
   readonly speedTo_rev_per_s: Given<Fraction>;
+  readonly pressureLimit_Pa: Given<Fraction>;
+  readonly gear: Given<Gear>;
+  /** What it delivers of its displacement, from ratio checks; its error is ± the same unit. */
+  readonly delivery: Given<{ readonly share: Fraction; readonly uncertainty: Given<Fraction> }>;
+}
+
+/** The gears of a pump: for its displacement, its pulsation and, with the gap, its slip. */
+export interface Gear {
+  readonly place: Place;
+  /** Of one of the two equal gears. */
+  readonly teeth: number;
+  readonly module_m: Given<Fraction>;
+  readonly faceWidth_m: Given<Fraction>;
+  readonly outsideDiameter_m: Given<Fraction>;
+  readonly insideDiameter_m: Given<Fraction>;
+  readonly centreDistance_m: Given<Fraction>;
+  /** Across the leak. */
+  readonly gapWidth_m: Given<Fraction>;
+  /** Along the leak. */
+  readonly gapLength_m: Given<Fraction>;
 }
 
 export interface Side {
@@ -67,6 +97,15 @@ export interface Side {
   readonly fitted: number;
   /** Stages between motor and pump, motor first, as indexes into `stages`. */
   readonly train: readonly number[];
+  readonly place: Place;
+  /** Across the pump. */
+  readonly pressure_Pa: Given<Fraction>;
+  /** Share of the shaft's work that reaches the liquid, above 0 to 1. */
+  readonly mechanicalEfficiency: Given<Fraction>;
+  readonly fill_m3: Given<Fraction>;
+  readonly lowMark_m3: Given<Fraction>;
+  /** Of the component, as run. */
+  readonly viscosity_Pa_s: Given<Fraction>;
 }
 
 /** One row of the rack, ready to be taken: same kind, size and teeth fit a slot if the bore does. */
@@ -91,6 +130,20 @@ export interface Choice {
   readonly anyPump: boolean;
 }
 
+/** A liquid in a tank, with how well it is known. */
+export interface TankLiquid {
+  /** As sentences name it: `A`, `the third part`. */
+  readonly name: string;
+  readonly place: Place;
+  readonly liquid: Liquid;
+  /** Of the volume in its tank, as run. */
+  readonly volumeShare: Given<Fraction>;
+  /** ± share of the density. */
+  readonly densityUncertainty: Given<Fraction>;
+  /** ± about the temperature it is run at. */
+  readonly temperatureUncertainty_K: Given<Fraction>;
+}
+
 /** The mix ratio as a plan needs it: by volume at the temperatures at which the machine runs. */
 export interface Mix {
   readonly place: Place;
@@ -103,6 +156,7 @@ export interface Mix {
   readonly densityBOverA: Given<Fraction>;
   readonly density_kg_per_m3: Readonly<Record<SideName, Given<Fraction>>>;
   readonly runAt_K: Readonly<Record<SideName, Given<Fraction>>>;
+  readonly liquids: Readonly<Record<SideName, readonly TankLiquid[]>>;
 }
 
 export interface Minutes {
@@ -110,6 +164,13 @@ export interface Minutes {
   readonly chainLength_s: number;
   readonly centre_s: number;
   readonly pump_s: number;
+}
+
+/** An amount of material to be made: of the whole mix, or of one side with what belongs to it. */
+export interface Batch {
+  readonly place: Place;
+  readonly of: 'mix' | SideName;
+  readonly amount: { readonly kind: 'mass'; readonly mass_kg: Fraction } | { readonly kind: 'volume'; readonly volume_m3: Fraction };
 }
 
 export interface Named {
@@ -130,6 +191,10 @@ export interface Plan {
     readonly speed_rev_per_s: Fraction;
     /** Shares of that speed that may be used, 0 to 1. */
     readonly usable: Given<{ readonly from: Fraction; readonly to: Fraction }>;
+    /** Smallest step of the dial, as a share. */
+    readonly dialStep: Given<Fraction>;
+    /** At its output shaft. */
+    readonly ratedTorque_N_m: Given<Fraction>;
   };
   readonly stages: readonly Stage[];
   readonly sides: Readonly<Record<SideName, Side>>;
@@ -137,6 +202,12 @@ export interface Plan {
   readonly choice: Choice;
   readonly mix: Mix;
   readonly minutes: Minutes;
+  /** Total flow of both sides that is wanted, with how it came about where a shot was given. */
+  readonly wantedFlow: Given<Input<Fraction>>;
+  readonly mixerVolume_m3: Given<Fraction>;
+  /** Times which the load counts; at least 1. */
+  readonly serviceFactor: Given<Fraction>;
+  readonly batch: Given<Batch>;
   readonly catchTurns: number;
   readonly checklist: readonly string[];
   readonly cautions: readonly string[];

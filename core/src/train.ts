@@ -13,7 +13,7 @@ export function trainTurns(plan: Plan, side: SideName, teeth: readonly Teeth[]):
 }
 
 /**
- * Volume of B per volume of A that a drive delivers, from displacements and teeth alone.
+ * Volume of B per volume of A that a drive delivers, from displacements, teeth and the deliveries that were measured.
  *
  * @returns exact; 1 over the `R = D_A n_A / (D_B n_B)` of the ratio A to B
  * @source kinematics: pump displacement times shaft speed, both from one motor
@@ -22,9 +22,13 @@ export function madeBPerA(plan: Plan, pumps: Readonly<Record<SideName, Pump>>, t
   return pumpRatio(pumps).mul(sprocketRatio(plan, teeth));
 }
 
-/** What the pumps put in: displacement of B over displacement of A. */
+/** What a pump delivers in one turn: its displacement, times the delivery where that was measured. */
+export const delivered_m3_per_rev = ({ displacement_m3_per_rev, delivery }: Pump): Fraction =>
+  delivery.known ? displacement_m3_per_rev.mul(delivery.value.share) : displacement_m3_per_rev;
+
+/** What the pumps put in: what B delivers in one turn over what A delivers. */
 export const pumpRatio = (pumps: Readonly<Record<SideName, Pump>>): Fraction =>
-  pumps.B.displacement_m3_per_rev.div(pumps.A.displacement_m3_per_rev);
+  delivered_m3_per_rev(pumps.B).div(delivered_m3_per_rev(pumps.A));
 
 /** What the teeth put in: turns of pump B for one turn of pump A; stages that both share cancel. */
 export const sprocketRatio = (plan: Plan, teeth: readonly Teeth[]): Fraction =>

@@ -141,6 +141,14 @@ export const DIMENSIONS = {
   time: [unit('s', ONE, 'sec'), unit('min', MINUTE_s), unit('h', MINUTE_s.mul(MINUTE_s), 'hr')],
   // plain number
   share: [unit('', ONE), unit('%', exact('0.01'), 'percent', 'per cent')],
+  // metres per second
+  velocity: [unit('m/s', ONE), unit('m/min', ONE.div(MINUTE_s)), unit('ft/min', FOOT_m.div(MINUTE_s), 'fpm')],
+  // per second
+  frequency: [unit('1/s', ONE, 'Hz', 'per s', 's^-1', 's⁻¹')],
+  // radians; a degree is π/180, which no fraction is, so angles of people stay numbers
+  angle: [unit('rad', ONE)],
+  // plain number that is never read as a percentage
+  number: [unit('', ONE)],
   // chain pitches
   pitches: [unit('pitches', ONE, 'pitch')],
 } satisfies Readonly<Record<string, readonly Unit[]>>;
@@ -230,6 +238,30 @@ export function readQuantity(dimension: Dimension, typed: TypedQuantity): Readin
   const [first, ...others] = unitsOf(dimension).map((name) => name || 'no unit');
   const choice = others.length > 0 ? `one of ${[first, ...others].join(', ')}` : first;
   return { ok: false, expected: `${said} Expected ${choice}.` };
+}
+
+/** A mass or a volume, told apart by its unit. */
+export interface MassOrVolume {
+  readonly dimension: 'mass' | 'volume';
+  /** In the SI unit of the dimension. */
+  readonly value: Fraction;
+}
+
+/**
+ * An amount of material, which people weigh or measure.
+ *
+ * @param typed  number and unit as typed
+ * @returns what was measured, with the exact SI value, or what was expected
+ * @source NIST SP 811
+ * @example readAmount({ value: '400', unit: 'L' })  // a volume of 2/5
+ */
+export function readAmount(typed: TypedQuantity): Reading<MassOrVolume> {
+  const dimension = canonicalUnit('mass', typed.unit) === null ? 'volume' : 'mass';
+  const known = canonicalUnit(dimension, typed.unit) !== null;
+  const read = readQuantity(dimension, typed);
+  if (read.ok) return { ok: true, value: { dimension, value: read.value } };
+  const choice = [...unitsOf('mass'), ...unitsOf('volume')].join(', ');
+  return known ? read : { ok: false, expected: `"${typed.unit.trim()}" is no unit of mass or volume. Expected one of ${choice}.` };
 }
 
 /**

@@ -63,6 +63,8 @@ const exactFactors: readonly Factor[] = [
   ['viscosity', 'mPa s', '0.001', 'Pa s', PREFIX],
   ['time', 'min', '60', 's', NIST],
   ['time', 'h', '3600', 's', NIST],
+  ['velocity', 'ft/min', '0.00508', 'm/s', NIST],
+  ['velocity', 'm/min', '1/60', 'm/s', 'arithmetic'],
   ['share', '%', '0.01', '', 'ISO 80000-1, from memory'],
 ];
 const roundedFactors: readonly Factor[] = [
@@ -95,7 +97,7 @@ describe('factors', () => {
   it('every unit stands in one of the checks above', () => {
     const rows = [...exactFactors, ...roundedFactors];
     const checked = new Set(rows.flatMap(([dimension, from, , to]) => [`${dimension} ${from}`, `${dimension} ${to}`]));
-    const others = ['temperature °C', 'temperature °F', 'temperature K', 'pitches pitches'];
+    const others = ['temperature °C', 'temperature °F', 'temperature K', 'frequency 1/s', 'angle rad', 'number ', 'pitches pitches'];
     const unchecked = everyUnit.map(({ dimension, unit }) => `${dimension} ${unit}`).filter((name) => !checked.has(name));
     expect(unchecked).toEqual(others);
   });

@@ -5,14 +5,15 @@ import { codeOf, filesUnder, withoutComments } from './sources.ts';
 const UNITS =
   /_(?:m|m2|m3|mm|kg|s|min|K|N|Pa|W|J|rad|deg|rev_per_s|m_per_s|m3_per_s|m3_per_rev|kg_per_m3|kg_per_s|per_K|N_m|Pa_s|units_per_m|pt|em|percent|pitches|SI)$/;
 
-/** Names that say by themselves that what they hold has no dimension: a count, a place in a list, or an exact ratio. */
-const COUNTS = /(?:[tT]eeth|[tT]eeth(?:From|To)|[pP]itches|[tT]urns?|[lL]oops|[Cc]ount|[iI]ndex|[pP]laces|Ratios?|PerA|PerB|OverA|OverB)$/;
+/** Names that say by themselves that what they hold has no dimension: a count, a place in a list, an exact ratio, or a share of one. */
+const COUNTS = /(?:[tT]eeth|[tT]eeth(?:From|To)|[pP]itches|[tT]urns?|[lL]oops|[Cc]ount|[iI]ndex|[pP]laces|Ratios?|PerA|PerB|OverA|OverB|[sS]hare|[uU]ncertainty|[eE]fficiency|[fF]actor|[tT]olerance)$/;
 
 /** Bare words, each with what it counts or compares. */
 const BARE: Readonly<Record<string, readonly string[]>> = {
   'teeth of the two wheels of a stage, teeth to try, pitches now on': ['driver', 'driven', 'teethToTry', 'present'],
   'pieces, options and changes, counted': ['quantity', 'added', 'purchases', 'changed', 'ways', 'buildable', 'inside', 'rank'],
   'a place in a list or a text': ['fitted', 'train', 'stage', 'shaft', 'at', 'line', 'row', 'rows', 'lastRow', 'column', 'columns'],
+  'shares of full speed, and in per cent': ['dialStep', 'step', 'percentOf'],
   'a set of checks, one bit each': ['field', 'relaxed'],
   'both ends of a range, in whatever the range is of': ['from', 'to', 'low', 'high', 'least', 'most'],
   'parts of a mix, counted as the sheet counts': [
@@ -43,6 +44,9 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'toSI',
     'fromSI',
     'si',
+    'inUnit',
+    'digits',
+    'more',
   ],
 };
 const BARE_WORDS = new Set(Object.values(BARE).flat());

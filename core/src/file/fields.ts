@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { driveKinds } from '../drives/index.ts';
 import { Fraction } from '../ratio.ts';
 import { readNumber, readRatio, type TypedQuantity } from '../reading.ts';
-import { type Dimension, readQuantity, toSI } from '../units.ts';
+import { type Dimension, readAmount, readQuantity, toSI } from '../units.ts';
 
 /** Whether JSON holds an object in braces; a list in square brackets is none. */
 export const isObject = (json: unknown): json is Readonly<Record<string, unknown>> =>
@@ -81,6 +81,17 @@ function quantityTrouble(dimension: Dimension, typed: TypedQuantity, bounds: Bou
   }
   return null;
 }
+
+/** A mass or a volume, whichever the unit says. */
+export const amount = v.pipe(
+  row({ value: text(NUMBER), unit: text(UNIT) }, QUANTITY),
+  v.rawCheck(({ dataset, addIssue }) => {
+    if (!dataset.typed) return;
+    const read = readAmount(dataset.value);
+    if (!read.ok) addIssue({ message: read.expected });
+    else if (read.value.value.compare(0) <= 0) addIssue({ message: `${spoken(dataset.value)} is out of range: it must be above 0` });
+  }),
+);
 
 /** A quantity in a sentence, as typed. */
 export const spoken = ({ value, unit }: TypedQuantity): string => `${value} ${unit}`.trim();

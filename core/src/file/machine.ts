@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import {
+  amount,
   count,
   id,
   isObject,
@@ -21,6 +22,8 @@ const maybe = v.exactOptional;
 const speed = quantity('speed', { above: ['0', 'rpm'], most: ['100000', 'rpm'] });
 const pressure = quantity('pressure', { least: ['0', 'bar'], most: ['2000', 'bar'] });
 const volume = quantity('volume', { above: ['0', 'L'], most: ['1000000', 'L'] });
+/** A pump may measure a little more than its nameplate. */
+const delivery = quantity('share', { above: ['0', '%'], most: ['120', '%'] });
 const minutes = quantity('time', { least: ['0', 'min'], most: ['10000', 'min'] });
 
 /** A place where a wheel sits. `guard` is the largest diameter, chain on, that the guard clears here. */
@@ -78,9 +81,12 @@ const pump = row({
       faceWidth: maybe(length),
       gapWidth: maybe(length),
       gapLength: maybe(length),
+      outsideDiameter: maybe(length),
+      insideDiameter: maybe(length),
+      centreDistance: maybe(length),
     }),
   ),
-  measuredDelivery: maybe(row({ value: share, uncertainty: maybe(uncertainty) })),
+  measuredDelivery: maybe(row({ value: delivery, uncertainty: maybe(uncertainty) })),
 });
 
 const side = row({
@@ -119,6 +125,9 @@ export const machine = row({
   A: side,
   B: side,
   wantedFlow: maybe(quantity('flow', { above: ['0', 'cc/min'] })),
+  /** Another way to say it: so much in so long. */
+  wantedShot: maybe(row({ amount, time: quantity('time', { above: ['0', 's'] }) })),
+  batch: maybe(row({ of: oneOf(['mix', 'A', 'B'], 'a batch is of the "mix", of "A" or of "B"'), amount })),
   mixerVolume: maybe(volume),
   serviceFactor: maybe(quantity('share', { least: ['1', ''], most: ['10', ''] })),
   catchTurns: maybe(count(1, 100_000)),

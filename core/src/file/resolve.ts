@@ -13,6 +13,7 @@ import { present, resolvePieces, resolveSide, resolveStages } from './resolveMac
 import { resolveMix } from './resolveMix.ts';
 import { trainsOf } from './shaftTree.ts';
 import type { ShopFile } from './shopFile.ts';
+import { checkWanted, resolveBatch, wantedFlow } from './wantedFlow.ts';
 
 /** Which machine, material and rack of a file a plan is made of; what is left out is the only one there is, or the machine's own rack. */
 export interface Selection {
@@ -47,6 +48,7 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
 
   checkPresent(machine, place, problems);
   checkRanges(machine, place, problems);
+  checkWanted(machine, place, problems);
   const choice = resolveChoice(machine, selection, place, problems);
   const trains = linked ? trainsOf(machine) : null;
   if (trains !== null) {
@@ -74,16 +76,22 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
         place: [...place, 'motor'],
         speed_rev_per_s: si('speed', present(machine.motor.speed)),
         usable: given(machine.motor.usable, ({ from, to }) => ({ from: si('share', from), to: si('share', to) })),
+        dialStep: given(machine.motor.dialStep, (step) => si('share', step)),
+        ratedTorque_N_m: given(machine.motor.ratedTorque, (torque) => si('torque', torque)),
       },
       stages: resolveStages(machine, trains, place),
       sides: {
-        A: resolveSide(machine, 'A', material.A.name, trains, place),
-        B: resolveSide(machine, 'B', material.B.name, trains, place),
+        A: resolveSide(machine, 'A', material.A, trains, place),
+        B: resolveSide(machine, 'B', material.B, trains, place),
       },
       pieces: resolvePieces(rack),
       choice,
       mix: mix.mix,
       minutes: minutes(machine),
+      wantedFlow: wantedFlow(machine, mix.mix),
+      mixerVolume_m3: given(machine.mixerVolume, (volume) => si('volume', volume)),
+      serviceFactor: given(machine.serviceFactor, (factor) => si('share', factor)),
+      batch: given(machine.batch, (batch) => resolveBatch(batch, [...place, 'batch'])),
       catchTurns: machine.catchTurns ?? 20,
       checklist: machine.checklist ?? [],
       cautions: material.cautions ?? [],

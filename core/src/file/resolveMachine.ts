@@ -2,9 +2,11 @@ import { driveKind } from '../drives/index.ts';
 import type { CentreLimits } from '../drives/pitchCount.ts';
 import type { Place } from '../finding.ts';
 import { given } from '../given.ts';
-import type { Piece, Pump, Side, SideName, Slot, Stage, Turns } from '../plan.ts';
+import type { Gear, Piece, Pump, Side, SideName, Slot, Stage, Turns } from '../plan.ts';
 import { float } from '../ratio.ts';
-import type { MachineRow, SlotRow, StageRow } from './machine.ts';
+import type { TypedQuantity } from '../reading.ts';
+import type { MachineRow, SideRow, SlotRow, StageRow } from './machine.ts';
+import type { PartRow } from './material.ts';
 import { si } from './problems.ts';
 import type { RackRow } from './rack.ts';
 import type { Trains } from './shaftTree.ts';
@@ -75,7 +77,7 @@ function resolveSlot(row: SlotRow, place: Place): Slot {
 }
 
 /** One side with its pumps; one that it may carry joins in once its displacement is known, the fitted one always is. */
-export function resolveSide(machine: MachineRow, name: SideName, component: string | undefined, trains: Trains, place: Place): Side {
+export function resolveSide(machine: MachineRow, name: SideName, part: PartRow, trains: Trains, place: Place): Side {
   const row = machine[name];
   const pumps = row.pumps.flatMap((pump, index): Pump[] => {
     if (pump.displacement === undefined) return [];
@@ -85,18 +87,46 @@ export function resolveSide(machine: MachineRow, name: SideName, component: stri
         name: pump.name ?? pump.id,
         place: [...place, name, 'pumps', index],
         displacement_m3_per_rev: si('displacement', pump.displacement),
+        tolerance: given(pump.tolerance, (share) => si('share', share)),
         speedFrom_rev_per_s: given(pump.speedFrom, (speed) => si('speed', speed)),
         speedTo_rev_per_s: given(pump.speedTo, (speed) => si('speed', speed)),
+        pressureLimit_Pa: given(pump.pressureLimit, (pressure) => si('pressure', pressure)),
+        gear: given(pump.gear, (gear) => resolveGear(gear, [...place, name, 'pumps', index, 'gear'])),
+        delivery: given(pump.measuredDelivery, ({ value, uncertainty }) => ({
+          share: si('share', value),
+          uncertainty: given(uncertainty, (share) => si('share', share)),
+        })),
       },
     ];
   });
   const [first, ...rest] = pumps;
   return {
     name,
-    component: component ?? name,
+    place: [...place, name],
+    component: part.name ?? name,
     pumps: [present(first), ...rest],
     fitted: pumps.findIndex((pump) => pump.id === row.fitted),
     train: trains[name],
+    pressure_Pa: given(row.pressure, (pressure) => si('pressure', pressure)),
+    mechanicalEfficiency: given(row.mechanicalEfficiency, (share) => si('share', share)),
+    fill_m3: given(row.tank?.fill, (volume) => si('volume', volume)),
+    lowMark_m3: given(row.tank?.lowMark, (volume) => si('volume', volume)),
+    viscosity_Pa_s: given(part.viscosity, (viscosity) => si('viscosity', viscosity)),
+  };
+}
+
+function resolveGear(row: NonNullable<SideRow['pumps'][number]['gear']>, place: Place): Gear {
+  const length = (typed: TypedQuantity | undefined) => given(typed, (value) => si('length', value));
+  return {
+    place,
+    teeth: row.teeth,
+    module_m: length(row.module),
+    faceWidth_m: length(row.faceWidth),
+    outsideDiameter_m: length(row.outsideDiameter),
+    insideDiameter_m: length(row.insideDiameter),
+    centreDistance_m: length(row.centreDistance),
+    gapWidth_m: length(row.gapWidth),
+    gapLength_m: length(row.gapLength),
   };
 }
 

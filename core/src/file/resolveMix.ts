@@ -52,6 +52,7 @@ export function resolveMix(
       densityBOverA,
       density_kg_per_m3: { A: densityOf(A, B, overA), B: densityOf(B, A, densityBOverA) },
       runAt_K: { A: A.runAt_K, B: B.runAt_K },
+      liquids: { A: A.liquids, B: B.liquids },
     },
   };
 }

@@ -8,23 +8,19 @@ import {
   runningDensity_kg_per_m3,
   volumeGrowth,
 } from '../mixRatio.ts';
-import type { SideName } from '../plan.ts';
+import type { SideName, TankLiquid } from '../plan.ts';
 import { type Fraction, ONE, ratioOf, ZERO } from '../ratio.ts';
 import type { MaterialRow, PartRow } from './material.ts';
 import { type Problems, si } from './problems.ts';
 import { inTank, type Parts, partsBy, type SheetRatio } from './sheetRatio.ts';
 
-/** A liquid that is filled into a tank. */
-export interface Content {
-  /** As sentences name it: `A`, `the third part`. */
-  readonly name: string;
-  readonly place: Place;
-  readonly liquid: Liquid;
-}
+/** A liquid that is filled into a tank, before its share of it is known. */
+export type Content = Omit<TankLiquid, 'volumeShare'>;
 
 /** One side of the mix: the tank as it is metered, its share as the sheet counts it, and what its content does with temperature. */
 export interface Tank {
   readonly contents: readonly Content[];
+  readonly liquids: readonly TankLiquid[];
   readonly part: Fraction;
   /** Density as run. */
   readonly density_kg_per_m3: Given<Fraction>;
@@ -47,6 +43,7 @@ export function tankOf(material: MaterialRow, ratio: SheetRatio, side: SideName,
   const byVolume = partsBy(ratio, 'volume');
   return {
     contents,
+    liquids: withVolumeShares(contents, masses, runAt_K),
     part: inTank(ratio.parts, side, ratio.thirdInto),
     density_kg_per_m3: mixtureDensity(contents, masses, runAt_K),
     sheetDensity_kg_per_m3: mixtureDensity(contents, masses, ratio.holdsAt_K),
@@ -62,6 +59,25 @@ function massesOf(volumes: readonly Fraction[], contents: readonly Content[], ru
   return contents.map(({ liquid }, index) => {
     const density = runningDensity_kg_per_m3(liquid, runAt_K);
     return density.known ? known(density.value.mul(volumes[index] ?? ZERO)) : NOT_GIVEN;
+  });
+}
+
+/** Each liquid with its share of the volume as run; a lone one has all of it. */
+function withVolumeShares(
+  contents: readonly Content[],
+  masses: readonly Given<Fraction>[],
+  runAt_K: Given<Fraction>,
+): readonly TankLiquid[] {
+  if (contents.length === 1) return contents.map((content) => ({ ...content, volumeShare: known(ONE) }));
+  const volumes = contents.map(({ liquid }, index) => {
+    const mass = masses[index] ?? NOT_GIVEN;
+    const density = runningDensity_kg_per_m3(liquid, runAt_K);
+    return mass.known && density.known ? mass.value.div(density.value) : null;
+  });
+  const all = volumes.every((volume) => volume !== null) ? sum(volumes) : null;
+  return contents.map((content, index) => {
+    const volume = volumes[index];
+    return { ...content, volumeShare: volume && all ? known(volume.div(all)) : NOT_GIVEN };
   });
 }
 
@@ -87,7 +103,9 @@ function contentsOf(
 ): readonly [Content, ...Content[]] | null {
   const content = (name: string, row: PartRow, where: Place, runAt: PartRow['runAt']): Content | null => {
     const liquid = liquidOf(name, { ...row, ...(runAt && { runAt }) }, ratio.holdsAt_K, where, problems);
-    return liquid && { name, place: where, liquid };
+    const densityUncertainty = given(row.densityUncertainty, (share) => si('share', share));
+    const temperatureUncertainty_K = given(row.temperatureUncertainty, (step) => si('temperatureDifference', step));
+    return liquid && { name, place: where, liquid, densityUncertainty, temperatureUncertainty_K };
   };
   const takesThird = ratio.thirdInto === side;
   if (takesThird && material.premix !== undefined) {

@@ -1,0 +1,140 @@
+import { type DialRange, dialRange, dialSetting } from './dial.ts';
+import { orNull } from './given.ts';
+import type { Build, Plan, SideName } from './plan.ts';
+import { type Fraction, ONE } from './ratio.ts';
+import { trainTurns } from './train.ts';
+import { formula, type Input, input, type Worked, work } from './working.ts';
+
+export const pumpFlow = formula({
+  letter: 'Q',
+  written: 'D · n',
+  dimension: 'flow',
+  source: 'definition of displacement',
+  of: ({ D, n }: Record<'D' | 'n', Fraction>) => D.mul(n),
+});
+
+export const pumpFlowMeasured = formula({
+  letter: 'Q',
+  written: 'D · η · n',
+  dimension: 'flow',
+  source: 'definition of displacement and of volumetric efficiency',
+  of: ({ D, η, n }: Record<'D' | 'η' | 'n', Fraction>) => D.mul(η).mul(n),
+});
+
+const pumpSpeed = formula({
+  letter: 'n',
+  written: 's · N · i',
+  dimension: 'speed',
+  source: 'kinematics of the drive',
+  of: ({ s, N, i }: Record<'s' | 'N' | 'i', Fraction>) => s.mul(N).mul(i),
+});
+
+const motorSpeed = formula({
+  letter: 'n',
+  written: 's · N',
+  dimension: 'speed',
+  source: 'the dial counts shares of full speed',
+  of: ({ s, N }: Record<'s' | 'N', Fraction>) => s.mul(N),
+});
+
+const bothFlows = formula({
+  letter: 'Q',
+  written: 'a + b',
+  dimension: 'flow',
+  source: 'arithmetic',
+  of: ({ a, b }: Record<'a' | 'b', Fraction>) => a.add(b),
+});
+
+const shareOfFull = formula({
+  letter: 'w',
+  written: 'Q / F',
+  dimension: 'share',
+  source: 'flow is proportional to speed',
+  of: ({ Q, F }: Record<'Q' | 'F', Fraction>) => Q.div(F),
+});
+
+const costOfRounding = formula({
+  letter: 'c',
+  written: 'Q / W - 1',
+  dimension: 'share',
+  source: 'definition',
+  of: ({ Q, W }: Record<'Q' | 'W', Fraction>) => Q.div(W).sub(ONE),
+});
+
+/** What turns and flows at one setting of the dial. */
+export interface Running {
+  readonly dial: Input<Fraction>;
+  readonly motorSpeed: Worked<Fraction>;
+  readonly pumpSpeed: Readonly<Record<SideName, Worked<Fraction>>>;
+  readonly flow: Readonly<Record<SideName, Worked<Fraction>>>;
+  readonly total: Worked<Fraction>;
+}
+
+/** Flow over the usable range, and where the dial stands for the flow wanted. */
+export interface Flow {
+  readonly range: DialRange;
+  /** At both ends of that range; null where nothing is left of it. */
+  readonly ends: { readonly from: Running; readonly to: Running } | null;
+  /** Null where no flow is wanted, or nothing is left of the range. */
+  readonly setting: Setting | null;
+}
+
+export interface Setting extends Running {
+  /** Share of full speed before rounding. */
+  readonly wanted: Worked<Fraction>;
+  /** Flow made over flow wanted, less 1. */
+  readonly cost: Worked<Fraction>;
+}
+
+/** What turns and flows with the dial at a share of full speed. */
+export function runningAt(plan: Plan, build: Build, dial: Input<Fraction>): Running {
+  const N = input('motor speed at 100 %', plan.motor.speed_rev_per_s, 'speed');
+  const speed = (side: SideName) =>
+    work(pumpSpeed, `speed of pump ${side}`, {
+      s: dial,
+      N,
+      i: input(`turns of pump ${side} for one of the motor`, trainTurns(plan, side, build.teeth), 'number'),
+    });
+  const speeds = { A: speed('A'), B: speed('B') };
+  const flow = (side: SideName) => {
+    const { displacement_m3_per_rev, delivery } = build.pumps[side];
+    const D = input(`displacement of pump ${side}`, displacement_m3_per_rev, 'displacement');
+    const what = `flow of ${side}`;
+    if (!delivery.known) return work(pumpFlow, what, { D, n: speeds[side] });
+    return work(pumpFlowMeasured, what, {
+      D,
+      η: input(`delivery of pump ${side} as measured`, delivery.value.share, 'share'),
+      n: speeds[side],
+    });
+  };
+  const flows = { A: flow('A'), B: flow('B') };
+  return {
+    dial,
+    motorSpeed: work(motorSpeed, 'motor speed', { s: dial, N }),
+    pumpSpeed: speeds,
+    flow: flows,
+    total: work(bothFlows, 'flow of A and B', { a: flows.A, b: flows.B }),
+  };
+}
+
+/**
+ * Flow and speeds of a build: over the usable range of the dial, and at the setting for the flow wanted.
+ *
+ * @source flow = displacement x speed, both sides from one motor
+ * @example 12 and 6 cc/rev, 23 driving 25 teeth, 90 rpm, 1000 cc/min wanted, dial in steps of 0.5 %  // 63.5 %, 1001.3 cc/min
+ */
+export function flowOf(plan: Plan, build: Build): Flow {
+  const range = dialRange(plan, build);
+  if (range.from.share.compare(range.to.share) > 0) return { range, ends: null, setting: null };
+  const end = (at: 'from' | 'to') => runningAt(plan, build, input(`dial, ${at === 'from' ? 'least' : 'most'}`, range[at].share, 'share'));
+  return { range, ends: { from: end('from'), to: end('to') }, setting: settingOf(plan, build, range) };
+}
+
+function settingOf(plan: Plan, build: Build, range: DialRange): Setting | null {
+  if (!plan.wantedFlow.known) return null;
+  const W = plan.wantedFlow.value;
+  const full = runningAt(plan, build, input('dial, full', ONE, 'share')).total;
+  const wanted = work(shareOfFull, 'dial before rounding', { Q: W, F: { ...full, what: 'flow of A and B at 100 %' } });
+  const running = runningAt(plan, build, dialSetting(wanted, range, orNull(plan.motor.dialStep)));
+  return { ...running, wanted, cost: work(costOfRounding, 'rounding costs', { Q: running.total, W }) };
+}
