@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import type { Say, Selection } from '../src/index.ts';
+import type { Order } from '../src/optionList.ts';
 
 export const COMMANDS = ['options', 'sheet', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
@@ -23,6 +24,11 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   inch: { takes: null, commands: PLANNING, help: 'lengths in inches (JSON keeps its stated units)' },
   comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
   rows: { takes: 'N', commands: ['options'], help: 'rows to print, 1 to 200' },
+  order: {
+    takes: 'closest|least-work|trade-off',
+    commands: ['options'],
+    help: 'order of the rows that are printed; closest if left out (JSON keeps that order)',
+  },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
   json: { takes: null, commands: ['options', 'validate'], help: 'print JSON' },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
@@ -32,12 +38,20 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   out: { takes: 'FILE.html', commands: ['sheet'], help: 'where the page is written' },
 };
 
+/** A value on the command line has no space in it. */
+const ORDER_WORDS = {
+  closest: 'closest',
+  'least-work': 'least work',
+  'trade-off': 'trade-off',
+} as const satisfies Readonly<Record<string, Order>>;
+
 export interface Call {
   readonly command: Command;
   readonly file: string;
   readonly selection: Selection;
   readonly say: Say;
   readonly rows: number | null;
+  readonly order: Order;
   readonly count: boolean;
   readonly json: boolean;
   readonly option: number;
@@ -120,6 +134,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     },
     say: { decimal: given.has('comma') ? ',' : '.', system: given.has('inch') ? 'inch' : 'metric' },
     rows: whole('rows', 1, 200),
+    order: ORDER_WORDS[oneOf('order', ['closest', 'least-work', 'trade-off'])],
     count: given.has('count'),
     json: given.has('json'),
     option: whole('option', 1, 200) ?? 1,

@@ -59,7 +59,7 @@ function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 
   process.stdout.write(
     call.json
       ? `${JSON.stringify(answerJson({ ...found, options: found.options.slice(0, rows) }), null, 2)}\n`
-      : optionsText(found, rows, call.say),
+      : optionsText(found, rows, call.order, call.say),
   );
   return found.options.some((option) => option.inside === true) ? 0 : 1;
 }

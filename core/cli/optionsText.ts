@@ -1,10 +1,8 @@
+import { mountedOf } from '../src/answer.ts';
 import {
   type Answer,
-  asSheetCounts,
-  exactRatioText,
   type Finding,
-  fixed,
-  lengthText,
+  layOption,
   offRatioText,
   type PlannedOption,
   placeText,
@@ -12,32 +10,54 @@ import {
   type Say,
   signed,
 } from '../src/index.ts';
+import { type Order, orderedOptions, orderNote } from '../src/optionList.ts';
 import { ONE } from '../src/ratio.ts';
-
-type Row = readonly string[];
+import { table, tableOf } from './optionTable.ts';
 
 /** The answer as a page of text for a terminal. */
-export function optionsText(answer: Answer, rows: number, say: Say): string {
-  const { plan, options, fitted, blocked } = answer;
-  const shown = options.slice(0, rows);
+export function optionsText(answer: Answer, rows: number, order: Order, say: Say): string {
+  const { plan, fitted, blocked } = answer;
+  const listed = orderedOptions(plan, buildable(answer), order);
+  const shown = listed.slice(0, rows).map((line) => ({ ...line, option: layOption(plan, line.mounted, say) }));
   const column = tableOf(answer, say);
+  const folds = order === 'trade-off';
   const lines = [
     `${plan.machine.name}, ${plan.material.name}${plan.invented ? ' (invented example)' : ''}`,
     `Wanted ${plan.mix.sheet.written}: A to B by volume ${ratioText(ONE.div(plan.mix.wantedBPerA), say)}`,
     limitsLine(answer, say),
     '',
     ...table([
-      column.head,
-      ['now', ...column.cells(fitted)],
-      ...shown.map((option, index) => [String(index + 1), ...column.cells(option)]),
+      [...column.head, ...(folds ? [''] : [])],
+      ['now', ...column.cells(fitted), ...(folds ? [''] : [])],
+      ...shown.map(({ rank, option, dominated }) => [
+        rank === null ? '-' : String(rank),
+        ...column.cells(option),
+        ...(folds ? [dominated.length === 0 ? '' : `${dominated.length} dominated`] : []),
+      ]),
     ]),
     '',
-    ...totals(answer, shown.length),
+    ...noteLines(order, answer.more),
+    ...totals(answer, listed.length - shown.length),
     ...bestLines(answer, say),
     ...blockedLines(blocked, say),
     ...findingLines(answer, shown[0]),
   ];
   return `${lines.join('\n').replaceAll('\u00a0', ' ')}\n`;
+}
+
+/** What was found but for what is blocked, which has lines of its own. */
+const buildable = ({ options, best, tradeOff, blocked }: Answer) => ({
+  options: options.map(mountedOf),
+  best: best.map(({ option, ...more }) => ({ ...more, option: mountedOf(option) })),
+  tradeOff: tradeOff.map(mountedOf),
+  blocked: { ...blocked, options: [] },
+});
+
+/** What has to be known of an order other than the usual one. */
+function noteLines(order: Order, more: boolean): readonly string[] {
+  if (order === 'closest') return [];
+  const note = orderNote(order, more);
+  return ['Numbers are those of the closest first, by which sheet --option asks.', ...(note === null ? [] : [note]), ''];
 }
 
 function limitsLine({ plan }: Answer, say: Say): string {
@@ -47,63 +67,9 @@ function limitsLine({ plan }: Answer, say: Say): string {
   return `Limits ${limitsWritten}: off-ratio ${percent(limits.low)} to ${percent(limits.high)} %, + is B-rich (B per A, made / wanted - 1)`;
 }
 
-function tableOf({ plan }: Answer, say: Say): { head: Row; cells: (option: PlannedOption) => Row } {
-  const several = plan.stages.length > 1;
-  const geometry = plan.stages.some((stage) => stage.centre.known || stage.presentPitches.known);
-  const pumps = plan.choice.anyPump;
-  const buying = plan.choice.wheels !== 'rack';
-  const teethHead = several ? `teeth ${plan.stages.map((stage) => stage.id).join(', ')}` : 'teeth';
-  const head = ['', teethHead, 'A : B by volume', '', 'B per 100 A', 'off-ratio', 'limits', 'parts', 'min'];
-  return {
-    head: [
-      ...head,
-      ...(buying ? ['buy'] : []),
-      ...(pumps ? ['pumps'] : []),
-      ...(geometry ? ['pitches', 'centre', 'travel', 'wrap, deg'] : []),
-    ],
-    cells: (option) => [
-      option.stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', '),
-      exactRatioText(ONE.div(option.bPerA)),
-      fixed(ONE.div(option.bPerA), 4, say),
-      fixed(asSheetCounts(plan, option.bPerA), 3, say),
-      offRatioText(option.offRatio, say, 3),
-      option.inside === null ? '-' : option.inside ? 'inside' : 'outside',
-      String(option.changed),
-      fixed(option.work_s / 60, 0, say),
-      ...(buying ? [String(option.purchases)] : []),
-      ...(pumps ? [`${option.pumps.A.name}, ${option.pumps.B.name}`] : []),
-      ...(geometry ? geometryCells(option, say) : []),
-    ],
-  };
-}
-
-function geometryCells({ stages }: PlannedOption, say: Say): Row {
-  const each = (word: (stage: (typeof stages)[number]) => string) => stages.map(word).join(', ');
-  return [
-    each(({ fit }) => String(fit.loop?.pitches ?? '-')),
-    each(({ fit }) => (fit.loop === null ? '-' : lengthText(fit.loop.centre_m, say, 2))),
-    each(({ travel_m }) =>
-      travel_m === null ? '-' : signed(travel_m * (say.system === 'inch' ? 1000 / 25.4 : 1000), say.system === 'inch' ? 4 : 2, say),
-    ),
-    each(({ fit }) => (fit.loop === null ? '-' : fixed((fit.loop.wrap_rad * 180) / Math.PI, 1, say))),
-  ];
-}
-
-/** Columns padded to their widest cell. */
-function table(rows: readonly Row[]): readonly string[] {
-  const widths = rows[0]?.map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0))) ?? [];
-  return rows.map((row) =>
-    row
-      .map((cell, column) => cell.padEnd(widths[column] ?? 0))
-      .join('  ')
-      .trimEnd(),
-  );
-}
-
-function totals({ options, more, counts, plan }: Answer, shown: number): readonly string[] {
+function totals({ options, more, counts, plan }: Answer, left: number): readonly string[] {
   const inside = options.filter((option) => option.inside === true).length;
   const atLeast = more && inside === options.length ? 'at least ' : '';
-  const left = options.length - shown;
   return [
     ...(plan.mix.limits === null
       ? []
@@ -149,15 +115,19 @@ function blockedLines({ options, more, fewestChecks }: Answer['blocked'], say: S
   ];
 }
 
-function findingLines({ findings, plan }: Answer, first: PlannedOption | undefined): readonly string[] {
+function findingLines(
+  { findings, plan }: Answer,
+  row: { readonly rank: number | null; readonly option: PlannedOption } | undefined,
+): readonly string[] {
   const ofPlan = findings.length === 0 ? [] : ['', 'Of the whole plan', ...findings.map(findingLine)];
-  if (first === undefined || first.findings.length === 0) return ofPlan;
+  if (row === undefined || row.option.findings.length === 0) return ofPlan;
+  const { rank, option: first } = row;
   const made = first.findings.filter((finding) => !finding.missing);
   const missing = [...new Set(first.findings.filter((finding) => finding.missing).map((finding) => finding.check))];
   return [
     ...ofPlan,
     '',
-    `Of option 1 on ${plan.machine.name}`,
+    `Of ${rank === null ? 'the first row' : `option ${rank}`} on ${plan.machine.name}`,
     ...made.map(findingLine),
     ...(missing.length === 0 ? [] : [`  not checked, because the input is not given: ${missing.join(', ')}`]),
   ];

@@ -13,6 +13,7 @@ import {
   findOptions,
   type Hooks,
   type Option,
+  tradeOff,
   withoutFailures,
 } from './search/index.ts';
 import { fittedPumps, fittedTeeth } from './train.ts';
@@ -40,6 +41,8 @@ export interface Ranked<Of> {
   readonly more: boolean;
   /** The best for just so many changed parts; no gain where fewer do as well. */
   readonly best: readonly { readonly changed: number; readonly option: Of; readonly noGain: boolean }[];
+  /** Every option that no other beats in time and closeness, least work first; the best of the ranking is the last. */
+  readonly tradeOff: readonly Of[];
   readonly blocked: {
     /** Options that would rank among those listed, were it not for a check. */
     readonly options: readonly Of[];
@@ -88,6 +91,7 @@ export function search(plan: Plan, { count = false, hooks = {} }: SearchWish): R
     options: found.options.map(name),
     more: found.more,
     best: best(choices, name, hooks),
+    tradeOff: tradeOff(choices.problem, choices.rules(0), hooks).map(name),
     blocked: blocked(choices, name, found.options, hooks),
     counts: count ? countOptions(choices.problem, choices.rules(0), hooks) : null,
   };
@@ -101,11 +105,17 @@ export function layOut(plan: Plan, found: Ranked<Mounted>, say: Say): Answer {
     options: found.options.map(lay),
     more: found.more,
     best: found.best.map(({ changed, option, noGain }) => ({ changed, option: lay(option), noGain })),
+    tradeOff: found.tradeOff.map(lay),
     blocked: { ...found.blocked, options: found.blocked.options.map(lay) },
     counts: found.counts,
     fitted: planOption(plan, fittedPumps(plan), fittedTeeth(plan), say),
     findings: [...plan.findings, ...searchNotes(found)],
   };
+}
+
+/** What an option mounts, as it goes between threads. */
+export function mountedOf({ pumps, teeth }: PlannedOption): Mounted {
+  return { pumps: { A: pumps.A.id, B: pumps.B.id }, teeth };
 }
 
 /** @throws RangeError where the plan has no such pump */

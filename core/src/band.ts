@@ -18,11 +18,19 @@ export interface Spot {
 /** The ratio rule: a log scale of A : B by volume, more B to the left, with the limits, the wanted ratio and the options on it. */
 export interface Band {
   readonly wanted: Spot;
-  readonly limits: { readonly from: Spot; readonly to: Spot } | null;
+  readonly limits: Span | null;
   /** Above: A : B by volume. Below: parts of B per 100 A, as the sheet counts. The shift between them is the density ratio. */
   readonly above: readonly Mark[];
   readonly below: readonly Mark[];
   readonly spotOf: (option: PlannedOption) => Spot;
+  /** Where two off-ratios lie, as the ends of a range. */
+  readonly spanOf: (low: Fraction, high: Fraction) => Span;
+}
+
+/** A stretch of the band; more B lies to the left. */
+export interface Span {
+  readonly from: Spot;
+  readonly to: Spot;
 }
 
 /** Without limits the band shows this much off-ratio either way, or what the closest options need. */
@@ -47,18 +55,21 @@ export function bandOf(plan: Plan, closest: readonly PlannedOption[]): Band {
   };
   const perHundred = (aPerB: number) => (((100 * wanted) / aPerB) * float(sheet.partsB)) / float(sheet.partsA);
   const aPerB = (parts: number) => ((wanted * 100) / parts) * (float(sheet.partsB) / float(sheet.partsA));
-  const ofOffRatio = (e: Fraction) => spot(wanted / float(ONE.add(e)));
+  // A range may reach to where there is no B at all.
+  const ofOffRatio = (e: Fraction): Spot => (e.compare(ONE.neg()) > 0 ? spot(wanted / float(ONE.add(e))) : { at: 100, beyond: 'right' });
+  const spanOf = (low: Fraction, high: Fraction): Span => ({ from: ofOffRatio(high), to: ofOffRatio(low) });
   return {
     wanted: spot(wanted),
-    limits: limits === null ? null : { from: ofOffRatio(limits.high), to: ofOffRatio(limits.low) },
+    limits: limits === null ? null : spanOf(limits.low, limits.high),
     above: roundMarks(from, to).map((mark) => ({ ...mark, at: at(mark.value) })),
     below: roundMarks(perHundred(to), perHundred(from)).map((mark) => ({ ...mark, at: at(aPerB(mark.value)) })),
     spotOf: (option) => spot(1 / float(option.bPerA)),
+    spanOf,
   };
 }
 
 /** Round numbers between two values: steps of 1, 2 or 5, about seven of them. */
-function roundMarks(from: number, to: number): readonly { readonly value: number; readonly places: number }[] {
+export function roundMarks(from: number, to: number): readonly { readonly value: number; readonly places: number }[] {
   const raw = (to - from) / 7;
   const power = Math.floor(Math.log10(raw));
   const step = [1, 2, 5, 10].map((n) => n * 10 ** power).find((size) => size >= raw) ?? raw;

@@ -1,12 +1,13 @@
 import { blocks, type Check, type OptionSubject } from './check.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
 import { driveKind } from './drives/index.ts';
-import { fitOf } from './option.ts';
-import type { Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
+import { fitOf, layStage } from './option.ts';
+import type { Minutes, Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
 import { assignPieces, teethToTry } from './rack.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import type { Candidate, Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from './search/index.ts';
 import { fittedPumps, fittedTeeth, pumpRatio } from './train.ts';
+import { type Changes, partCount, pumpChanges, stageChanges, workOf } from './work.ts';
 
 /** A plan as the search sees it, and the way back from a candidate to teeth and pumps. */
 export interface Choices {
@@ -90,18 +91,36 @@ function stageAt(plan: Plan, index: number): Stage {
 
 const EFFECTS: Readonly<Record<Stage['turns'], Effect>> = { A: 'A', B: 'B', both: 'none', neither: 'none' };
 
+/** Stages that stay as they are may need work too, but the same for every option. */
 function openStage(plan: Plan, stage: Stage): OpenStage {
   const pairs: Pair[] = [];
+  const time_s = timer(plan.minutes);
   for (const driver of teethToTry(plan, stage, stage.driver)) {
     for (const driven of teethToTry(plan, stage, stage.driven)) {
       const teeth = { driver, driven };
-      const subject = { plan, stage, teeth, fit: fitOf(stage, teeth) };
-      const failed = failedBits(BLOCKING_PAIR, subject);
-      const changed = Number(driver !== stage.driver.teeth) + Number(driven !== stage.driven.teeth);
-      pairs.push({ driver, driven, changed: changed === 2 ? 2 : changed === 1 ? 1 : 0, failed });
+      const laid = layStage(stage, teeth);
+      const failed = failedBits(BLOCKING_PAIR, { plan, ...laid });
+      const changes = stageChanges(laid);
+      pairs.push({ driver, driven, changed: upToTwo(changes), work: time_s(changes), failed });
     }
   }
   return { effect: EFFECTS[stage.turns], pairs };
+}
+
+/** There are few different changes and thousands of pairs: each is worked out once. */
+function timer(minutes: Minutes): (changes: Changes) => Fraction {
+  const known = new Map<string, Fraction>();
+  return (changes) => {
+    const key = Object.values(changes).join();
+    const time_s = known.get(key) ?? workOf(minutes, changes).total.value;
+    known.set(key, time_s);
+    return time_s;
+  };
+}
+
+function upToTwo(changes: Changes): 0 | 1 | 2 {
+  const parts = partCount(changes);
+  return parts === 2 ? 2 : parts === 1 ? 1 : 0;
 }
 
 function failedBits<Subject>(checks: readonly Check<Subject>[], subject: Subject): number {
@@ -125,11 +144,12 @@ function closedFailures(plan: Plan): number {
 /** `closed` is held against every set of pumps, since it stands against every option. */
 function pumpPairs(plan: Plan, closed: number): readonly PumpSet[] {
   const fitted = fittedPumps(plan);
+  const time_s = timer(plan.minutes);
   const may = (side: SideName): readonly Pump[] => (plan.choice.anyPump ? plan.sides[side].pumps : [fitted[side]]);
   const sets = may('A').flatMap((A) => may('B').map((B) => ({ A, B })));
   return sets.map((pumps, order) => {
-    const changed = Number(pumps.A !== fitted.A) + Number(pumps.B !== fitted.B);
-    return { pumps, pair: { ratio: pumpRatio(pumps), changed: changed === 2 ? 2 : changed === 1 ? 1 : 0, failed: closed, order } };
+    const changes = pumpChanges(plan, pumps);
+    return { pumps, pair: { ratio: pumpRatio(pumps), changed: upToTwo(changes), work: time_s(changes), failed: closed, order } };
   });
 }
 

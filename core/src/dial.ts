@@ -1,6 +1,7 @@
 import type { Place } from './finding.ts';
+import { fixed, type Say } from './format.ts';
 import { type Build, type Plan, SIDES } from './plan.ts';
-import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
+import { type Fraction, most, ONE, whole, ZERO } from './ratio.ts';
 import { trainTurns } from './train.ts';
 import { formula, type Input, input, work } from './working.ts';
 
@@ -66,17 +67,34 @@ export function dialSetting(wanted: Input<Fraction>, { from, to }: DialRange, st
   if (wanted.value.compare(to.share) > 0) return input(`dial at the most that ${to.whose} allows`, inside(from, to, step, 'down'), 'share');
   if (step === null) return { ...wanted, what: 'dial, to no step' };
   const nearest = work(nearestStep, 'dial', { w: wanted, d: input('step of the dial', step, 'share') });
-  if (nearest.value.compare(from.share) < 0) return input('dial at its first step in the range', inside(from, to, step, 'up'), 'share');
+  if (nearest.value.compare(from.share) < 0 || nearest.value.equals(ZERO))
+    return input('dial at its first step in the range', inside(from, to, step, 'up'), 'share');
   if (nearest.value.compare(to.share) > 0) return input('dial at its last step in the range', inside(from, to, step, 'down'), 'share');
   return nearest;
 }
 
-/** The first or last step inside a range; the end itself where no step lies inside. */
+/** The first or last step inside a range; the end itself where no step lies inside. Nothing flows at 0, so that is no setting. */
 function inside(from: DialEnd, to: DialEnd, step: Fraction | null, way: 'up' | 'down'): Fraction {
-  const end = way === 'up' ? from.share : to.share;
+  const end = way === 'up' && from.share.compare(ZERO) > 0 ? from.share : to.share;
   if (step === null) return end;
-  const on = way === 'up' ? end.div(step).ceil().mul(step) : end.div(step).floor().mul(step);
-  return on.compare(from.share) >= 0 && on.compare(to.share) <= 0 ? on : end;
+  const on = way === 'up' ? most(from.share.div(step).ceil(), ONE).mul(step) : to.share.div(step).floor().mul(step);
+  return on.compare(ZERO) > 0 && on.compare(from.share) >= 0 && on.compare(to.share) <= 0 ? on : end;
+}
+
+/** Places of per cent in which a dial may be set. */
+const PLACES = [1, 2, 3, 4] as const;
+
+/**
+ * A setting of the dial in per cent, with as many places as its step asks for; one place where it falls on no step.
+ *
+ * @param share  of full speed
+ * @source our choice
+ * @example dialText(new Fraction('0.6325'), { decimal: '.', system: 'metric' })  // '63.25 %'
+ */
+export function dialText(share: Fraction, say: Say): string {
+  const percent = percentOf(share);
+  const places = PLACES.find((count) => percent.mul(whole(10 ** count)).d === 1n) ?? 1;
+  return `${fixed(percent, places, say)}\u00A0%`;
 }
 
 /** A share as people set it, in per cent. */

@@ -1,7 +1,7 @@
 import type { Say } from './format.ts';
 import { Fraction } from './ratio.ts';
 import { readNumber, readRatio, spokenReading, type TypedQuantity } from './reading.ts';
-import { type Dimension, readEntry } from './units.ts';
+import { type Dimension, fromSI, readEntry, readQuantity, unitsOf } from './units.ts';
 
 export type { Dimension, TypedQuantity };
 
@@ -29,6 +29,47 @@ export function readQuantityEntry(dimension: Dimension, text: string, unit: stri
   if (PLAIN.test(read.value.value.trim())) return { ok: true, value };
   return { ok: true, value, reading: `= ${spokenReading(read.value.number, say.decimal)} ${value.unit}`.trimEnd() };
 }
+
+/**
+ * A quantity as it stands in its box; the unit is left out where it is the one meant anyway.
+ *
+ * @param dimension  of the box
+ * @param typed      as kept in the file
+ * @param unit       meant where none is written
+ * @returns the text, which the box reads as the same quantity
+ * @source inverse of `readQuantityEntry`
+ * @example quantityText('share', { value: '0.88', unit: '' }, '%')  // '88'
+ */
+export function quantityText(dimension: Dimension, typed: TypedQuantity, unit: string): string {
+  if (typed.unit === unit) return typed.value;
+  if (typed.unit !== '') return `${typed.value} ${typed.unit}`;
+  // A bare number would be read in the unit of the box, so it is brought to that unit.
+  const read = readQuantity(dimension, typed);
+  if (!read.ok) return typed.value;
+  const inBox = fromSI(dimension, read.value, unit);
+  const decimal = inBox.toString();
+  return decimal.includes('(') ? inBox.toFraction() : decimal;
+}
+
+/**
+ * An amount as typed into a box: a mass or a volume, whichever its unit says. None is meant where no unit is typed.
+ *
+ * @returns the amount as typed, for the file; `reading` where the text could be read in more than one way
+ * @source our choice
+ * @example readAmountEntry('2,5 kg', say)  // 2,5 kg, reading "= 2.5 kg"
+ */
+export function readAmountEntry(text: string, say: Say): EntryText<TypedQuantity> {
+  if (text.trim() === '') return EMPTY;
+  for (const dimension of ['mass', 'volume'] as const) {
+    const read = readEntry(dimension, text);
+    if (read.ok && read.value.unit !== null) return readQuantityEntry(dimension, text, read.value.unit, say);
+  }
+  const units = [...unitsOf('mass'), ...unitsOf('volume')].join(', ');
+  return { ok: false, expected: `"${text.trim()}" is no mass or volume. Expected a number with its unit, as 400 g: ${units}.` };
+}
+
+/** An amount as it stands in its box, always with its unit. */
+export const amountEntryText = ({ value, unit }: TypedQuantity): string => `${value} ${unit}`;
 
 /** A number without a unit, kept as typed. */
 export function readNumberEntry(text: string, say: Say): EntryText<string> {

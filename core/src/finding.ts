@@ -7,7 +7,7 @@ export type Severity = 'blocks' | 'warns' | 'notes';
 export type Place = readonly (string | number)[];
 
 /** Units in which findings carry their figures; lengths and angles as people read them, never converted back. */
-export type FigureUnit = 'mm' | 'deg' | 'teeth' | 'pitches' | 'pieces' | 'rpm' | '%' | 'common factor';
+export type FigureUnit = 'mm' | 'deg' | 'teeth' | 'pitches' | 'pieces' | 'rpm' | '%' | 'common factor' | 'bar' | 'cc/min' | 'pulses' | 'L';
 
 /** A number of a finding with its unit, as given to scripts; the sentence rounds it for reading. */
 export interface Figure {
@@ -79,12 +79,26 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   perHundredA: 'B per 100 A',
   thirdInto: 'third part into',
   otherRatio: 'other ratio',
+  resinIn: 'resin in',
+  isocyanateIn: 'isocyanate in',
+  ingredients: 'ingredient',
+  by: 'described by',
+  hydrogens: 'active hydrogens',
   catchTurns: 'turns a catch',
   wantedFlow: 'wanted flow',
   mixerVolume: 'mixer volume',
   serviceFactor: 'service factor',
   mechanicalEfficiency: 'mechanical efficiency',
   lowMark: 'low mark',
+  wantedShot: 'wanted shot',
+  pressureLimit: 'pressure limit',
+  measuredDelivery: 'measured delivery',
+  faceWidth: 'face width',
+  gapWidth: 'gap width',
+  gapLength: 'gap length',
+  outsideDiameter: 'outside diameter',
+  insideDiameter: 'inside diameter',
+  centreDistance: 'centre distance',
 };
 
 /** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */

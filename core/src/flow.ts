@@ -97,10 +97,10 @@ export function runningAt(plan: Plan, build: Build, dial: Input<Fraction>): Runn
     });
   const speeds = { A: speed('A'), B: speed('B') };
   const flow = (side: SideName) => {
-    const { displacement_m3_per_rev, delivery } = build.pumps[side];
+    const { displacement_m3_per_rev, delivery, asMeasured } = build.pumps[side];
     const D = input(`displacement of pump ${side}`, displacement_m3_per_rev, 'displacement');
     const what = `flow of ${side}`;
-    if (!delivery.known) return work(pumpFlow, what, { D, n: speeds[side] });
+    if (!delivery.known || !asMeasured) return work(pumpFlow, what, { D, n: speeds[side] });
     return work(pumpFlowMeasured, what, {
       D,
       η: input(`delivery of pump ${side} as measured`, delivery.value.share, 'share'),

@@ -6,19 +6,15 @@ import { type Finding, worstFirst } from './finding.ts';
 import type { Say } from './format.ts';
 import { orNull } from './given.ts';
 import { type OffRatioLimits, offRatio } from './mixRatio.ts';
-import { type Build, ENDS, type Plan, type Pump, type SideName, type Stage, type Teeth } from './plan.ts';
+import type { Build, Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
 import { type Assignment, assignPieces, type Origins } from './rack.ts';
-import type { Fraction } from './ratio.ts';
-import { fittedPumps, madeBPerA } from './train.ts';
-import { isLeftAlone, isMoved, travel_m } from './travel.ts';
+import { type Fraction, float } from './ratio.ts';
+import { madeBPerA } from './train.ts';
+import { travel_m } from './travel.ts';
+import { changesOf, type LaidStage, partCount, workOf } from './work.ts';
 
 /** One stage of an option, laid out. */
-export interface StageOption {
-  readonly stage: Stage;
-  readonly teeth: Teeth;
-  readonly fit: StageFit;
-  /** How far the shafts move apart (plus) or closer (minus); null where the centre now or to set is not given. */
-  readonly travel_m: number | null;
+export interface StageOption extends LaidStage {
   readonly origins: Origins;
 }
 
@@ -46,10 +42,16 @@ export function fitOf(stage: Stage, teeth: Teeth): StageFit {
   });
 }
 
+export function layStage(stage: Stage, teeth: Teeth): LaidStage {
+  const fit = fitOf(stage, teeth);
+  return { stage, teeth, fit, travel_m: travel_m(stage, teeth, fit) };
+}
+
 /** Lays out an option and lets every check speak. */
 export function planOption(plan: Plan, pumps: Readonly<Record<SideName, Pump>>, teeth: readonly Teeth[], say: Say): PlannedOption {
   const assignment = assignPieces(plan, teeth);
   const stages = plan.stages.map((stage, index) => stageOption(stage, teeth[index], assignment, index));
+  const changes = changesOf(plan, pumps, stages);
   const made = madeBPerA(plan, pumps, teeth);
   const e = offRatio(made, plan.mix.wantedBPerA);
   const pairFindings = stages.flatMap(({ stage, teeth: pair, fit }) => {
@@ -64,9 +66,9 @@ export function planOption(plan: Plan, pumps: Readonly<Record<SideName, Pump>>, 
     bPerA: made,
     offRatio: e,
     inside: insideLimits(e, plan.mix.limits),
-    changed: changedWheels(stages) + changedPumps(plan, pumps),
+    changed: partCount(changes),
     purchases: assignment.purchases,
-    work_s: work_s(plan, pumps, stages),
+    work_s: float(workOf(plan.minutes, changes).total.value),
     findings: worstFirst([...pairFindings, ...optionFindings]),
   };
 }
@@ -74,8 +76,7 @@ export function planOption(plan: Plan, pumps: Readonly<Record<SideName, Pump>>, 
 function stageOption(stage: Stage, teeth: Teeth | undefined, assignment: Assignment, index: number): StageOption {
   const origins = assignment.origins[index];
   if (teeth === undefined || origins === undefined) throw new RangeError(`stageOption: stage ${index} has no teeth`);
-  const fit = fitOf(stage, teeth);
-  return { stage, teeth, fit, travel_m: travel_m(stage, teeth, fit), origins };
+  return { ...layStage(stage, teeth), origins };
 }
 
 /** Inclusive, compared exactly; null where there are no limits. */
@@ -84,31 +85,3 @@ export function insideLimits(e: Fraction, limits: OffRatioLimits | null): boolea
 }
 
 export const isBlocked = (option: PlannedOption): boolean => option.findings.some((finding) => finding.severity === 'blocks');
-
-const changedWheels = (stages: readonly StageOption[]): number =>
-  stages.reduce((sum, { stage, teeth }) => sum + ENDS.filter((end) => stage[end].teeth !== teeth[end]).length, 0);
-
-function changedPumps(plan: Plan, pumps: PlannedOption['pumps']): number {
-  const fitted = fittedPumps(plan);
-  return Number(pumps.A !== fitted.A) + Number(pumps.B !== fitted.B);
-}
-
-/** Time to fit: wheels, pumps, and for each stage that is touched a loop to lengthen or shorten and a centre to set. */
-function work_s(plan: Plan, pumps: PlannedOption['pumps'], stages: readonly StageOption[]): number {
-  const { minutes } = plan;
-  const touched = stages.filter(({ stage, teeth, fit }) => !isLeftAlone(stage, teeth, fit));
-  const loops = touched.filter(({ stage, fit }) => fit.loop !== null && fit.loop.pitches !== orNull(stage.presentPitches)).length;
-  const centres = touched.filter(movesCentre).length;
-  return (
-    changedWheels(stages) * minutes.sprocket_s +
-    changedPumps(plan, pumps) * minutes.pump_s +
-    loops * minutes.chainLength_s +
-    centres * minutes.centre_s
-  );
-}
-
-/** Where the centre now is not given, a centre that can be set has to be. */
-export function movesCentre({ stage, fit, travel_m: move_m }: StageOption): boolean {
-  if (fit.loop === null) return false;
-  return move_m === null ? stage.centre.known : isMoved(move_m);
-}

@@ -1,15 +1,19 @@
 import type { Mounted, Ranked } from './answer.ts';
-import { offRatio } from './mixRatio.ts';
-import { insideLimits } from './option.ts';
-import { ENDS, type Plan, type SideName } from './plan.ts';
-import { assignPieces } from './rack.ts';
-import type { Fraction } from './ratio.ts';
-import { fittedPumps, madeBPerA } from './train.ts';
+import { ENDS, type Plan } from './plan.ts';
+import { byCloseness, byWork, standingOf, type TimedStanding, timedStandingOf } from './standing.ts';
+import { fittedPumps } from './train.ts';
 
-/** One line of the list; what a check blocks has no rank. */
+export const ORDERS = ['closest', 'least work', 'trade-off'] as const;
+export type Order = (typeof ORDERS)[number];
+
+/** One line of the list. */
 export interface ListedOption {
   readonly mounted: Mounted;
+  /** Place among the closest; null for what a check blocks, and for what stands behind all the closest that are kept. */
   readonly rank: number | null;
+  readonly blocked: boolean;
+  /** What this one dominates of all that were found, closest first; the trade-off folds it away. */
+  readonly dominated: readonly ListedOption[];
 }
 
 /** How many of the listed options are inside the limits; more may exist where all of them are and the list is cut. */
@@ -18,39 +22,84 @@ export interface InsideCount {
   readonly atLeast: boolean;
 }
 
-/** What the order of the search looks at, in its order. */
-interface Standing {
-  readonly inside: boolean | null;
-  readonly off: Fraction;
-  readonly numbers: readonly number[];
-}
+const line = (mounted: Mounted, rank: number | null): ListedOption => ({ mounted, rank, blocked: false, dominated: [] });
+const blockedLine = (mounted: Mounted): ListedOption => ({ mounted, rank: null, blocked: true, dominated: [] });
 
 /**
- * The options in their order, each blocked one where it would rank.
+ * The options that were found, in the order somebody asks for.
  *
  * @param plan    the plan that was searched
  * @param ranked  what was found on it
+ * @param order   `closest`: each blocked one where it would rank. `least work` and `trade-off`: inside before outside, then least work
+ *   first, the blocked ones last; the trade-off lists what nothing dominates and holds the rest under it
  * @returns every listed and every blocked option once
- * @source the order of the search: inside first, then the smaller off-ratio, fewer parts, fewer purchases, pumps and teeth as in the file
+ * @source closest: the order of the search; the other two: our choice
+ * @example orderedOptions(plan, ranked, 'trade-off')[0]?.dominated.length  // 12
  */
+export function orderedOptions(plan: Plan, ranked: Omit<Ranked<Mounted>, 'counts' | 'more'>, order: Order): readonly ListedOption[] {
+  if (order === 'closest') return listedOptions(plan, ranked);
+  const found = everyFound(plan, ranked);
+  const lines = order === 'least work' ? [...found].sort(byWork).map((one) => one.line) : tradeOffLines(found, ranked.tradeOff);
+  return [...lines, ...ranked.blocked.options.map(blockedLine)];
+}
+
+/** The options in the order of the search, each blocked one where it would rank. */
 export function listedOptions(plan: Plan, { options, blocked }: Pick<Ranked<Mounted>, 'options' | 'blocked'>): readonly ListedOption[] {
   const lines: ListedOption[] = [];
   const waiting = blocked.options.map((mounted) => ({ mounted, standing: standingOf(plan, mounted) }));
   let next = 0;
   for (const [index, mounted] of options.entries()) {
     const standing = standingOf(plan, mounted);
-    for (let one = waiting[next]; one !== undefined && order(one.standing, standing) < 0; one = waiting[next]) {
-      lines.push({ mounted: one.mounted, rank: null });
+    for (let one = waiting[next]; one !== undefined && byCloseness(one.standing, standing) < 0; one = waiting[next]) {
+      lines.push(blockedLine(one.mounted));
       next += 1;
     }
-    lines.push({ mounted, rank: index + 1 });
+    lines.push(line(mounted, index + 1));
   }
-  return [...lines, ...waiting.slice(next).map(({ mounted }) => ({ mounted, rank: null }))];
+  return [...lines, ...waiting.slice(next).map(({ mounted }) => blockedLine(mounted))];
+}
+
+interface Found extends TimedStanding {
+  readonly line: ListedOption;
+}
+
+/** The closest, the best for each number of parts and the trade-off, each option once, in the order of the search. */
+function everyFound(plan: Plan, { options, best, tradeOff }: Pick<Ranked<Mounted>, 'options' | 'best' | 'tradeOff'>): readonly Found[] {
+  const ranks = new Map(options.map((mounted, index) => [mountKey(mounted), index + 1]));
+  const every = [...options, ...best.map(({ option }) => option), ...tradeOff];
+  const once = new Map(every.map((mounted) => [mountKey(mounted), mounted]));
+  return [...once]
+    .map(([key, mounted]) => ({ ...timedStandingOf(plan, mounted), line: line(mounted, ranks.get(key) ?? null) }))
+    .sort(byCloseness);
+}
+
+/** Whatever is dominated is so by the best placed of all that take no longer: it stands under that one. */
+function tradeOffLines(found: readonly Found[], tradeOff: readonly Mounted[]): readonly ListedOption[] {
+  const keys = new Set(tradeOff.map(mountKey));
+  const front = found.filter((one) => keys.has(mountKey(one.line.mounted)));
+  const under = new Map(front.map((one): [Found, ListedOption[]] => [one, []]));
+  for (const one of found) {
+    // the front comes closest first, so that the first which takes no longer is the best placed
+    const above = front.find((other) => other.work_s.compare(one.work_s) <= 0);
+    if (above !== undefined && above !== one) under.get(above)?.push(one.line);
+  }
+  return [...front].sort(byWork).map((one) => ({ ...one.line, dominated: under.get(one) ?? [] }));
+}
+
+/** What has to be said beside an order: what folding away means, and how far the list is exact where it is cut. */
+export function orderNote(order: Order, more: boolean): string | null {
+  if (order === 'least work') {
+    return more ? 'The list is cut: all of the trade-off are in it, but others that take little time may be missing.' : null;
+  }
+  if (order === 'closest') return null;
+  const meaning =
+    'Dominated, and so folded away, is an option beside which another takes no longer and ranks no worse: inside the limits before outside, then by off-ratio.';
+  return more ? `${meaning} Whatever is not listed is dominated too.` : meaning;
 }
 
 /** How many of the options found are inside the limits. */
 export function insideCount(plan: Plan, { options, more }: Pick<Ranked<Mounted>, 'options' | 'more'>): InsideCount {
-  const inside = options.filter((mounted) => insideOf(plan, mounted).inside === true).length;
+  const inside = options.filter((mounted) => standingOf(plan, mounted).inside === true).length;
   return { inside, atLeast: more && inside === options.length };
 }
 
@@ -64,53 +113,7 @@ export function fittedMount(plan: Plan): Mounted {
 }
 
 /** Two options that mount the same are the same option. */
-export function sameMount(a: Mounted, b: Mounted): boolean {
-  return (
-    a.pumps.A === b.pumps.A &&
-    a.pumps.B === b.pumps.B &&
-    a.teeth.length === b.teeth.length &&
-    a.teeth.every((pair, index) => ENDS.every((end) => pair[end] === b.teeth[index]?.[end]))
-  );
-}
+export const sameMount = (a: Mounted, b: Mounted): boolean => mountKey(a) === mountKey(b);
 
-function order(a: Standing, b: Standing): number {
-  if (a.inside !== b.inside) return a.inside === true ? -1 : 1;
-  const closer = a.off.compare(b.off);
-  if (closer !== 0) return closer;
-  const apart = a.numbers.findIndex((number, index) => number !== b.numbers[index]);
-  return apart < 0 ? 0 : (a.numbers[apart] ?? 0) - (b.numbers[apart] ?? 0);
-}
-
-function standingOf(plan: Plan, mounted: Mounted): Standing {
-  const { teeth, pumps } = mounted;
-  const { inside, e } = insideOf(plan, mounted);
-  const fitted = fittedMount(plan);
-  const changedPumps = Number(pumps.A !== fitted.pumps.A) + Number(pumps.B !== fitted.pumps.B);
-  const changed = teeth.reduce(
-    (sum, pair, index) => sum + ENDS.filter((end) => pair[end] !== fitted.teeth[index]?.[end]).length,
-    changedPumps,
-  );
-  return {
-    inside,
-    off: e.abs(),
-    numbers: [
-      changed,
-      assignPieces(plan, teeth).purchases,
-      pumpIndex(plan, 'A', pumps.A),
-      pumpIndex(plan, 'B', pumps.B),
-      ...teeth.flatMap((pair) => ENDS.map((end) => pair[end])),
-    ],
-  };
-}
-
-const pumpIndex = (plan: Plan, side: SideName, id: string): number => plan.sides[side].pumps.findIndex((pump) => pump.id === id);
-
-function insideOf(plan: Plan, { pumps, teeth }: Mounted): { readonly e: Fraction; readonly inside: boolean | null } {
-  const pump = (side: SideName) => {
-    const found = plan.sides[side].pumps[pumpIndex(plan, side, pumps[side])];
-    if (found === undefined) throw new RangeError(`listedOptions: side ${side} has no pump ${pumps[side]}`);
-    return found;
-  };
-  const e = offRatio(madeBPerA(plan, { A: pump('A'), B: pump('B') }, teeth), plan.mix.wantedBPerA);
-  return { e, inside: insideLimits(e, plan.mix.limits) };
-}
+const mountKey = ({ pumps, teeth }: Mounted): string =>
+  JSON.stringify([pumps.A, pumps.B, ...teeth.flatMap((pair) => ENDS.map((end) => pair[end]))]);

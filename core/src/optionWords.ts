@@ -1,6 +1,7 @@
+import type { Budget, Verdict } from './budget.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
 import type { Finding, Severity } from './finding.ts';
-import { exactRatioText, fixed, lengthText, ratioText, type Say } from './format.ts';
+import { exactRatioText, fixed, lengthText, ratioText, type Say, signed } from './format.ts';
 import type { PlannedOption } from './option.ts';
 import type { InsideCount } from './optionList.ts';
 import type { Plan, Pump } from './plan.ts';
@@ -55,6 +56,27 @@ export function insideCountText({ inside, atLeast }: InsideCount): string {
 
 /** Whether an option is inside, in a word; null where the material has no limits. */
 export const insideWord = (inside: boolean | null): string | null => (inside === null ? null : inside ? 'inside' : 'outside');
+
+const VERDICTS: Readonly<Record<Verdict, string>> = {
+  'inside with margin': 'with margin',
+  'inside, margin not known': 'margin not known',
+  'inside only nominally': 'only nominally',
+  outside: 'outside',
+};
+
+/** The verdict of the off-ratio budget in a list that says of itself that it is held against the limits; null where there are none. */
+export const verdictWord = (verdict: Verdict | null): string | null => (verdict === null ? null : VERDICTS[verdict]);
+
+/**
+ * Both ends of the worst case.
+ *
+ * @source our choice: signed, since it is a range
+ * @example worstRangeText(budgetOf(E12 on Bench 1, 23 driving 25), say)  // '−1.76 to +1.61 %'
+ */
+export function worstRangeText({ from, to }: Pick<Budget, 'from' | 'to'>, say: Say): string {
+  const [low, high] = [from, to].map(({ value }) => signed(value.mul(whole(100)), 2, say));
+  return `${low} to ${high}\u00a0%`;
+}
 
 /** The sets of checks of which each alone lets an option through, by their titles. */
 export const fewestChecksText = (sets: readonly (readonly string[])[]): string =>

@@ -1,7 +1,10 @@
+import type { Chemistry } from './chemistry/chemistry.ts';
 import type { CentreLimits } from './drives/pitchCount.ts';
 import type { Finding, Place } from './finding.ts';
 import type { Given } from './given.ts';
-import type { Liquid, OffRatioLimits } from './mixRatio.ts';
+import type { WorkedLimits } from './limits.ts';
+import type { Liquid } from './liquid.ts';
+import type { OffRatioLimits } from './mixRatio.ts';
 import type { Fraction } from './ratio.ts';
 import type { Input } from './working.ts';
 
@@ -71,6 +74,8 @@ export interface Pump {
   readonly gear: Given<Gear>;
   /** What it delivers of its displacement, from ratio checks; its error is ± the same unit. */
   readonly delivery: Given<{ readonly share: Fraction; readonly uncertainty: Given<Fraction> }>;
+  /** Whether the ratio is made up with that delivery; otherwise it is the ratio of teeth and displacements, and only the budget shifts. */
+  readonly asMeasured: boolean;
 }
 
 /** The gears of a pump: for its displacement, its pulsation and, with the gap, its slip. */
@@ -147,23 +152,31 @@ export interface TankLiquid {
 /** The mix ratio as a plan needs it: by volume at the temperatures at which the machine runs. */
 export interface Mix {
   readonly place: Place;
+  /** B per A, with how it follows from the sheet. */
+  readonly wanted: Input<Fraction>;
   readonly wantedBPerA: Fraction;
   readonly limits: OffRatioLimits | null;
+  readonly limitsWorked: WorkedLimits | null;
   /** The target as the sheet counts it: parts of each tank on its basis. */
   readonly sheet: { readonly basis: 'weight' | 'volume'; readonly partsA: Fraction; readonly partsB: Fraction; readonly written: string };
   readonly limitsWritten: string | null;
   /** Density of B over density of A, both as run. */
   readonly densityBOverA: Given<Fraction>;
   readonly density_kg_per_m3: Readonly<Record<SideName, Given<Fraction>>>;
+  /** The same as run, with how each came about. */
+  readonly density: Readonly<Record<SideName, Given<Input<Fraction>>>>;
   readonly runAt_K: Readonly<Record<SideName, Given<Fraction>>>;
   readonly liquids: Readonly<Record<SideName, readonly TankLiquid[]>>;
+  /** Known where the ratio comes from what reacts. */
+  readonly chemistry: Given<Chemistry>;
 }
 
+/** Time for one change of each kind, exact, so that times that are equal compare equal however they add up. */
 export interface Minutes {
-  readonly sprocket_s: number;
-  readonly chainLength_s: number;
-  readonly centre_s: number;
-  readonly pump_s: number;
+  readonly sprocket_s: Fraction;
+  readonly chainLength_s: Fraction;
+  readonly centre_s: Fraction;
+  readonly pump_s: Fraction;
 }
 
 /** An amount of material to be made: of the whole mix, or of one side with what belongs to it. */

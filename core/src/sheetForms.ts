@@ -1,8 +1,12 @@
+import { type Chemistry, indexMade } from './chemistry/chemistry.ts';
+import { indexText } from './chemistry/indexText.ts';
+import { systemOf } from './chemistry/systems.ts';
 import { fixed, offRatioText, ratioText, type Say, signed, temperatureText } from './format.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import { type OffRatioLimits, offRatio } from './mixRatio.ts';
 import type { SideName } from './plan.ts';
-import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
+import { type Fraction, ONE, ratioOf, whole, ZERO } from './ratio.ts';
+import { input } from './working.ts';
 
 /** The ratio of one material, as far as its sheet and its densities carry it. */
 export interface KnownRatio {
@@ -18,9 +22,12 @@ export interface KnownRatio {
   readonly runBPerA: Given<Fraction>;
   readonly densityBOverA: Given<Fraction>;
   readonly runAt_K: Readonly<Record<SideName, Given<Fraction>>>;
+  /** Null where the sheet prints the ratio itself. */
+  readonly chemistry: Chemistry | null;
 }
 
-type FormKind = 'A to one B' | 'parts' | 'share' | 'off-ratio';
+type RatioKind = 'A to one B' | 'parts' | 'share' | 'off-ratio';
+type FormKind = RatioKind | 'index';
 
 /** One way to say the ratio, with the limits said the same way; null where a density or the limits are missing. */
 export interface FormRow {
@@ -34,7 +41,7 @@ export interface FormRow {
 const HUNDRED = whole(100);
 
 /** How each kind of form is counted out of B per A. */
-const COUNTED: Readonly<Record<FormKind, (bPerA: Fraction, wanted: Fraction) => Fraction>> = {
+const COUNTED: Readonly<Record<RatioKind, (bPerA: Fraction, wanted: Fraction) => Fraction>> = {
   'A to one B': (bPerA) => ONE.div(bPerA),
   parts: (bPerA) => bPerA.mul(HUNDRED),
   share: (bPerA) => bPerA.div(ONE.add(bPerA)).mul(HUNDRED),
@@ -53,7 +60,7 @@ export function formRows(ratio: KnownRatio): readonly FormRow[] {
   const weight = byWeight(ratio);
   const volume = ratio.runBPerA;
   const asSheet = ratio.basis === 'volume' && !(volume.known && volume.value.equals(sheetBPerA(ratio)));
-  const row = (label: string, kind: FormKind, bPerA: Given<Fraction>) => formRow(label, kind, bPerA, ratio.limits);
+  const row = (label: string, kind: RatioKind, bPerA: Given<Fraction>) => formRow(label, kind, bPerA, ratio.limits);
   return [
     row('By weight, A : B', 'A to one B', weight),
     ...(asSheet ? [row('By volume as the sheet counts it, A : B', 'A to one B', sheet)] : []),
@@ -62,11 +69,20 @@ export function formRows(ratio: KnownRatio): readonly FormRow[] {
     row('B per 100 A by volume as run', 'parts', volume),
     row('B’s share of the weight, %', 'share', weight),
     row('B’s share of the volume as run, %', 'share', volume),
+    ...(ratio.chemistry === null ? [] : [indexRow(ratio.chemistry, ratio.limits)]),
     row('Off-ratio of B per A, %, + is B-rich', 'off-ratio', sheet),
   ];
 }
 
-function formRow(label: string, kind: FormKind, bPerA: Given<Fraction>, limits: OffRatioLimits | null): FormRow {
+function indexRow(chemistry: Chemistry, limits: OffRatioLimits | null): FormRow {
+  const at = (e: Fraction | undefined) => (e === undefined ? null : madeAt(chemistry, e));
+  const { label } = systemOf(chemistry.system).index;
+  return { label, kind: 'index', mostB: at(limits?.high), wanted: at(ZERO), leastB: at(limits?.low) };
+}
+
+const madeAt = (chemistry: Chemistry, e: Fraction): Fraction => indexMade(chemistry, input('off-ratio', e, 'share')).value;
+
+function formRow(label: string, kind: RatioKind, bPerA: Given<Fraction>, limits: OffRatioLimits | null): FormRow {
   const at = (e: Fraction | undefined) =>
     e === undefined || !bPerA.known ? null : COUNTED[kind](bPerA.value.mul(ONE.add(e)), bPerA.value);
   return { label, kind, mostB: at(limits?.high), wanted: at(ZERO), leastB: at(limits?.low) };
@@ -108,7 +124,29 @@ export function ratioSentence(ratio: KnownRatio, say: Say): string {
   const stays = ratio.basis === 'volume' && volume.value.equals(sheetBPerA(ratio));
   const unit = say.system === 'metric' ? 'cc' : 'in³';
   const b = fixed(volume.value.mul(whole(BEAKER)), 2, say);
-  return `${ratio.written}${ratio.premixed ? ',' : ''} ${stays ? 'stays' : 'is'} ${ratioText(ONE.div(volume.value), say)} by volume${running(ratio, say)}: for every ${BEAKER} ${unit} of A, ${b} ${unit} of B.`;
+  const subject = `${ratio.written}${ratio.premixed || ratio.chemistry !== null ? ',' : ''}`;
+  return `${subject} ${stays ? 'stays' : 'is'} ${ratioText(ONE.div(volume.value), say)} by volume${running(ratio, say)}: for every ${BEAKER} ${unit} of A, ${b} ${unit} of B.`;
+}
+
+/** How far an index is carried to show what it does: 1 % either way. */
+const A_PER_CENT = ratioOf(1, 100);
+
+/**
+ * What the chemistry of a material counts, in sentences: equivalent weights, what they make, and what an off-ratio does to the index.
+ *
+ * @source our choice of words
+ * @example chemistrySentences(U40 of the demo, say)  // 'Equivalent weights: A 340.034, B 135.539 g/eq.', …
+ */
+export function chemistrySentences(chemistry: Chemistry, say: Say): readonly string[] {
+  const { system, equivalentWeight, perHundredA, index } = chemistry;
+  const weights = (['A', 'B'] as const).map((side) => `${side}\u00A0${fixed(equivalentWeight[side].value, 3, say)}`).join(', ');
+  const at = (e: Fraction) => fixed(madeAt(chemistry, e), 2, say);
+  const percent = fixed(A_PER_CENT.mul(HUNDRED), 0, say);
+  return [
+    `Equivalent weights: ${weights}\u00A0g/eq.`,
+    `At ${indexText(system, index.value, say)} these take ${fixed(perHundredA.value, 3, say)} parts of B for 100 of A, by weight.`,
+    `${percent}\u00A0% B-rich makes it ${at(A_PER_CENT)}, ${percent}\u00A0% B-lean ${at(A_PER_CENT.neg())}.`,
+  ];
 }
 
 function running({ runAt_K }: KnownRatio, say: Say): string {
@@ -145,7 +183,7 @@ export function wrongBasisText(ratio: KnownRatio, say: Say): string | null {
   if (e.equals(ZERO)) return `Taken by ${other} by mistake, these numbers would do no harm: A and B are equally dense as run.`;
   const { limits } = ratio;
   const inside = limits === null ? '' : e.compare(limits.low) >= 0 && e.compare(limits.high) <= 0 ? ', inside' : ', outside';
-  return `Taken by ${other} by mistake, these numbers would run ${offRatioText(e, say)}${inside}${limits === null ? '' : ' the limits'}. The sheet must say “by ${ratio.basis}”.`;
+  return `Taken by ${other} by mistake, these numbers would run ${offRatioText(e, say)}${inside}${limits === null ? '' : ' the limits'}. ${ratio.chemistry === null ? `The sheet must say “by ${ratio.basis}”.` : 'Equivalents are weighed.'}`;
 }
 
 /**

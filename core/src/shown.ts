@@ -146,3 +146,14 @@ export function siText(value: Amount, dimension: Dimension, say: Say): string {
   const number = typeof value === 'number' ? value : float(value);
   return significant(number, DIGITS, say) + printedUnit(SI_UNIT[dimension]);
 }
+
+/**
+ * A quantity as scripts get it: a number in the metric unit in which people read its dimension.
+ *
+ * @source our choice of units
+ * @example metricAmount(new Fraction('0.0127'), 'length')  // { value: 12.7, unit: 'mm' }
+ */
+export function metricAmount(value: Amount, dimension: Dimension): { readonly value: number; readonly unit: string } {
+  const [[unit]] = SHOWN[dimension];
+  return { value: Number(inUnit(value, dimension, unit)), unit };
+}

@@ -1,6 +1,39 @@
 import { driveKind } from './drives/index.ts';
 import type { Plan, Pump, SideName, Teeth } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
+import { formula } from './working.ts';
+
+export const deliveredAsMeasured = formula({
+  letter: 'V',
+  written: 'D · η',
+  dimension: 'displacement',
+  source: 'definition of volumetric efficiency',
+  of: ({ D, η }: Record<'D' | 'η', Fraction>) => D.mul(η),
+});
+
+export const ofPumps = formula({
+  letter: 'p',
+  written: 'b / a',
+  dimension: 'number',
+  source: 'definition: what pump B delivers in one turn over what pump A does',
+  of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a),
+});
+
+export const ofWheels = formula({
+  letter: 't',
+  written: 'b / a',
+  dimension: 'number',
+  source: 'kinematics: turns of pump B for one turn of pump A',
+  of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a),
+});
+
+export const ofBoth = formula({
+  letter: 'm',
+  written: 'p · t',
+  dimension: 'number',
+  source: 'kinematics: displacement times speed, both pumps from one motor',
+  of: ({ p, t }: Record<'p' | 't', Fraction>) => p.mul(t),
+});
 
 /** Turns of a pump for one turn of the motor, exact. */
 export function trainTurns(plan: Plan, side: SideName, teeth: readonly Teeth[]): Fraction {
@@ -19,20 +52,20 @@ export function trainTurns(plan: Plan, side: SideName, teeth: readonly Teeth[]):
  * @source kinematics: pump displacement times shaft speed, both from one motor
  */
 export function madeBPerA(plan: Plan, pumps: Readonly<Record<SideName, Pump>>, teeth: readonly Teeth[]): Fraction {
-  return pumpRatio(pumps).mul(sprocketRatio(plan, teeth));
+  return ofBoth.of({ p: pumpRatio(pumps), t: sprocketRatio(plan, teeth) });
 }
 
-/** What a pump delivers in one turn: its displacement, times the delivery where that was measured. */
-export const delivered_m3_per_rev = ({ displacement_m3_per_rev, delivery }: Pump): Fraction =>
-  delivery.known ? displacement_m3_per_rev.mul(delivery.value.share) : displacement_m3_per_rev;
+/** What a pump counts for in one turn: its displacement, times the delivery as measured where that is asked for. */
+export const delivered_m3_per_rev = ({ displacement_m3_per_rev, delivery, asMeasured }: Pump): Fraction =>
+  delivery.known && asMeasured ? deliveredAsMeasured.of({ D: displacement_m3_per_rev, η: delivery.value.share }) : displacement_m3_per_rev;
 
 /** What the pumps put in: what B delivers in one turn over what A delivers. */
 export const pumpRatio = (pumps: Readonly<Record<SideName, Pump>>): Fraction =>
-  delivered_m3_per_rev(pumps.B).div(delivered_m3_per_rev(pumps.A));
+  ofPumps.of({ a: delivered_m3_per_rev(pumps.A), b: delivered_m3_per_rev(pumps.B) });
 
 /** What the teeth put in: turns of pump B for one turn of pump A; stages that both share cancel. */
 export const sprocketRatio = (plan: Plan, teeth: readonly Teeth[]): Fraction =>
-  trainTurns(plan, 'B', teeth).div(trainTurns(plan, 'A', teeth));
+  ofWheels.of({ a: trainTurns(plan, 'A', teeth), b: trainTurns(plan, 'B', teeth) });
 
 /** The teeth as fitted now, stage by stage. */
 export const fittedTeeth = (plan: Plan): readonly Teeth[] =>

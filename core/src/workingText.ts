@@ -74,6 +74,8 @@ export interface Fact {
   /** What there is to say beside it; empty where nothing is. */
   readonly note: string;
   readonly working: Worked | null;
+  /** The number itself; absent where the figure is a word. */
+  readonly amount?: Input;
 }
 
 export interface FactGroup {
@@ -89,5 +91,5 @@ export function fact(
   say: Say,
   { note = '', what = input.what, figure = amountText(input.value, input.dimension, say) } = {},
 ): Fact {
-  return { id, what, figure, note, working: isWorked(input) ? input : null };
+  return { id, what, figure, note, working: isWorked(input) ? input : null, amount: input };
 }

@@ -1,21 +1,38 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Given, known, NOT_GIVEN } from '../../core/src/given.ts';
+import { limitsOfOffRatio as limitsWorked, limitValues } from '../../core/src/limits.ts';
 import {
-  densityAt_kg_per_m3,
-  expansionFromTwo_per_K,
+  densityAsRun,
+  densityAt,
+  expansionOfTwo,
+  volumeGrowth as growth,
   keepsVolume,
-  type LimitDefinition,
   type Liquid,
-  limitsOfOffRatio,
-  mixedDensity_kg_per_m3,
-  offRatio,
-  runningDensity_kg_per_m3,
-  volumeFromWeight,
-  volumeGrowth,
-} from '../../core/src/mixRatio.ts';
+  mixedDensity,
+  stated,
+} from '../../core/src/liquid.ts';
+import { byVolume, offRatio, type PartsDefinition } from '../../core/src/mixRatio.ts';
 import { exactText, Fraction, float, ONE, ratioOf, ZERO } from '../../core/src/ratio.ts';
+import { input } from '../../core/src/working.ts';
 
+// The formulas with their numbers in a row, as a page of sums has them.
+const volumeFromWeight = (w: Fraction, d: Fraction): Fraction => byVolume.of({ w, d });
+const densityAt_kg_per_m3 = (density: Fraction, at: Fraction, β: Fraction, T: Fraction): Fraction =>
+  densityAsRun.of({ 'ρ₀': density, β, T, 'T₀': at });
+const expansionFromTwo_per_K = (one: Fraction, oneAt: Fraction, two: Fraction, twoAt: Fraction): Fraction =>
+  expansionOfTwo.of({ 'ρ₁': one, 'ρ₂': two, 'T₁': oneAt, 'T₂': twoAt });
+const volumeGrowth = (one: Liquid, from: Given<Fraction>, at: Given<Fraction>): Fraction => growth(stated('it', one), from, at).value;
+const runningDensity_kg_per_m3 = (one: Liquid, at: Given<Fraction>): Given<Fraction> => {
+  const density = densityAt(stated('it', one), at, 'as run');
+  return density.known ? known(density.value.value) : NOT_GIVEN;
+};
+const mixedDensity_kg_per_m3 = (shares: readonly (readonly [Fraction, Fraction])[]): Fraction =>
+  mixedDensity(
+    'density',
+    shares.map(([mass, density]) => [input('mass', mass, 'number'), input('density', density, 'density')] as const),
+  ).value;
+const limitsOfOffRatio = (...row: Parameters<typeof limitsWorked>) => limitValues(limitsWorked(...row));
 const f = (text: string): Fraction => new Fraction(text);
 const celsius = (text: string): Fraction => f(text).add(f('273.15'));
 const percent = (value: Fraction): number => 100 * float(value);
@@ -138,7 +155,7 @@ describe('density and temperature', () => {
 });
 
 describe('limits as a sheet defines them', () => {
-  const limits = (definition: LimitDefinition, low: string, high: string, a: string, b: string) => {
+  const limits = (definition: PartsDefinition, low: string, high: string, a: string, b: string) => {
     const found = limitsOfOffRatio(definition, f(low), f(high), f(a), f(b));
     return [found.low, found.high] as const;
   };
@@ -300,7 +317,7 @@ describe('laws', () => {
   const tenths = fc.integer({ min: 0, max: 990 });
   type Made = (partsA: bigint, partsB: bigint, tenths: bigint) => Whole;
   /** B per A at a limit over B per A at the target, worked out from what the definition says of the parts themselves. */
-  const MADE: Readonly<Record<LimitDefinition, Made>> = {
+  const MADE: Readonly<Record<PartsDefinition, Made>> = {
     '% of B per A': (_a, _b, t) => [1000n + t, 1000n],
     '% of A per B': (_a, _b, t) => [1000n, 1000n + t],
     // Points move parts from A to B: t/1000 of the total.

@@ -11,8 +11,18 @@ import {
   type Selection,
   search,
 } from '../../core/src/index.ts';
-import { fittedMount, insideCount, listedOptions, sameMount } from '../../core/src/optionList.ts';
+import {
+  fittedMount,
+  insideCount,
+  type ListedOption,
+  listedOptions,
+  ORDERS,
+  orderedOptions,
+  orderNote,
+  sameMount,
+} from '../../core/src/optionList.ts';
 import type { Plan } from '../../core/src/plan.ts';
+import { float } from '../../core/src/ratio.ts';
 
 const say = { decimal: '.', system: 'metric' } as const;
 
@@ -58,6 +68,83 @@ describe('blocked options stand where they would rank [slow twin: all sorted by 
       [22, 24, 2],
     ]);
   });
+});
+
+/** One line in words: teeth, minutes, off-ratio in per cent. */
+function inWords(plan: Plan, { mounted }: ListedOption): string {
+  const { stages, work_s, offRatio } = layOption(plan, mounted, say);
+  const teeth = stages.map((stage) => `${stage.teeth.driver} to ${stage.teeth.driven}`).join(', ');
+  return `${teeth}: ${work_s / 60} min, ${(100 * float(offRatio)).toFixed(3)} %`;
+}
+
+describe('least work and trade-off [the minutes and off-ratios worked out apart from this program]', () => {
+  const e12 = find({ machine: 'bench-1', material: 'e12' });
+  const inside = ({ mounted }: ListedOption) => layOption(e12.plan, mounted, say).inside === true;
+  const tradeOff = orderedOptions(e12.plan, e12.ranked, 'trade-off');
+
+  test('E12 on Bench 1: the three inside that nothing beats', () => {
+    expect(tradeOff.filter((line) => !line.blocked && inside(line)).map((line) => inWords(e12.plan, line))).toEqual([
+      '21 to 23: 25 min, -0.830 %',
+      '25 to 27: 27 min, 0.569 %',
+      '23 to 25: 37 min, -0.075 %',
+    ]);
+  });
+  test('22 to 24, as long as 23 to 25 and further off, is folded under it; 32 to 35 too', () => {
+    const [, , closest] = tradeOff;
+    expect(closest?.dominated.slice(0, 2).map((line) => inWords(e12.plan, line))).toEqual([
+      '22 to 24: 37 min, -0.437 %',
+      '32 to 35: 37 min, -0.695 %',
+    ]);
+  });
+  test('least work begins with the same one, inside before outside, and puts what is blocked last', () => {
+    const lines = orderedOptions(e12.plan, e12.ranked, 'least work');
+    expect(lines.slice(0, 3).map((line) => inWords(e12.plan, line))).toEqual([
+      '21 to 23: 25 min, -0.830 %',
+      '28 to 30: 25 min, 1.373 %',
+      '25 to 27: 27 min, 0.569 %',
+    ]);
+    expect(lines.filter(({ blocked }) => !blocked).findIndex((line) => !inside(line))).toBe(10);
+    expect(lines.at(-1)).toMatchObject({ blocked: true, rank: null });
+    expect([lines[0]?.rank, lines[2]?.rank]).toEqual([5, 3]);
+  });
+  test('L5 on Bench 2: 20 to 24, 18 to 25 is exact in 27 min and stands above 18 to 24, 20 to 25, exact in 40', () => {
+    const { plan, ranked } = find({ machine: 'bench-2', material: 'l5' });
+    const lines = orderedOptions(plan, ranked, 'trade-off');
+    const exact = lines.find(({ rank }) => rank === 2);
+    expect(exact && inWords(plan, exact)).toBe('20 to 24, 18 to 25: 27 min, 0.000 %');
+    expect(exact?.dominated[0] && inWords(plan, exact.dominated[0])).toBe('18 to 24, 20 to 25: 40 min, 0.000 %');
+    expect(lines.find(({ rank }) => rank === 1)).toBeUndefined();
+  });
+});
+
+describe('every order shows the same options [law]', () => {
+  const key = ({ mounted }: ListedOption) => JSON.stringify(mounted);
+  test.each([
+    { machine: 'bench-1', material: 'e12' },
+    { machine: 'bench-1', material: 'l5' },
+    { machine: 'bench-2', material: 'u40' },
+  ])('$machine, $material', (selection) => {
+    const { plan, ranked } = find(selection);
+    const [closest, leastWork, tradeOff] = ORDERS.map((order) => orderedOptions(plan, ranked, order));
+    const unfolded = (tradeOff ?? []).flatMap((line) => [line, ...line.dominated]);
+    expect(new Set(leastWork?.map(key)).size).toBe(leastWork?.length);
+    expect(unfolded.map(key).sort()).toEqual(leastWork?.map(key).sort());
+    for (const line of closest ?? []) expect(leastWork?.map(key)).toContain(key(line));
+    expect(tradeOff?.filter(({ blocked }) => !blocked)).toHaveLength(ranked.tradeOff.length);
+    for (const { mounted, dominated } of tradeOff ?? []) {
+      const above = layOption(plan, mounted, say);
+      for (const below of dominated.map((line) => layOption(plan, line.mounted, say))) {
+        expect(above.work_s).toBeLessThanOrEqual(below.work_s);
+        const closer = above.offRatio.abs().compare(below.offRatio.abs()) <= 0;
+        expect(above.inside === below.inside ? closer : above.inside).toBe(true);
+      }
+    }
+  });
+});
+
+test('what folding away means is said with the trade-off, and that least work is cut where it is', () => {
+  expect(ORDERS.map((order) => orderNote(order, false) !== null)).toEqual([false, false, true]);
+  expect(ORDERS.map((order) => orderNote(order, true)?.match(/cut|not listed/)?.[0])).toEqual([undefined, 'cut', 'not listed']);
 });
 
 describe('how many are inside', () => {

@@ -15,16 +15,19 @@ const read = readShopFile(readFileSync(new URL('../examples/demo.ratiowright', i
 if (!read.ok) throw new Error('the demo does not open');
 const file = read.value;
 
+/** Index 105 times 31.0 % NCO on OH number 165, with 42.017 g/mol for NCO and 56.1056 for KOH. */
+const ISOCYANATE_PER_100_POLYOL = new Exact('4201.7').div('31.0').div(new Exact('56105.6').div('165')).mul('105');
+
 /** parts, density at 25 °C, expansion, run at: as the invented materials have them */
 const MATERIALS = {
   e12: { a: ['100', '1.16', '0.00062', '42'], b: ['38.9', '0.97', '0.0008', '25'] },
-  u40: { a: ['100', '1.03', '0.00078', '40'], b: ['41.853', '1.22', '0.0007', '30'] },
+  u40: { a: ['100', '1.03', '0.00078', '40'], b: [ISOCYANATE_PER_100_POLYOL, '1.22', '0.0007', '30'] },
 } as const;
 
 test.each(['e12', 'u40'] as const)(
   '%s on both benches: wanted ratio, made ratio and off-ratio of every option [decimal.js]',
   (material) => {
-    const volume = ([parts, density, expansion, at]: readonly [string, string, string, string]) =>
+    const volume = ([parts, density, expansion, at]: readonly [Decimal.Value, string, string, string]) =>
       new Exact(parts).mul(new Exact(1).add(new Exact(expansion).mul(new Exact(at).sub(25)))).div(density);
     const wanted = volume(MATERIALS[material].b).div(volume(MATERIALS[material].a));
     for (const [machine, pumpA, pumpB] of [

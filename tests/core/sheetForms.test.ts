@@ -8,6 +8,7 @@ import { readShopFile, type ShopFile } from '../../core/src/index.ts';
 import { exactText, type Fraction, float, ONE } from '../../core/src/ratio.ts';
 import { partCount, partsOf, perHundredOf } from '../../core/src/ratioWriting.ts';
 import {
+  chemistrySentences,
   formRows,
   formText,
   type KnownRatio,
@@ -185,6 +186,33 @@ describe('limits as sheets define them', () => {
     const all = { low: '-2', high: '2', definition: '% of B per A' } as const;
     expect(limitsTrouble(all)).toBeNull();
     expect(wholeLimits(all)).toEqual(all);
+  });
+});
+
+describe('a ratio from chemistry', () => {
+  const file = demoFile();
+  const ratio = knownRatioOf(file, 1, say);
+  if (ratio === null || ratio.chemistry === null) throw new Error('U40 does not resolve');
+  const { chemistry } = ratio;
+
+  // Index 105 × 1.01 and × 0.99.
+  test('U40 of the invented example: equivalent weights, parts, and what 1 % does to the index [expected answers of the example; arithmetic]', () => {
+    expect(chemistrySentences(chemistry, say)).toEqual([
+      'Equivalent weights: A\u00A0340.034, B\u00A0135.539\u00A0g/eq.',
+      'At index 105.00 these take 41.853 parts of B for 100 of A, by weight.',
+      '1\u00A0% B-rich makes it 106.05, 1\u00A0% B-lean 103.95.',
+    ]);
+  });
+  test('the index stands among the forms, with both limits as the sheet gives them', () => {
+    expect(printed(ratio, 'Isocyanate index')).toEqual(['108.00', '105.00', '102.00']);
+    expect(printed(ratio, 'B per 100 A by weight')[1]).toBe('41.85');
+    expect(printed(ratio, 'By volume as run, A : B')[1]).toBe('2.8532 : 1');
+  });
+  test('the sentences: what it is by volume, and that equivalents are weighed', () => {
+    expect(ratioSentence(ratio, say)).toBe(
+      '31.0 % NCO on OH 165, index 105, is 2.8532 : 1 by volume when A runs at 40\u00A0°C and B at 30\u00A0°C: for every 20 cc of A, 7.01 cc of B.',
+    );
+    expect(wrongBasisText(ratio, say)).toContain('outside the limits. Equivalents are weighed.');
   });
 });
 

@@ -173,16 +173,51 @@ const ratio = fc.oneof(
   ),
 );
 
-const material = (materialId: string): fc.Arbitrary<MaterialRow> =>
+/** Each measure with figures that lie within its limits, or with none yet. */
+const MEASURED = [
+  { by: 'EEW', value: '190' },
+  { by: 'epoxy value', value: '0,51' },
+  { by: 'AHEW' },
+  { by: 'amine molar mass', value: '103', hydrogens: '5' },
+  { by: 'anhydride molar mass', value: '168', factor: '0.9' },
+  { by: '% NCO', value: '31.0' },
+  { by: 'NCO equivalent weight', value: '135 1/2' },
+  { by: 'OH number', value: '165' },
+  { by: 'OH equivalent weight', value: '340' },
+  { by: 'water' },
+  { by: 'inert' },
+  {},
+] as const;
+const ingredient = (ingredientId: string) =>
+  fc
+    .tuple(
+      fc.record({ id: fc.constant(ingredientId), name: line, parts: typed(200) }, { requiredKeys: ['id'] }),
+      fc.constantFrom(...MEASURED),
+    )
+    .map(([row, measured]) => ({ ...row, ...measured }));
+const filled = ids(0, 4).chain((names) => fc.record({ ingredients: fc.tuple(...names.map(ingredient)) }));
+const ofSystem = (system: 'epoxy' | 'urethane', askedAs: 'resinIn' | 'isocyanateIn') =>
+  fc.record(
+    {
+      system: fc.constant(system),
+      [askedAs]: fc.constantFrom('A', 'B'),
+      index: fc.constantFrom('105', '100', '95,5'),
+      A: filled,
+      B: filled,
+    },
+    { requiredKeys: [] },
+  );
+const chemistry = fc.oneof(ofSystem('epoxy', 'resinIn'), ofSystem('urethane', 'isocyanateIn'));
+
+const described = (materialId: string) =>
   fc.record(
     {
       id: fc.constant(materialId),
       name: line,
       note: line,
-      ratio,
       otherRatio: fc.record({ basis: fc.constantFrom('weight', 'volume'), parts: fc.oneof(twoParts, threeParts) }),
       limits: fc.record({
-        definition: fc.constantFrom('% of B per A', '% of A per B', 'points of B in the total', 'parts of B'),
+        definition: fc.constantFrom('% of B per A', '% of A per B', 'points of B in the total', 'parts of B', 'index points'),
         low: limitText,
         high: limitText,
       }),
@@ -194,6 +229,12 @@ const material = (materialId: string): fc.Arbitrary<MaterialRow> =>
     },
     { requiredKeys: ['id', 'name', 'A', 'B'] },
   );
+
+/** The ratio as a sheet prints it, or from chemistry, or not yet known. */
+const mix = fc.oneof(fc.record({ ratio }, { requiredKeys: [] }), fc.record({ chemistry }, { requiredKeys: [] }));
+
+const material = (materialId: string): fc.Arbitrary<MaterialRow> =>
+  fc.tuple(described(materialId), mix).map(([row, given]) => ({ ...row, ...given }));
 
 const piece = (pieceId: string) =>
   fc.record(

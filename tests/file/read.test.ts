@@ -234,13 +234,13 @@ describe('faults of content, each with its place and what to write instead', () 
       'an unknown definition of limits',
       [...MATERIAL, 'limits', 'definition'],
       '%',
-      '"%" is not known here: limits are "% of B per A", "% of A per B", "points of B in the total" or "parts of B"; the definition is never guessed.',
+      '"%" is not known here: limits are "% of B per A", "% of A per B", "points of B in the total", "parts of B" or, from chemistry, "index points"; the definition is never guessed.',
     ],
     [
       'limits without a definition',
       [...MATERIAL, 'limits', 'definition'],
       GONE,
-      '"definition" is missing: limits are "% of B per A", "% of A per B", "points of B in the total" or "parts of B"; the definition is never guessed.',
+      '"definition" is missing: limits are "% of B per A", "% of A per B", "points of B in the total", "parts of B" or, from chemistry, "index points"; the definition is never guessed.',
     ],
     [
       'the ratio given twice',

@@ -7,7 +7,7 @@ import type { ShopFile } from '../../core/src/file/shopFile.ts';
 import { writeShopFile } from '../../core/src/file/write.ts';
 import type { Finding, Outcome, Place } from '../../core/src/finding.ts';
 import type { Plan } from '../../core/src/plan.ts';
-import { exactText, float } from '../../core/src/ratio.ts';
+import { exactText, float, whole } from '../../core/src/ratio.ts';
 import { shopFiles } from './arbitraries.ts';
 import { type Change, changed, demoText, GONE, isPlace, lines, opened, say, smallest, valueAt } from './shop.ts';
 
@@ -117,7 +117,7 @@ describe('what a plan is made of', () => {
     expect(plan.sides.A.component).toBe('E12 resin');
     expect(exactText(plan.sides.A.pumps[0].displacement_m3_per_rev)).toBe('3/250000');
     expect(plan.pieces).toHaveLength(28);
-    expect(plan.minutes).toEqual({ sprocket_s: 720, chainLength_s: 600, centre_s: 180, pump_s: 5400 });
+    expect(plan.minutes).toEqual({ sprocket_s: whole(720), chainLength_s: whole(600), centre_s: whole(180), pump_s: whole(5400) });
   });
   test('what is not given stays so, and starting values are ours [our choice]', () => {
     const plan = planned(smallest({ ratio: { basis: 'volume', parts: '2:1' } }), {});
@@ -129,7 +129,7 @@ describe('what a plan is made of', () => {
       [],
       [],
     ]);
-    expect(plan.minutes).toEqual({ sprocket_s: 720, chainLength_s: 600, centre_s: 180, pump_s: 5400 });
+    expect(plan.minutes).toEqual({ sprocket_s: whole(720), chainLength_s: whole(600), centre_s: whole(180), pump_s: whole(5400) });
     const bare = demoPlan(E12, [[...STAGE, 'driver'], { teeth: 21 }], [[...STAGE, 'centre'], GONE], [[...STAGE, 'pitches'], GONE]);
     expect(bare.stages[0]).toMatchObject({ centre: { known: false }, presentPitches: { known: false } });
     expect(bare.stages[0]?.driver).toMatchObject({
@@ -426,14 +426,13 @@ describe('laws', () => {
       const at = ['materials', ['e12', 'u40', 'l5'].indexOf(material)];
       const plan = demoPlan({ machine: 'bench-1', material });
       const before = JSON.parse(demoText());
-      const { A, B, ratio } = before.materials[Number(at[1])];
-      const [a = '', b = ''] = String(ratio.parts).split(':');
-      const turned = demoPlan(
-        { machine: 'bench-1', material },
-        [[...at, 'A'], B],
-        [[...at, 'B'], A],
-        [[...at, 'ratio', 'parts'], `${b} : ${a}`],
-      );
+      const { A, B, ratio, chemistry } = before.materials[Number(at[1])];
+      const [a = '', b = ''] = String(ratio?.parts).split(':');
+      const turnedRatio: Change =
+        ratio === undefined
+          ? [[...at, 'chemistry'], { ...chemistry, isocyanateIn: 'A', A: chemistry.B, B: chemistry.A }]
+          : [[...at, 'ratio', 'parts'], `${b} : ${a}`];
+      const turned = demoPlan({ machine: 'bench-1', material }, [[...at, 'A'], B], [[...at, 'B'], A], turnedRatio);
       expect(exactText(plan.mix.wantedBPerA.mul(turned.mix.wantedBPerA))).toBe('1/1');
     }
   });

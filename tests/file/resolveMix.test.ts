@@ -439,11 +439,15 @@ describe('the demo on Bench 1 (invented example; its answers were worked out apa
     expectPrinted(1 / float(mix.wantedBPerA), '2.17229');
     expectPrinted(1 / float(mix.wantedBPerA), ((100 / (1.16 / (1 + 0.00062 * 17)) / 38.9) * 0.97).toFixed(9));
   });
-  test('U40: 100 : 41.853 makes what the chemistry makes, 2.85316 : 1, as closely as its last place can say', () => {
-    const target = 1 / float(mixOn('u40').wantedBPerA);
-    expectPrinted(target, ((100 * (1 + 0.00078 * 15)) / 1.03 / ((41.853 * (1 + 0.0007 * 5)) / 1.22)).toFixed(9));
-    // Half a unit in the last place of 41.853, and of 2.85316.
-    expect(Math.abs(target - 2.85316)).toBeLessThanOrEqual((2.85316 * 0.0005) / 41.853 + 0.000005);
+  test('U40: 31.0 % NCO on OH 165 at index 105: 41.853 parts, target 2.85316 : 1, limits -2.857 to +2.857 %', () => {
+    const mix = mixOn('u40');
+    expectPrinted(float(mix.sheet.partsB), '41.853');
+    expectPrinted(float(aPerB(mix)), '2.85316');
+    const parts = (105 * 4201.7) / 31 / (56105.6 / 165);
+    expectPrinted(float(aPerB(mix)), ((100 * (1 + 0.00078 * 15)) / 1.03 / ((parts * (1 + 0.0007 * 5)) / 1.22)).toFixed(9));
+    expectPrinted(100 * float(mix.limits?.low ?? ONE), '-2.857');
+    expectPrinted(100 * float(mix.limits?.high ?? ONE), '2.857');
+    expect([mix.sheet.written, mix.limitsWritten]).toEqual(['31.0 % NCO on OH 165, index 105', 'index 102 to 108']);
   });
   test('L5: 5 : 1 by volume stays exactly that, at the temperature where it holds', () => {
     expect(exactText(mixOn('l5').wantedBPerA)).toBe('1/5');

@@ -46,7 +46,6 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'si',
     'inUnit',
     'digits',
-    'more',
   ],
 };
 const BARE_WORDS = new Set(Object.values(BARE).flat());

@@ -1,19 +1,22 @@
 import type { Check, PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
+import { amountText } from '../shown.ts';
 import { ENDS } from '../plan.ts';
 
 export const fewTeeth: Check<PairSubject> = {
   id: 'slot.fewTeeth',
   title: 'Few teeth',
   worst: 'warns',
-  source: 'handbook practice, from memory: 17 teeth or more on a roller-chain sprocket',
+  source: 'handbook practice, from memory: 17 teeth or more on a roller-chain sprocket; speed ripple 1 - cos(π/N), plane geometry',
   why: 'Few teeth make the chain speed ripple at tooth frequency; it averages out in a catch but shows in short shots.',
   judge: ({ stage, teeth }) => {
-    const least = driveKind(stage.kind).smooth.teeth;
+    const { smooth, ripple } = driveKind(stage.kind);
+    const least = smooth.teeth;
     return ENDS.filter((end) => teeth[end] < least).map((end) => ({
       severity: 'warns' as const,
       where: [...stage[end].place, 'teeth'],
-      what: () => `${stage.name} ${end}: ${teeth[end]} teeth are under ${least}; it will not run smoothly. Prefer a pair with more teeth.`,
+      what: (say) =>
+        `${stage.name} ${end}, ${teeth[end]} teeth: speed ripple ${amountText(ripple(teeth[end]).value, 'share', say)}; under ${least} teeth it will not run smoothly. Prefer a pair with more teeth.`,
       figure: { value: teeth[end], unit: 'teeth' as const },
       limit: { value: least, unit: 'teeth' as const },
     }));

@@ -1,19 +1,24 @@
-import { type Fraction, float, ratioOf } from '../ratio.ts';
-import { CHAIN_SIZES, type ChainSize, chainSize, sameChain } from '../tables/chainSizes.ts';
+import { type Fraction, ratioOf } from '../ratio.ts';
+import { oilLimits } from '../tables/chainOil.ts';
+import { powerConstants } from '../tables/chainPower.ts';
+import { CHAIN_SIZES, chainSize, sameChain } from '../tables/chainSizes.ts';
 import {
   centreForPitches_m,
   chainOnDiameter_m,
   freeSpan_m,
   outsideDiameter_m,
   pitchDiameter_m,
-  wornLength_m,
   wrapAngle_rad,
 } from './chainGeometry.ts';
-import type { DriveKind, LoopFit, LoopRequest, StageFit, WheelSize } from './driveKind.ts';
+import { ratedPower } from './chainPower.ts';
+import { loopSpeed, loopWorkings, pitchDiameterOf, pitchOf, pullLimit, rippleOf, slackOf, wearOf, wheelWorkings } from './chainWorkings.ts';
+import type { DriveKind, LoopFit, LoopRequest, Oiling, StageFit, WheelSize } from './driveKind.ts';
 import { type CountResult, choosePitchCount } from './pitchCount.ts';
 
 /** A chain is worn out at 1.5 per cent over its new length where wheels stay under 60 teeth (handbook practice). */
 const WORN_BY = 0.015;
+/** Total mid-span movement of a level drive, as a share of the free span [machinerys-handbook, from memory; chain-maker-answers]. */
+const SLACK = { from: 0.04, to: 0.06 } as const;
 
 /** Roller chain on two sprockets. */
 export const chain: DriveKind = {
@@ -24,20 +29,36 @@ export const chain: DriveKind = {
   sameSize: sameChain,
   turns: (driverTeeth, drivenTeeth): Fraction => ratioOf(driverTeeth, drivenTeeth),
   smooth: { teeth: 17, source: 'handbook practice, from memory: 17 teeth or more for smooth running' },
+  ripple: rippleOf,
   fit,
-  wear: (size, pitches) => {
-    const pitch_m = pitchOf_m(size);
-    return { new_m: pitch_m * pitches, limit_m: wornLength_m(pitch_m, pitches, WORN_BY) };
+  wheelWorkings,
+  loopWorkings,
+  pitchDiameter: pitchDiameterOf,
+  loopSpeed,
+  allowedPull: pullLimit,
+  needsOffsetLink: (pitches) => pitches % 2 === 1,
+  ratedPower: (size, smallerTeeth, itsSpeed) => {
+    const constants = powerConstants(size);
+    return constants === null ? null : ratedPower(constants, pitchOf(size), smallerTeeth, itsSpeed);
   },
+  oiling,
+  slackShares: SLACK,
+  slack: (span) => ({ from: slackOf(span, SLACK.from), to: slackOf(span, SLACK.to) }),
+  wear: (size, pitches) => wearOf(size, pitches, WORN_BY),
 };
 
-function tableRow(size: string): ChainSize {
-  const row = chainSize(size);
-  if (row === null) throw new RangeError(`chain: ${size} is not in the table (a resolved plan cannot hold it)`);
-  return row;
+function oiling(size: string): Oiling | null {
+  const limits = oilLimits(size);
+  if (limits === null) return null;
+  return {
+    ways: [
+      { how: 'oiling by hand or drip', to_m_per_s: limits.byHand_m_per_s },
+      { how: 'an oil bath or slinger disc', to_m_per_s: limits.bath_m_per_s },
+      { how: 'an oil stream', to_m_per_s: Number.POSITIVE_INFINITY },
+    ],
+    takenFrom: sameChain(limits.number, size) ? null : limits.number,
+  };
 }
-
-const pitchOf_m = (size: string): number => float(tableRow(size).pitch_m);
 
 function wheelSize(pitch_m: number, teeth: number): WheelSize {
   return {
@@ -48,7 +69,7 @@ function wheelSize(pitch_m: number, teeth: number): WheelSize {
 }
 
 function fit(size: string, driverTeeth: number, drivenTeeth: number, request: LoopRequest): StageFit {
-  const pitch_m = pitchOf_m(size);
+  const pitch_m = pitchOf(size).value;
   return {
     driver: wheelSize(pitch_m, driverTeeth),
     driven: wheelSize(pitch_m, drivenTeeth),

@@ -1,8 +1,24 @@
 import { ratioOf } from '../ratio.ts';
+import {
+  beyondTeeth,
+  chainLength,
+  chainOnDiameter,
+  chordalRipple,
+  freeSpan,
+  halfDifference,
+  midSpanMovement,
+  newLength,
+  outsideDiameter,
+  pitchDiameter,
+  spanAngle,
+  spareLength,
+  wornLength,
+  wrapAngle,
+} from './chainFormulas.ts';
 
 // Roller chain round two sprockets in one plane, as a taut belt on the pitch circles that counts one pitch for every
-// tooth angle it lies on. Letters as in the handbooks: N teeth, D pitch diameter, C centre distance, p pitch, and a the
-// angle between a free span and the line of centres, sin a = (D2 - D1)/(2 C).
+// tooth angle it lies on. The formulas and their letters stand in `chainFormulas.ts`; here is what may be put into them, and the
+// centre distance for a length, which no formula gives.
 
 /**
  * Pitch diameter of a sprocket: the circle through the pin centres of a seated chain.
@@ -15,7 +31,7 @@ import { ratioOf } from '../ratio.ts';
  * @example pitchDiameter_m(0.0127, 17)  // 0.069116
  */
 export function pitchDiameter_m(pitch_m: number, teeth: number): number {
-  return positive('pitch_m', pitch_m) * unitDiameter(teeth);
+  return pitchDiameter.of({ p: positive('pitch_m', pitch_m), N: wholeTeeth(teeth) });
 }
 
 /**
@@ -29,7 +45,7 @@ export function pitchDiameter_m(pitch_m: number, teeth: number): number {
  * @example outsideDiameter_m(0.0127, 60)  // 0.24995
  */
 export function outsideDiameter_m(pitch_m: number, teeth: number): number {
-  return positive('pitch_m', pitch_m) * (0.6 + 1 / Math.tan(Math.PI / wholeTeeth(teeth)));
+  return outsideDiameter.of({ p: positive('pitch_m', pitch_m), N: wholeTeeth(teeth) });
 }
 
 /**
@@ -43,7 +59,7 @@ export function outsideDiameter_m(pitch_m: number, teeth: number): number {
  * @example chainOnDiameter_m(0.0127, 60)  // 0.254728
  */
 export function chainOnDiameter_m(pitch_m: number, teeth: number): number {
-  return pitchDiameter_m(pitch_m, teeth) + 0.95 * pitch_m;
+  return chainOnDiameter.of({ D: pitchDiameter_m(pitch_m, teeth), p: pitch_m });
 }
 
 /**
@@ -60,7 +76,7 @@ export function chainOnDiameter_m(pitch_m: number, teeth: number): number {
  */
 export function lengthInPitches(pitch_m: number, driverTeeth: number, drivenTeeth: number, centre_m: number): number {
   const pair = pairOf(driverTeeth, drivenTeeth);
-  return pair.meanTeeth + overMeanTeeth(pair, centreInPitches(pair, pitch_m, centre_m));
+  return chainLength.of({ 'N₁': driverTeeth, 'N₂': drivenTeeth, X: beyond(pair, centreInPitches(pair, pitch_m, centre_m)) });
 }
 
 /**
@@ -79,13 +95,13 @@ export function centreForPitches_m(pitch_m: number, driverTeeth: number, drivenT
   const pair = pairOf(driverTeeth, drivenTeeth);
   positive('pitch_m', pitch_m);
   if (positive('pitches', pitches) <= Math.max(driverTeeth, drivenTeeth)) return null;
-  const wanted = pitches - pair.meanTeeth;
+  const wanted = pitches - (driverTeeth + drivenTeeth) / 2;
   // Newton, with no need of a bracket. The length is convex in C, as D2 - D1 is never more than p (N2 - N1)/π; and the start, the
   // answer for equal sprockets, is never short of the root, as C cos a + a (D2 - D1)/2 is at least C. So every step comes down
   // towards the root and none passes it; where rounding leaves no step down, it is reached.
   let centre = wanted / 2;
   for (;;) {
-    const next = centre - (overMeanTeeth(pair, centre) - wanted) / growth(pair, centre);
+    const next = centre - (beyond(pair, centre) - wanted) / growth(pair, centre);
     if (!(next < centre)) return centre * pitch_m;
     centre = next;
   }
@@ -105,7 +121,7 @@ export function centreForPitches_m(pitch_m: number, driverTeeth: number, drivenT
  */
 export function wrapAngle_rad(pitch_m: number, driverTeeth: number, drivenTeeth: number, centre_m: number): number {
   const pair = pairOf(driverTeeth, drivenTeeth);
-  return Math.PI - 2 * Math.asin(pair.offset / centreInPitches(pair, pitch_m, centre_m));
+  return wrapAngle.of({ a: spanAngle.of({ b: pair.offset, C: centreInPitches(pair, pitch_m, centre_m) }) });
 }
 
 /**
@@ -122,7 +138,7 @@ export function wrapAngle_rad(pitch_m: number, driverTeeth: number, drivenTeeth:
  */
 export function freeSpan_m(pitch_m: number, driverTeeth: number, drivenTeeth: number, centre_m: number): number {
   const pair = pairOf(driverTeeth, drivenTeeth);
-  return pitch_m * spanInPitches(pair, centreInPitches(pair, pitch_m, centre_m));
+  return pitch_m * freeSpan.of({ b: pair.offset, C: centreInPitches(pair, pitch_m, centre_m) });
 }
 
 /**
@@ -135,7 +151,7 @@ export function freeSpan_m(pitch_m: number, driverTeeth: number, drivenTeeth: nu
  * @example speedRipple(17)  // 0.017027
  */
 export function speedRipple(teeth: number): number {
-  return 1 - Math.cos(Math.PI / wholeTeeth(teeth));
+  return chordalRipple.of({ N: wholeTeeth(teeth) });
 }
 
 /**
@@ -149,7 +165,7 @@ export function speedRipple(teeth: number): number {
  * @example midSpanMovement_m(0.452, 0.04)  // 0.01808
  */
 export function midSpanMovement_m(span_m: number, ofSpan: number): number {
-  return positive('span_m', span_m) * positive('ofSpan', ofSpan);
+  return midSpanMovement.of({ q: positive('ofSpan', ofSpan), S: positive('span_m', span_m) });
 }
 
 /**
@@ -163,8 +179,7 @@ export function midSpanMovement_m(span_m: number, ofSpan: number): number {
  * @example spareLength_m(0.452, 0.01808)  // 0.00048213
  */
 export function spareLength_m(span_m: number, movement_m: number): number {
-  const sag_m = positive('movement_m', movement_m) / 2;
-  return (8 * sag_m * sag_m) / (3 * positive('span_m', span_m));
+  return spareLength.of({ M: positive('movement_m', movement_m), S: positive('span_m', span_m) });
 }
 
 /**
@@ -180,7 +195,8 @@ export function spareLength_m(span_m: number, movement_m: number): number {
  */
 export function wornLength_m(pitch_m: number, pitches: number, elongation: number): number {
   if (!(elongation >= 0)) throw new RangeError(`elongation: ${elongation} is below none`);
-  return positive('pitch_m', pitch_m) * positive('pitches', pitches) * (1 + elongation);
+  const new_m = newLength.of({ k: positive('pitches', pitches), p: positive('pitch_m', pitch_m) });
+  return wornLength.of({ l: new_m, w: elongation });
 }
 
 /** When one tooth meets the same link again. */
@@ -206,34 +222,29 @@ export function meetingCycle(pitches: number, teeth: number): MeetingCycle {
 
 /** Two sprockets measured in pitches. Only the difference of their sizes counts, so driver and driven may change places. */
 interface Pair {
-  /** (N1 + N2)/2 */
-  readonly meanTeeth: number;
-  /** N2 - N1 */
-  readonly moreTeeth: number;
-  /** (D2 - D1)/2p */
+  readonly driverTeeth: number;
+  readonly drivenTeeth: number;
+  /** Half the difference of the pitch diameters. */
   readonly offset: number;
 }
 
 function pairOf(driverTeeth: number, drivenTeeth: number): Pair {
   return {
-    meanTeeth: (driverTeeth + drivenTeeth) / 2,
-    moreTeeth: Math.abs(driverTeeth - drivenTeeth),
-    offset: Math.abs(unitDiameter(driverTeeth) - unitDiameter(drivenTeeth)) / 2,
+    driverTeeth,
+    drivenTeeth,
+    offset: halfDifference.of({ 'D₁': pitchDiameter_m(1, driverTeeth), 'D₂': pitchDiameter_m(1, drivenTeeth) }),
   };
 }
 
-/** Chain beyond the mean of the teeth: both free spans, and the larger wrap. Factored so that it keeps its digits near the limit. */
-function overMeanTeeth(pair: Pair, centre: number): number {
-  return 2 * spanInPitches(pair, centre) + (pair.moreTeeth * Math.asin(pair.offset / centre)) / Math.PI;
+/** Chain beyond the mean of the teeth: apart from that mean, so that it keeps its digits near the limit. */
+function beyond({ driverTeeth, drivenTeeth, offset: b }: Pair, centre: number): number {
+  const S = freeSpan.of({ b, C: centre });
+  return beyondTeeth.of({ S, p: 1, 'N₁': driverTeeth, 'N₂': drivenTeeth, a: spanAngle.of({ b, C: centre }) });
 }
 
-/** Derivative of `overMeanTeeth` with respect to the centre distance. */
-function growth(pair: Pair, centre: number): number {
-  return (2 * centre - (pair.moreTeeth * pair.offset) / (Math.PI * centre)) / spanInPitches(pair, centre);
-}
-
-function spanInPitches(pair: Pair, centre: number): number {
-  return Math.sqrt((centre - pair.offset) * (centre + pair.offset));
+/** Derivative of `beyond` with respect to the centre distance. */
+function growth({ driverTeeth, drivenTeeth, offset: b }: Pair, centre: number): number {
+  return (2 * centre - (Math.abs(driverTeeth - drivenTeeth) * b) / (Math.PI * centre)) / freeSpan.of({ b, C: centre });
 }
 
 function centreInPitches(pair: Pair, pitch_m: number, centre_m: number): number {
@@ -241,8 +252,6 @@ function centreInPitches(pair: Pair, pitch_m: number, centre_m: number): number 
   if (centre < pair.offset) throw new RangeError(`centre_m: ${centre_m} is less than half the difference of the pitch diameters`);
   return centre;
 }
-
-const unitDiameter = (teeth: number): number => 1 / Math.sin(Math.PI / wholeTeeth(teeth));
 
 function wholeTeeth(teeth: number): number {
   if (!Number.isInteger(teeth) || teeth < 3) throw new RangeError(`teeth: ${teeth} is not a whole number of 3 or more`);

@@ -1,6 +1,6 @@
-import { percentOf } from '../dial.ts';
+import { dialText, percentOf } from '../dial.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
-import { fixed, type Say, signed } from '../format.ts';
+import { type Say, signed } from '../format.ts';
 import { type Build, type Plan, SIDES } from '../plan.ts';
 import { amountText } from '../shown.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
@@ -19,15 +19,12 @@ export function flowFacts(plan: Plan, build: Build, say: Say): FactGroup {
 }
 
 function settingFacts(setting: Setting, say: Say): readonly Fact[] {
-  const rounding = `rounding costs ${signed(percentOf(setting.cost.value), 2, say)}\u00A0%`;
+  const { dial, cost } = setting;
   return [
-    fact('dial', setting.dial, say, {
-      what: 'dial',
-      figure: `${fixed(percentOf(setting.dial.value), 1, say)}\u00A0%`,
-      note: setting.dial.what,
-    }),
+    // The name of a setting that is not the nearest step says why not.
+    fact('dial', dial, say, { what: 'dial', figure: dialText(dial.value, say), note: dial.what === 'dial' ? '' : dial.what }),
     fact('total', setting.total, say),
-    fact('cost', setting.cost, say, { figure: rounding.replace('rounding costs ', '') }),
+    fact('cost', cost, say, { figure: `${signed(percentOf(cost.value), 2, say)}\u00A0%` }),
     ...SIDES.map((side) => fact(`flow${side}`, setting.flow[side], say)),
     fact('motorSpeed', setting.motorSpeed, say),
     ...SIDES.map((side) => fact(`speed${side}`, setting.pumpSpeed[side], say)),
@@ -38,7 +35,7 @@ function rangeFacts(id: string, word: string, running: Running, say: Say): reado
   const flows = SIDES.map((side) => `${side} ${amountText(running.flow[side].value, 'flow', say)}`).join(', ');
   return [
     fact(id, running.total, say, {
-      what: `flow at the ${word} the dial may show, ${fixed(percentOf(running.dial.value), 1, say)}\u00A0%`,
+      what: `flow at the ${word} the dial may show, ${dialText(running.dial.value, say)}`,
       note: flows,
     }),
   ];

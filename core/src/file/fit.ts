@@ -1,8 +1,9 @@
 import { driveKind } from '../drives/index.ts';
-import { movesCentre, type PlannedOption, type StageOption } from '../option.ts';
+import type { PlannedOption, StageOption } from '../option.ts';
 import { ENDS, type Slot, type Stage } from '../plan.ts';
 import { exactText, type Fraction, whole } from '../ratio.ts';
 import type { TypedQuantity } from '../reading.ts';
+import { movesCentre } from '../work.ts';
 import type { MachineRow } from './machine.ts';
 import { si } from './problems.ts';
 import type { PieceRow, RackRow } from './rack.ts';

@@ -107,6 +107,8 @@ const search = row({
   teeth: maybe(teethRange),
   anyPump: maybe(yesNo),
   openShared: maybe(yesNo),
+  /** Whether the ratio counts the deliveries that were measured. */
+  asMeasured: maybe(yesNo),
 });
 
 export const machine = row({

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { chemistry } from './chemistryRow.ts';
 import { id, line, list, numberText, oneOf, quantity, ratioText, row, uncertainty } from './fields.ts';
 
 const maybe = v.exactOptional;
@@ -43,18 +44,20 @@ const ratio = v.pipe(
 /** What a data sheet allows, in its own way of saying it; low and high apart, since the target need not lie in the middle. */
 const limits = row({
   definition: oneOf(
-    ['% of B per A', '% of A per B', 'points of B in the total', 'parts of B'],
-    'limits are "% of B per A", "% of A per B", "points of B in the total" or "parts of B"; the definition is never guessed',
+    ['% of B per A', '% of A per B', 'points of B in the total', 'parts of B', 'index points'],
+    'limits are "% of B per A", "% of A per B", "points of B in the total", "parts of B" or, from chemistry, "index points"; the definition is never guessed',
   ),
   low: numberText,
   high: numberText,
 });
 
-export const material = row({
+const plainMaterial = row({
   id,
   name: line,
   note: maybe(line),
   ratio: maybe(ratio),
+  /** Instead of a ratio: what reacts in each tank. */
+  chemistry: maybe(chemistry),
   /** The sheet's ratio on the other basis, where it prints both: it stands in for a density that is not given. */
   otherRatio: maybe(row({ basis, parts: ratioText })),
   limits: maybe(limits),
@@ -65,6 +68,17 @@ export const material = row({
   premix: maybe(part),
   cautions: maybe(v.pipe(list(line), v.maxLength(4, 'the sheet has room for 4 lines of your own'))),
 });
+
+export const material = v.pipe(
+  plainMaterial,
+  v.forward(
+    v.check(
+      (m) => m.ratio === undefined || m.chemistry === undefined,
+      'the mix ratio is given once: either as the sheet prints it, "ratio", or from what reacts, "chemistry"',
+    ),
+    ['chemistry'],
+  ),
+);
 
 export type MaterialRow = v.InferOutput<typeof material>;
 export type PartRow = MaterialRow['A'];

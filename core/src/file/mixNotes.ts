@@ -17,7 +17,7 @@ type Tanks = Readonly<Record<SideName, Tank>>;
 /** What is not given of temperatures and expansions, with what it may cost. */
 export function temperatureNotes(ratio: SheetRatio, tanks: Tanks, place: Place, say: Say): Finding[] {
   // The wanted ratio rests on the sheet's volumes where it is by volume, and where they stand in for a density.
-  const byVolume = ratio.basis === 'volume' || !tanks.A.density_kg_per_m3.known || !tanks.B.density_kg_per_m3.known;
+  const byVolume = ratio.basis === 'volume' || !tanks.A.density.known || !tanks.B.density.known;
   return (['A', 'B'] as const).flatMap((side) => {
     const tank = tanks[side];
     if (!tank.runAt_K.known) {

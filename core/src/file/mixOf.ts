@@ -1,6 +1,7 @@
 import type { Outcome, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import { known, NOT_GIVEN } from '../given.ts';
+import { limitValues } from '../limits.ts';
 import type { Mix } from '../plan.ts';
 import type { KnownRatio } from '../sheetForms.ts';
 import { type MaterialRow, material } from './material.ts';
@@ -42,8 +43,9 @@ export function knownRatioOf(file: ShopFile, materialIndex: number, say: Say): K
   const row = rowOf(file, materialIndex, unheard);
   const ratio = row && sheetRatio(withoutOther(row), place, unheard);
   if (row === null || ratio === null) return null;
-  const { basis, parts, thirdInto, written } = ratio;
-  const target = { A: inTank(parts, 'A', thirdInto), B: inTank(parts, 'B', thirdInto) };
+  const { basis, parts, thirdInto, written, chemistry } = ratio;
+  const target = { A: inTank(parts, 'A', thirdInto), B: inTank(parts, 'B', thirdInto), chemistry };
+  const limits = row.limits === undefined ? null : resolveLimits(row.limits, target, place, say, unheard);
   const mix = resolveMix(withoutLimits(row), place, say, unheard)?.mix;
   return {
     basis,
@@ -51,7 +53,8 @@ export function knownRatioOf(file: ShopFile, materialIndex: number, say: Say): K
     premixed: thirdInto !== null,
     partsA: target.A,
     partsB: target.B,
-    limits: row.limits === undefined ? null : resolveLimits(row.limits, target, place, say, unheard),
+    limits: limits && limitValues(limits),
+    chemistry,
     runBPerA: mix === undefined ? NOT_GIVEN : known(mix.wantedBPerA),
     densityBOverA: mix?.densityBOverA ?? NOT_GIVEN,
     runAt_K: mix?.runAt_K ?? { A: NOT_GIVEN, B: NOT_GIVEN },

@@ -2,7 +2,7 @@ import type { Finding, Outcome, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import { given } from '../given.ts';
 import type { Choice, Minutes, Named, Plan } from '../plan.ts';
-import { float } from '../ratio.ts';
+import { whole } from '../ratio.ts';
 import type { TypedQuantity } from '../reading.ts';
 import { type MachineRow, machine as machineSchema } from './machine.ts';
 import { checkBuying, checkOpenStages, checkPresent, checkRanges } from './planProblems.ts';
@@ -105,7 +105,7 @@ const named = ({ id, name }: Named): Named => ({ id, name });
 /** The starting values are the shop's to change. */
 function minutes({ minutes }: MachineRow): Minutes {
   const seconds = (typed: TypedQuantity | undefined, starting_min: number) =>
-    typed === undefined ? 60 * starting_min : float(si('time', typed));
+    typed === undefined ? whole(60 * starting_min) : si('time', typed);
   return {
     sprocket_s: seconds(minutes?.sprocket, 12),
     chainLength_s: seconds(minutes?.chainLength, 10),

@@ -1,34 +1,52 @@
+import { type Chemistry, offRatioOfIndex } from '../chemistry/chemistry.ts';
+import { indexSaid } from '../chemistry/indexText.ts';
 import type { Place } from '../finding.ts';
 import type { Say } from '../format.ts';
-import { limitsOfOffRatio, type OffRatioLimits } from '../mixRatio.ts';
+import { inOrder, limitsOfOffRatio, type WorkedLimits } from '../limits.ts';
 import { type Fraction, whole, ZERO } from '../ratio.ts';
 import { readNumber, spokenReading } from '../reading.ts';
 import type { LimitsRow } from './material.ts';
 import { type Problems, reading } from './problems.ts';
 
-/** The target as the sheet counts it: parts of each tank. */
+/** The target as the sheet counts it: parts of each tank, and the index where the ratio comes from chemistry. */
 interface Target {
   readonly A: Fraction;
   readonly B: Fraction;
+  readonly chemistry: Chemistry | null;
 }
 
 /** Limits as the sheet gives them, in off-ratio; null where a problem was added. The target lies between them, and both leave some A and some B. */
-export function resolveLimits(row: LimitsRow, target: Target, place: Place, say: Say, problems: Problems): OffRatioLimits | null {
+export function resolveLimits(row: LimitsRow, target: Target, place: Place, say: Say, problems: Problems): WorkedLimits | null {
   const low = reading(readNumber(row.low));
   const high = reading(readNumber(row.high));
   const before = problems.count;
   const said = (value: Fraction) => spokenReading(value, say.decimal);
   const wrong = (end: 'low' | 'high', what: string) => problems.add([...place, end], `the ${end} limit ${row[end]} ${what}`);
+  const { definition } = row;
+  const { chemistry } = target;
+  if (definition === 'index points' && chemistry === null) {
+    problems.add([...place, 'definition'], 'limits in index points need a ratio from chemistry: this one is as the sheet prints it');
+    return null;
+  }
 
-  const absolute = row.definition === 'parts of B';
-  const middle = absolute ? target.B : ZERO;
-  const name = `the target, which is ${said(middle)}`;
-  if (low.compare(middle) > 0) wrong('low', `lies above ${name}${absolute ? '' : '; a deviation below carries a minus sign'}`);
-  if (high.compare(middle) < 0) wrong('high', `lies below ${name}`);
-  const ends = extremes(row.definition, target);
+  const middle = middleOf(definition, target);
+  const name = `the target, which is ${said(middle ?? ZERO)}`;
+  if (low.compare(middle ?? ZERO) > 0)
+    wrong('low', `lies above ${name}${middle === null ? '; a deviation below carries a minus sign' : ''}`);
+  if (high.compare(middle ?? ZERO) < 0) wrong('high', `lies below ${name}`);
+  const ends = extremes(definition, target);
   if (low.compare(ends.low) <= 0) wrong('low', `would leave no ${ends.lost}: it must be above ${said(ends.low)}`);
   if (ends.high !== null && high.compare(ends.high) >= 0) wrong('high', `would leave no A: it must be below ${said(ends.high)}`);
-  return problems.count === before ? limitsOfOffRatio(row.definition, low, high, target.A, target.B) : null;
+  if (problems.count > before) return null;
+  if (definition !== 'index points') return limitsOfOffRatio(definition, low, high, target.A, target.B);
+  // Where A is counted, the higher index is the leaner in B: the ends change places.
+  return chemistry && inOrder(offRatioOfIndex(chemistry, low), offRatioOfIndex(chemistry, high));
+}
+
+/** The target where limits are given as it is itself; null where they are deviations from it. */
+function middleOf(definition: LimitsRow['definition'], { B, chemistry }: Target): Fraction | null {
+  if (definition === 'index points') return chemistry?.index.value ?? null;
+  return definition === 'parts of B' ? B : null;
 }
 
 interface Extremes {
@@ -39,7 +57,7 @@ interface Extremes {
 }
 
 /** Between what values a definition makes sense. */
-function extremes(definition: LimitsRow['definition'], { A, B }: Target): Extremes {
+function extremes(definition: LimitsRow['definition'], { A, B, chemistry }: Target): Extremes {
   const share = B.div(A.add(B)).mul(whole(100));
   switch (definition) {
     case '% of B per A':
@@ -50,7 +68,13 @@ function extremes(definition: LimitsRow['definition'], { A, B }: Target): Extrem
       return { low: share.neg(), lost: 'B', high: whole(100).sub(share) };
     case 'parts of B':
       return { low: ZERO, lost: 'B', high: null };
+    case 'index points':
+      return { low: ZERO, lost: chemistry?.countedIn ?? 'B', high: null };
   }
 }
 
-export const writtenLimits = (limits: LimitsRow): string => `${limits.low} to ${limits.high} ${limits.definition}`;
+/** Limits as the sheet says them; an index by the name the trade has for it. */
+export const writtenLimits = ({ low, high, definition }: LimitsRow, chemistry: Chemistry | null): string =>
+  definition === 'index points' && chemistry !== null
+    ? indexSaid(chemistry.system, `${low} to ${high}`)
+    : `${low} to ${high} ${definition}`;

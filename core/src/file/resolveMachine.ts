@@ -96,6 +96,7 @@ export function resolveSide(machine: MachineRow, name: SideName, part: PartRow, 
           share: si('share', value),
           uncertainty: given(uncertainty, (share) => si('share', share)),
         })),
+        asMeasured: machine.search?.asMeasured === true,
       },
     ];
   });

@@ -1,15 +1,65 @@
 import type { Finding, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
-import { type Given, known, NOT_GIVEN } from '../given.ts';
-import { volumeFromWeight } from '../mixRatio.ts';
+import { type Given, given, known, NOT_GIVEN } from '../given.ts';
+import { limitValues } from '../limits.ts';
+import { bPerA, byVolume } from '../mixRatio.ts';
 import type { Mix, SideName } from '../plan.ts';
-import { type Fraction, ONE } from '../ratio.ts';
+import type { Fraction } from '../ratio.ts';
+import { formula, type Input, input, type Worked, work } from '../working.ts';
 import { type MaterialRow, material as materialSchema } from './material.ts';
 import { agreementNotes, temperatureNotes, unusedNotes } from './mixNotes.ts';
 import { checked, type Problems } from './problems.ts';
 import { resolveLimits, writtenLimits } from './resolveLimits.ts';
 import { type Basis, inTank, partsBy, type SheetRatio, sheetRatio } from './sheetRatio.ts';
 import { type Tank, tankOf } from './tank.ts';
+
+const densityRatio = formula({
+  letter: 'd',
+  written: 'b / a',
+  dimension: 'number',
+  source: 'definition: density of B over density of A',
+  of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a),
+});
+
+const impliedRatio = formula({
+  letter: 'd',
+  written: 'w / v',
+  dimension: 'number',
+  source: 'arithmetic: weight ratio = volume ratio × density ratio',
+  of: ({ w, v }: Record<'w' | 'v', Fraction>) => w.div(v),
+});
+
+const impliedAsRun = formula({
+  letter: 'd',
+  written: 'i · g / h',
+  dimension: 'number',
+  source: 'a liquid that has grown has its density divided by its growth',
+  of: ({ i, g, h }: Record<'i' | 'g' | 'h', Fraction>) => i.mul(g).div(h),
+});
+
+const volumeAsRun = formula({
+  letter: 'r',
+  written: 's · h / g',
+  dimension: 'number',
+  source: 'volumes of the sheet carried over by mass to where the machine runs',
+  of: ({ s, g, h }: Record<'s' | 'g' | 'h', Fraction>) => s.mul(h).div(g),
+});
+
+const densityFromA = formula({
+  letter: 'ρ',
+  written: 'a · d',
+  dimension: 'density',
+  source: 'the density of A and how much denser B is',
+  of: ({ a, d }: Record<'a' | 'd', Fraction>) => a.mul(d),
+});
+
+const densityFromB = formula({
+  letter: 'ρ',
+  written: 'b / d',
+  dimension: 'density',
+  source: 'the density of B and how much denser it is than A',
+  of: ({ b, d }: Record<'b' | 'd', Fraction>) => b.div(d),
+});
 
 /** The mix ratio of a material, carried to volumes at run temperature; null where a problem was added. */
 export function resolveMix(
@@ -25,43 +75,54 @@ export function resolveMix(
   const A = tankOf(material, ratio, 'A', place, problems);
   const B = tankOf(material, ratio, 'B', place, problems);
   const target = { A: inTank(ratio.parts, 'A', ratio.thirdInto), B: inTank(ratio.parts, 'B', ratio.thirdInto) };
-  const limits = material.limits === undefined ? null : resolveLimits(material.limits, target, [...place, 'limits'], say, problems);
+  const { chemistry } = ratio;
+  const limits =
+    material.limits === undefined ? null : resolveLimits(material.limits, { ...target, chemistry }, [...place, 'limits'], say, problems);
   if (A === null || B === null || (material.limits !== undefined && limits === null)) return null;
 
+  const tanks = { A, B };
   const implied = impliedDensity(ratio);
-  const densityBOverA = relativeDensity(A, B, implied);
-  const wantedBPerA = wanted(ratio, A, B, densityBOverA);
-  if (wantedBPerA === null) {
+  const densityBOverA = relativeDensity(tanks, implied);
+  const wanted = wantedByVolume(ratio, tanks, densityBOverA);
+  if (wanted === null) {
     addMissingDensities([A, B], problems);
     return null;
   }
-  const tanks = { A, B };
-  const overA = densityBOverA.known ? known(ONE.div(densityBOverA.value)) : NOT_GIVEN;
+  const density = { A: densityOfA(tanks, densityBOverA), B: densityOfB(tanks, densityBOverA) };
   return {
     findings: [
       ...temperatureNotes(ratio, tanks, place, say),
-      ...agreementNotes(implied, tanks, place, say),
+      ...agreementNotes(implied?.value ?? null, tanks, place, say),
       ...unusedNotes(material, ratio, place),
     ],
     mix: {
       place,
-      wantedBPerA,
-      limits,
+      wanted,
+      wantedBPerA: wanted.value,
+      limits: limits && limitValues(limits),
+      limitsWorked: limits,
       sheet: { basis: ratio.basis, partsA: target.A, partsB: target.B, written: ratio.written },
-      limitsWritten: material.limits === undefined ? null : writtenLimits(material.limits),
-      densityBOverA,
-      density_kg_per_m3: { A: densityOf(A, B, overA), B: densityOf(B, A, densityBOverA) },
+      limitsWritten: material.limits === undefined ? null : writtenLimits(material.limits, chemistry),
+      densityBOverA: plain(densityBOverA),
+      density_kg_per_m3: { A: plain(density.A), B: plain(density.B) },
+      density,
       runAt_K: { A: A.runAt_K, B: B.runAt_K },
       liquids: { A: A.liquids, B: B.liquids },
+      chemistry: chemistry === null ? NOT_GIVEN : known(chemistry),
     },
   };
 }
 
+type Tanks = Readonly<Record<SideName, Tank>>;
+
+const plain = (one: Given<Input<Fraction>>): Given<Fraction> => given(one.known ? one.value : undefined, ({ value }) => value);
+
 /** B per A by volume as run: by weight through the densities, by volume carried over by mass from where the sheet's volumes hold. */
-function wanted(ratio: SheetRatio, a: Tank, b: Tank, densityBOverA: Given<Fraction>): Fraction | null {
-  const sheetBPerA = b.part.div(a.part);
-  if (ratio.basis === 'volume') return sheetBPerA.mul(b.growth).div(a.growth);
-  return densityBOverA.known ? volumeFromWeight(sheetBPerA, densityBOverA.value) : null;
+function wantedByVolume({ basis }: SheetRatio, { A, B }: Tanks, densityBOverA: Given<Input<Fraction>>): Input<Fraction> | null {
+  const sheet = work(bPerA, `B per A by ${basis} as the sheet counts`, { a: A.part, b: B.part });
+  const what = 'B per A by volume as run, wanted';
+  if (basis === 'volume') return work(volumeAsRun, what, { s: sheet, g: A.growth, h: B.growth });
+  return densityBOverA.known ? work(byVolume, what, { w: sheet, d: densityBOverA.value }) : null;
 }
 
 function addMissingDensities(tanks: readonly Tank[], problems: Problems): void {
@@ -75,26 +136,32 @@ function addMissingDensities(tanks: readonly Tank[], problems: Problems): void {
 }
 
 /** Density of B over A as run: from both densities, else from the sheet's ratios on both bases. */
-function relativeDensity(a: Tank, b: Tank, implied: Fraction | null): Given<Fraction> {
-  if (a.density_kg_per_m3.known && b.density_kg_per_m3.known) return known(b.density_kg_per_m3.value.div(a.density_kg_per_m3.value));
-  // A liquid that has grown by g has its density divided by g.
-  return implied === null ? NOT_GIVEN : known(implied.mul(a.growth).div(b.growth));
+function relativeDensity({ A, B }: Tanks, implied: Worked<Fraction> | null): Given<Input<Fraction>> {
+  const what = 'density of B over density of A, as run';
+  if (A.density.known && B.density.known) return known(work(densityRatio, what, { a: A.density.value, b: B.density.value }));
+  return implied === null ? NOT_GIVEN : known(work(impliedAsRun, what, { i: implied, g: A.growth, h: B.growth }));
 }
 
 /** Density of B over A that a sheet with both ratios asks for, where its volumes hold. */
-function impliedDensity(ratio: SheetRatio): Fraction | null {
-  const bPerA = (basis: Basis): Fraction | null => {
+function impliedDensity(ratio: SheetRatio): Worked<Fraction> | null {
+  const onBasis = (basis: Basis): Worked<Fraction> | null => {
     const parts = partsBy(ratio, basis);
-    const filled = (side: SideName, from: NonNullable<typeof parts>) => inTank(from, side, ratio.thirdInto);
-    return parts && filled('B', parts).div(filled('A', parts));
+    if (parts === null) return null;
+    const filled = (side: SideName) => input(`parts in tank ${side} by ${basis}`, inTank(parts, side, ratio.thirdInto), 'number');
+    return work(bPerA, `B per A by ${basis} as the sheet counts`, { a: filled('A'), b: filled('B') });
   };
-  const byWeight = bPerA('weight');
-  const byVolume = bPerA('volume');
-  return byWeight && byVolume && byWeight.div(byVolume);
+  const [w, v] = [onBasis('weight'), onBasis('volume')];
+  return w && v && work(impliedRatio, "density of B over density of A, out of the sheet's two ratios", { w, v });
 }
 
-/** Its own density as run, else what the other one's makes it. */
-function densityOf(tank: Tank, other: Tank, overOther: Given<Fraction>): Given<Fraction> {
-  if (tank.density_kg_per_m3.known) return tank.density_kg_per_m3;
-  return other.density_kg_per_m3.known && overOther.known ? known(other.density_kg_per_m3.value.mul(overOther.value)) : NOT_GIVEN;
+/** Its own density as run, else what that of B makes it. */
+function densityOfA({ A, B }: Tanks, d: Given<Input<Fraction>>): Given<Input<Fraction>> {
+  if (A.density.known || !B.density.known || !d.known) return A.density;
+  return known(work(densityFromB, 'density of A as run', { b: B.density.value, d: d.value }));
+}
+
+/** The same the other way round. */
+function densityOfB({ A, B }: Tanks, d: Given<Input<Fraction>>): Given<Input<Fraction>> {
+  if (B.density.known || !A.density.known || !d.known) return B.density;
+  return known(work(densityFromA, 'density of B as run', { a: A.density.value, d: d.value }));
 }

@@ -1,8 +1,10 @@
+import type { Chemistry } from '../chemistry/chemistry.ts';
 import type { Place } from '../finding.ts';
-import { type Given, given } from '../given.ts';
+import { type Given, given, NOT_GIVEN } from '../given.ts';
 import type { SideName } from '../plan.ts';
 import { type Fraction, whole, ZERO } from '../ratio.ts';
 import { readNumber, readRatio } from '../reading.ts';
+import { resolveChemistry } from './chemistryMix.ts';
 import type { MaterialRow } from './material.ts';
 import { type Problems, reading, si } from './problems.ts';
 
@@ -26,6 +28,8 @@ export interface SheetRatio {
   /** The temperature at which its volumes hold. */
   readonly holdsAt_K: Given<Fraction>;
   readonly written: string;
+  /** Null where the sheet prints the ratio itself. */
+  readonly chemistry: Chemistry | null;
 }
 
 /** The parts on a basis, where the sheet gives them. */
@@ -38,6 +42,23 @@ export function inTank(parts: Parts, side: SideName, thirdInto: SideName | null)
 
 /** The mix ratio as the sheet gives it; null where a problem was added. Its basis is never guessed: a wrong one costs as much as the densities differ. */
 export function sheetRatio(material: MaterialRow, place: Place, problems: Problems): SheetRatio | null {
+  return material.chemistry === undefined ? printedRatio(material, place, problems) : ratioOfChemistry(material, place, problems);
+}
+
+/** Equivalents are weighed: the ratio is by weight, and volumes hold nowhere but as run. */
+function ratioOfChemistry(material: MaterialRow, place: Place, problems: Problems): SheetRatio | null {
+  const found = material.chemistry === undefined ? null : resolveChemistry(material.chemistry, [...place, 'chemistry'], problems);
+  if (found === null) return null;
+  if (material.otherRatio !== undefined) {
+    const what = 'a second ratio stands beside one that the sheet prints; beside a ratio from chemistry it is to be taken away';
+    problems.add([...place, 'otherRatio'], what);
+    return null;
+  }
+  const parts: Parts = { A: whole(100), B: found.chemistry.perHundredA.value, third: null };
+  return { basis: 'weight', parts, other: null, thirdInto: null, holdsAt_K: NOT_GIVEN, ...found };
+}
+
+function printedRatio(material: MaterialRow, place: Place, problems: Problems): SheetRatio | null {
   const row = material.ratio;
   const at = [...place, 'ratio'];
   const parts = mainParts(row, at, problems);
@@ -58,6 +79,7 @@ export function sheetRatio(material: MaterialRow, place: Place, problems: Proble
     thirdInto,
     holdsAt_K: given(row.at, (temperature) => si('temperature', temperature)),
     written: `${row.parts ?? `100 : ${row.perHundredA}`} by ${row.basis}${into}`,
+    chemistry: null,
   };
 }
 

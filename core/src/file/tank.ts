@@ -1,15 +1,9 @@
 import type { Place } from '../finding.ts';
 import { type Given, given, known, NOT_GIVEN } from '../given.ts';
-import {
-  expansionFromTwo_per_K,
-  keepsVolume,
-  type Liquid,
-  mixedDensity_kg_per_m3,
-  runningDensity_kg_per_m3,
-  volumeGrowth,
-} from '../mixRatio.ts';
+import { densityAt, expansionOfTwo, keepsVolume, type Liquid, mixedDensity, type NamedLiquid, stated, volumeGrowth } from '../liquid.ts';
 import type { SideName, TankLiquid } from '../plan.ts';
 import { type Fraction, ONE, ratioOf, ZERO } from '../ratio.ts';
+import { formula, type Input, input, work } from '../working.ts';
 import type { MaterialRow, PartRow } from './material.ts';
 import { type Problems, si } from './problems.ts';
 import { inTank, type Parts, partsBy, type SheetRatio } from './sheetRatio.ts';
@@ -17,80 +11,150 @@ import { inTank, type Parts, partsBy, type SheetRatio } from './sheetRatio.ts';
 /** A liquid that is filled into a tank, before its share of it is known. */
 export type Content = Omit<TankLiquid, 'volumeShare'>;
 
+/** The same with how its expansion came about. */
+interface Filled extends Content, NamedLiquid {}
+
 /** One side of the mix: the tank as it is metered, its share as the sheet counts it, and what its content does with temperature. */
 export interface Tank {
   readonly contents: readonly Content[];
   readonly liquids: readonly TankLiquid[];
-  readonly part: Fraction;
+  readonly part: Input<Fraction>;
   /** Density as run. */
-  readonly density_kg_per_m3: Given<Fraction>;
+  readonly density: Given<Input<Fraction>>;
   /** Density where the volumes of the sheet hold; as stated where that temperature is not given. */
   readonly sheetDensity_kg_per_m3: Given<Fraction>;
   /** Volume as run of what fills one unit at the temperature where the sheet's volumes hold. */
-  readonly growth: Fraction;
+  readonly growth: Input<Fraction>;
   readonly runAt_K: Given<Fraction>;
 }
 
+const bothParts = formula({
+  letter: 'P',
+  written: 'm + t',
+  dimension: 'number',
+  source: 'the third part is premixed into this tank',
+  of: ({ m, t }: Record<'m' | 't', Fraction>) => m.add(t),
+});
+
+const massOfVolume = formula({
+  letter: 'm',
+  written: 'ρ · v · g',
+  dimension: 'number',
+  source: 'density times volume as run',
+  of: ({ ρ, v, g }: Record<'ρ' | 'v' | 'g', Fraction>) => ρ.mul(v).mul(g),
+});
+
+const growthOfBoth = formula({
+  letter: 'g',
+  written: '(m · g + t · h) / (m + t)',
+  dimension: 'number',
+  source: 'volumes of liquids in one tank add up',
+  of: ({ m, g, t, h }: Record<'m' | 'g' | 't' | 'h', Fraction>) => m.mul(g).add(t.mul(h)).div(m.add(t)),
+});
+
 /** The tank of a side with all that was filled into it; null where a problem was added. */
 export function tankOf(material: MaterialRow, ratio: SheetRatio, side: SideName, place: Place, problems: Problems): Tank | null {
-  const contents = contentsOf(material, ratio, side, place, problems);
-  if (contents === null) return null;
-  const runAt_K = contents[0].liquid.runAt_K;
-  const growths = contents.map(({ liquid }) => volumeGrowth(liquid, ratio.holdsAt_K, runAt_K));
-  const shares = (parts: Parts) => (contents.length === 1 ? [inTank(parts, side, ratio.thirdInto)] : [parts[side], parts.third ?? ZERO]);
-  const grown = (parts: Parts) => shares(parts).map((share, index) => share.mul(growths[index] ?? ONE));
-  const masses = ratio.basis === 'weight' ? shares(ratio.parts).map(known) : massesOf(grown(ratio.parts), contents, runAt_K);
+  const filled = contentsOf(material, ratio, side, place, problems);
+  if (filled === null) return null;
+  const runAt_K = filled[0].liquid.runAt_K;
+  const growths = filled.map((one) => volumeGrowth(one, ratio.holdsAt_K, runAt_K));
+  const shares = (parts: Parts, basis: string) => {
+    const part = (name: string, value: Fraction) => input(`parts of ${name} by ${basis}`, value, 'number');
+    return filled.length === 1
+      ? [part(side, inTank(parts, side, ratio.thirdInto))]
+      : [part(side, parts[side]), part('the third part', parts.third ?? ZERO)];
+  };
+  const masses = massesOf(shares(ratio.parts, ratio.basis), growths, filled, ratio, runAt_K);
   const byVolume = partsBy(ratio, 'volume');
+  const atSheet = mixtureDensity(filled, masses, ratio.holdsAt_K, side, "where the sheet's volumes hold");
   return {
-    contents,
-    liquids: withVolumeShares(contents, masses, runAt_K),
-    part: inTank(ratio.parts, side, ratio.thirdInto),
-    density_kg_per_m3: mixtureDensity(contents, masses, runAt_K),
-    sheetDensity_kg_per_m3: mixtureDensity(contents, masses, ratio.holdsAt_K),
-    growth: byVolume === null ? ONE : sum(grown(byVolume)).div(sum(shares(byVolume))),
+    contents: filled,
+    liquids: withVolumeShares(filled, masses, runAt_K),
+    part: partOf(ratio, side),
+    density: mixtureDensity(filled, masses, runAt_K, side, 'as run'),
+    sheetDensity_kg_per_m3: given(orUndefined(atSheet), ({ value }) => value),
+    growth: growthOf(byVolume === null ? null : shares(byVolume, 'volume'), growths, side),
     runAt_K,
   };
 }
 
+const orUndefined = <T>(one: Given<T>): T | undefined => (one.known ? one.value : undefined);
 const sum = (terms: readonly Fraction[]): Fraction => terms.reduce((total, term) => total.add(term), ZERO);
 
-/** Masses of volumes as run. */
-function massesOf(volumes: readonly Fraction[], contents: readonly Content[], runAt_K: Given<Fraction>): readonly Given<Fraction>[] {
-  return contents.map(({ liquid }, index) => {
-    const density = runningDensity_kg_per_m3(liquid, runAt_K);
-    return density.known ? known(density.value.mul(volumes[index] ?? ZERO)) : NOT_GIVEN;
+/** What goes into the tank, as the ratio counts it. */
+function partOf({ parts, thirdInto, basis, chemistry }: SheetRatio, side: SideName): Input<Fraction> {
+  if (chemistry !== null && side === 'B') return chemistry.perHundredA;
+  const main = input(`parts of ${side} by ${basis}`, parts[side], 'number');
+  if (thirdInto !== side || parts.third === null) return main;
+  return work(bothParts, `parts in tank ${side} by ${basis}`, {
+    m: main,
+    t: input(`parts of the third by ${basis}`, parts.third, 'number'),
+  });
+}
+
+function growthOf(shares: readonly Input<Fraction>[] | null, growths: readonly Input<Fraction>[], side: SideName): Input<Fraction> {
+  const [g, h] = growths;
+  if (shares === null || g === undefined)
+    return input(`growth of ${side} with temperature, which does not matter by weight`, ONE, 'number');
+  const [m, t] = shares;
+  if (m === undefined || t === undefined || h === undefined) return g;
+  return work(growthOfBoth, `volume of ${side} as run over its volume where the sheet's volumes hold`, { m, g, t, h });
+}
+
+/** Masses in the tank, in any common unit: the parts of a ratio by weight, or those of volumes as run. */
+function massesOf(
+  shares: readonly Input<Fraction>[],
+  growths: readonly Input<Fraction>[],
+  filled: readonly Filled[],
+  { basis }: SheetRatio,
+  runAt_K: Given<Fraction>,
+): readonly Given<Input<Fraction>>[] {
+  if (basis === 'weight') return shares.map(known);
+  return filled.map((one, index) => {
+    const ρ = densityAt(one, runAt_K, 'as run');
+    const [v, g] = [shares[index], growths[index]];
+    return ρ.known && v && g ? known(work(massOfVolume, `mass of ${one.name} in its tank`, { ρ: ρ.value, v, g })) : NOT_GIVEN;
   });
 }
 
 /** Each liquid with its share of the volume as run; a lone one has all of it. */
 function withVolumeShares(
-  contents: readonly Content[],
-  masses: readonly Given<Fraction>[],
+  filled: readonly Filled[],
+  masses: readonly Given<Input<Fraction>>[],
   runAt_K: Given<Fraction>,
 ): readonly TankLiquid[] {
-  if (contents.length === 1) return contents.map((content) => ({ ...content, volumeShare: known(ONE) }));
-  const volumes = contents.map(({ liquid }, index) => {
+  const liquids = filled.map(({ expansion, ...content }): Content => content);
+  if (filled.length === 1) return liquids.map((content) => ({ ...content, volumeShare: known(ONE) }));
+  const volumes = filled.map((one, index) => {
     const mass = masses[index] ?? NOT_GIVEN;
-    const density = runningDensity_kg_per_m3(liquid, runAt_K);
-    return mass.known && density.known ? mass.value.div(density.value) : null;
+    const density = densityAt(one, runAt_K, 'as run');
+    return mass.known && density.known ? mass.value.value.div(density.value.value) : null;
   });
   const all = volumes.every((volume) => volume !== null) ? sum(volumes) : null;
-  return contents.map((content, index) => {
+  return liquids.map((content, index) => {
     const volume = volumes[index];
     return { ...content, volumeShare: volume && all ? known(volume.div(all)) : NOT_GIVEN };
   });
 }
 
 /** Density of all that is in the tank, at one temperature; not given where that of one liquid is not. */
-function mixtureDensity(contents: readonly Content[], masses: readonly Given<Fraction>[], at_K: Given<Fraction>): Given<Fraction> {
-  const shares: (readonly [Fraction, Fraction])[] = [];
-  for (const [index, { liquid }] of contents.entries()) {
+function mixtureDensity(
+  filled: readonly Filled[],
+  masses: readonly Given<Input<Fraction>>[],
+  at_K: Given<Fraction>,
+  side: SideName,
+  when: string,
+): Given<Input<Fraction>> {
+  const shares: (readonly [Input<Fraction>, Input<Fraction>])[] = [];
+  for (const [index, one] of filled.entries()) {
     const mass = masses[index] ?? NOT_GIVEN;
-    const density = runningDensity_kg_per_m3(liquid, at_K);
-    if (!mass.known || !density.known) return NOT_GIVEN;
+    const density = densityAt(one, at_K, when);
+    if (!density.known) return NOT_GIVEN;
+    if (filled.length === 1) return density;
+    if (!mass.known) return NOT_GIVEN;
     shares.push([mass.value, density.value]);
   }
-  return known(mixedDensity_kg_per_m3(shares));
+  return known(mixedDensity(`density in tank ${side} ${when}`, shares));
 }
 
 /** What was filled into the tank: its component, the mixture as such, or the component and the third part, which stands at the same temperature. */
@@ -100,12 +164,12 @@ function contentsOf(
   side: SideName,
   place: Place,
   problems: Problems,
-): readonly [Content, ...Content[]] | null {
-  const content = (name: string, row: PartRow, where: Place, runAt: PartRow['runAt']): Content | null => {
+): readonly [Filled, ...Filled[]] | null {
+  const content = (name: string, row: PartRow, where: Place, runAt: PartRow['runAt']): Filled | null => {
     const liquid = liquidOf(name, { ...row, ...(runAt && { runAt }) }, ratio.holdsAt_K, where, problems);
     const densityUncertainty = given(row.densityUncertainty, (share) => si('share', share));
     const temperatureUncertainty_K = given(row.temperatureUncertainty, (step) => si('temperatureDifference', step));
-    return liquid && { name, place: where, liquid, densityUncertainty, temperatureUncertainty_K };
+    return liquid && { ...liquid, place: where, densityUncertainty, temperatureUncertainty_K };
   };
   const takesThird = ratio.thirdInto === side;
   if (takesThird && material.premix !== undefined) {
@@ -119,15 +183,16 @@ function contentsOf(
 }
 
 /** A liquid that keeps a volume at every temperature that matters; null where a problem was added. */
-function liquidOf(name: string, row: PartRow, holdsAt_K: Given<Fraction>, place: Place, problems: Problems): Liquid | null {
-  const stated = {
+function liquidOf(name: string, row: PartRow, holdsAt_K: Given<Fraction>, place: Place, problems: Problems): NamedLiquid | null {
+  const liquid = {
     density_kg_per_m3: given(row.density?.value, (value) => si('density', value)),
     densityAt_K: given(row.density?.at, (at) => si('temperature', at)),
     runAt_K: given(row.runAt, (at) => si('temperature', at)),
+    expansion_per_K: given(row.expansion, (value) => si('expansion', value)),
   };
-  const typed = { ...stated, expansion_per_K: given(row.expansion, (value) => si('expansion', value)) };
-  const liquid = row.secondDensity === undefined ? typed : withTwoDensities(name, row, row.secondDensity, typed, place, problems);
-  if (liquid === null || keepsVolume(liquid, holdsAt_K)) return liquid;
+  const found =
+    row.secondDensity === undefined ? stated(name, liquid) : withTwoDensities(name, row, row.secondDensity, liquid, place, problems);
+  if (found === null || keepsVolume(found.liquid, holdsAt_K)) return found;
   const field = row.secondDensity === undefined ? 'expansion' : 'secondDensity';
   problems.add([...place, field], `the expansion of ${name} leaves it no volume at the temperatures given: check them and the expansion`);
   return null;
@@ -143,7 +208,7 @@ function withTwoDensities(
   liquid: Liquid,
   place: Place,
   problems: Problems,
-): Liquid | null {
+): NamedLiquid | null {
   const wrong = (where: Place, what: string) => {
     problems.add([...place, 'secondDensity', ...where], what);
     return null;
@@ -155,7 +220,13 @@ function withTwoDensities(
   }
   const at_K = si('temperature', second.at);
   if (at_K.equals(densityAt_K.value)) return wrong(['at'], 'both densities are stated at one temperature: they give no expansion');
-  const expansion = expansionFromTwo_per_K(first.value, densityAt_K.value, si('density', second.value), at_K);
-  if (expansion.abs().compare(MOST_EXPANSION_per_K) <= 0) return { ...liquid, expansion_per_K: known(expansion) };
+  const expansion = work(expansionOfTwo, `expansion of ${name}`, {
+    'ρ₁': input(`density of ${name} as stated`, first.value, 'density'),
+    'ρ₂': input(`second density of ${name}`, si('density', second.value), 'density'),
+    'T₁': input(`temperature of the density of ${name}`, densityAt_K.value, 'temperature'),
+    'T₂': input(`temperature of the second density of ${name}`, at_K, 'temperature'),
+  });
+  if (expansion.value.abs().compare(MOST_EXPANSION_per_K) <= 0)
+    return { name, liquid: { ...liquid, expansion_per_K: known(expansion.value) }, expansion: known(expansion) };
   return wrong([], `the two densities of ${name} lie further apart than 1 % per K: check them and their temperatures`);
 }

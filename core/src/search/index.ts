@@ -14,4 +14,5 @@ export {
   type SearchProblem,
   withoutFailures,
 } from './problem.ts';
+export { tradeOff } from './tradeOff.ts';
 export { fewestRelaxations } from './whyNot.ts';

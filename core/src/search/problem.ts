@@ -8,6 +8,8 @@ export interface Pair {
   readonly driven: number;
   /** positions that differ from what is fitted; a closed slot never does */
   readonly changed: 0 | 1 | 2;
+  /** what it costs to fit this pair, >= 0, in the one unit of the whole problem; what several choices cost adds up */
+  readonly work: Fraction;
   /** bit field of the checks this pair fails, up to 30 bits; 0: buildable */
   readonly failed: number;
 }
@@ -24,6 +26,7 @@ export interface PumpPair {
   /** displacement of B over displacement of A, exact */
   readonly ratio: Fraction;
   readonly changed: 0 | 1 | 2;
+  readonly work: Fraction;
   readonly failed: number;
   /** position in the order of the file */
   readonly order: number;

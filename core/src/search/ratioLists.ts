@@ -94,13 +94,13 @@ function ratioList(choices: readonly Choice[], ranks: Ranks): RatioList {
   return listOf(groups, ranks);
 }
 
-/** Only what changes exactly `changed` parts. */
-export function restrictedTo(changed: number, list: RatioList): RatioList {
+/** Only the choices that are `chosen`, by their index. */
+export function restrictedTo(list: RatioList, chosen: (index: number) => boolean): RatioList {
   const groups = list.numerator.map((numerator, g) => ({
     numerator,
     denominator: list.denominator[g] ?? 1n,
     log: list.log[g] ?? 0,
-    members: [...list.member.subarray(list.first[g], list.first[g + 1])].filter((index) => list.changed[index] === changed),
+    members: [...list.member.subarray(list.first[g], list.first[g + 1])].filter(chosen),
   }));
   return listOf(
     groups.filter(({ members }) => members.length > 0),

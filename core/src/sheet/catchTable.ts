@@ -1,4 +1,6 @@
+import { percentOf } from '../dial.ts';
 import { type CatchAmount, type ExpectedCatch, expectedCatch } from '../expectedCatch.ts';
+import { flowOf } from '../flow.ts';
 import { fixed, quantity, type Say } from '../format.ts';
 import type { PlannedOption } from '../option.ts';
 import type { Plan } from '../plan.ts';
@@ -22,17 +24,13 @@ export interface CatchTable {
 const CATCHES = ['1', '2', '3'];
 
 export function catchTable(plan: Plan, option: PlannedOption, say: Say): CatchTable {
-  const expected = expectedCatch(
-    plan,
-    option.pumps,
-    option.stages.map(({ teeth }) => teeth),
-  );
+  const expected = expectedCatch(plan, option.pumps, option.teeth);
   const { A, B } = expected.sides;
   const { limitsOnB } = expected;
   const perHundred = (amount: CatchAmount) => counted(amount).div(counted(A)).mul(whole(100));
   const limit = (amount: CatchAmount) => fixed(perHundred(amount), partsPlaces(perHundred(B)), say);
   return {
-    how: `both sides unmixed, ${expected.motorTurns} motor turns: pump A ${turnsText(A.pumpTurns, say)}, pump B ${turnsText(B.pumpTurns, say)} turns; ${timeText(plan, say)}`,
+    how: `both sides unmixed, ${expected.motorTurns} motor turns: pump A ${turnsText(A.pumpTurns, say)}, pump B ${turnsText(B.pumpTurns, say)} turns; ${timeText(plan, option, say)}`,
     heads: { a: `A, ${unit(A)} (about ${number(A, say)})`, b: `B, ${unit(B)} (about ${number(B, say)})`, ratio: '100 × B / A' },
     limits: limitsOnB === null ? null : `${limit(limitsOnB.low)} to ${limit(limitsOnB.high)}`,
     rows: CATCHES,
@@ -62,10 +60,11 @@ const amountText = (amount: CatchAmount, say: Say): string => `${number(amount, 
 
 const turnsText = (turns: Fraction, say: Say): string => fixed(turns, turns.d === 1n ? 0 : 2, say);
 
-/** How long the catch runs at the fastest dial setting, so that it can be taken by the clock. */
-function timeText(plan: Plan, say: Say): string {
-  const { speed_rev_per_s, usable } = plan.motor;
-  const share = usable.known ? usable.value.to : whole(1);
-  const dial = fixed(share.mul(whole(100)), share.mul(whole(100)).d === 1n ? 0 : 1, say);
-  return `${quantity(whole(plan.catchTurns).div(speed_rev_per_s.mul(share)), 'time', 's', 1, say)} at dial ${dial} %`;
+/** How long the catch runs, so that it can be taken by the clock: at the dial for the flow wanted, else at the fastest. */
+function timeText(plan: Plan, option: PlannedOption, say: Say): string {
+  const { setting, ends, range } = flowOf(plan, option);
+  const share = (setting ?? ends?.to)?.dial.value ?? range.to.share;
+  const dial = fixed(percentOf(share), percentOf(share).d === 1n ? 0 : 1, say);
+  const speed_rev_per_s = plan.motor.speed_rev_per_s.mul(share);
+  return `${quantity(whole(plan.catchTurns).div(speed_rev_per_s), 'time', 's', 1, say)} at dial ${dial} %`;
 }

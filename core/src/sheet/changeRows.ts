@@ -3,9 +3,10 @@ import { driveKind } from '../drives/index.ts';
 import type { CentreLimits } from '../drives/pitchCount.ts';
 import { fixed, type Say } from '../format.ts';
 import { orNull } from '../given.ts';
-import { movesCentre, type StageOption } from '../option.ts';
+import type { StageOption } from '../option.ts';
 import type { ENDS, Plan, Pump, SideName } from '../plan.ts';
 import type { Origin } from '../rack.ts';
+import { movesCentre } from '../work.ts';
 import {
   clip,
   displacementNumber,

@@ -8,6 +8,7 @@ import { type Care, careOf } from './chainCare.ts';
 import { type Changes, changesOf } from './changes.ts';
 import { clip, withShortNames } from './paperText.ts';
 import { OFF_RATIO_DEFINITION, type RatioRow, ratioRows } from './ratioRows.ts';
+import { runningRows } from './runningRows.ts';
 import { type Steps, stepsOf } from './steps.ts';
 
 /** What the core cannot know of a sheet: its number, the date as text, the name of the file, and how the shop reads numbers. */
@@ -38,6 +39,7 @@ export interface ChangeSheet {
   readonly cautions: Cautions;
   readonly changes: Changes;
   readonly ratio: { readonly definition: string; readonly rows: readonly RatioRow[] };
+  readonly running: readonly RatioRow[];
   readonly steps: Steps;
   readonly care: Care;
   /** What warns, then how many checks were not made. */
@@ -68,6 +70,7 @@ export function changeSheet(plan: Plan, option: PlannedOption, fitted: PlannedOp
     cautions: cautionsOf(plan),
     changes: changesOf(plan, option, say),
     ratio: { definition: OFF_RATIO_DEFINITION, rows: ratioRows(plan, option, fitted, say) },
+    running: runningRows(plan, option, say),
     steps: stepsOf(plan, option, say),
     care: careOf(option, say),
     warnings: [...outside(option, say), ...sentences(plan, findings, 'warns'), ...notMade(findings)],

@@ -11,6 +11,7 @@ import { type Paper, pageStyle } from './pageStyle.ts';
 import type { RatioRow } from './ratioRows.ts';
 import type { Steps } from './steps.ts';
 import { em_mm, typeSize_pt } from './typeSize.ts';
+import { type WorkingGroup, workingPages } from './workingPage.ts';
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
 const BOX = '<span class="box"></span>';
@@ -27,11 +28,12 @@ export interface SheetBody {
 /**
  * The content of the page without its frame, for a window that has its own.
  *
- * @param svg  the drive as `driveSvg` draws it; it is put in as it is
+ * @param svg      the drive as `driveSvg` draws it; it is put in as it is
+ * @param working  what follows on further pages; none where it is empty
  * @returns markup without style attributes; the user's own words are escaped
  */
-export function changeSheetBody(sheet: ChangeSheet, svg: string): SheetBody {
-  const { heading, cautions, changes, ratio, steps, care, warnings, catches, signatures, footer } = sheet;
+export function changeSheetBody(sheet: ChangeSheet, svg: string, working: readonly WorkingGroup[] = []): SheetBody {
+  const { heading, cautions, changes, ratio, running, steps, care, warnings, catches, signatures, footer } = sheet;
   const size_pt = typeSize_pt(sheet, pictureHeight_mm(svg));
   const blocks = [
     headingBlock(heading),
@@ -39,22 +41,25 @@ export function changeSheetBody(sheet: ChangeSheet, svg: string): SheetBody {
     cautionsBlock(cautions, size_pt),
     changesBlock(changes),
     `<section class="cols"><div>${ratioBlock(ratio.definition, ratio.rows)}${warningsBlock(warnings)}</div><div>${driveBlock(svg, care)}</div></section>`,
+    ...(running.length === 0 ? [] : [runningBlock(running)]),
     stepsBlock(steps, size_pt),
     catchBlock(catches),
     `<section class="sign">${signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
     footBlock(footer, heading),
   ];
-  return { html: blocks.join('\n'), size_pt };
+  const pages = working.length === 0 ? [] : [workingPages(`Working: ${heading.title}`, working)];
+  return { html: [`<div class="page">${blocks.join('\n')}</div>`, ...pages].join('\n'), size_pt };
 }
 
 /**
  * The change sheet as one page to print: complete HTML that needs nothing else, black on white.
  *
- * @param svg  the drive as `driveSvg` draws it; it is put in as it is
+ * @param svg      the drive as `driveSvg` draws it; it is put in as it is
+ * @param working  what follows on further pages; none where it is empty
  * @returns text of the page; the user's own words are escaped
  */
-export function changeSheetPage(sheet: ChangeSheet, svg: string, paper: Paper): string {
-  const { html, size_pt } = changeSheetBody(sheet, svg);
+export function changeSheetPage(sheet: ChangeSheet, svg: string, paper: Paper, working: readonly WorkingGroup[] = []): string {
+  const { html, size_pt } = changeSheetBody(sheet, svg, working);
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width"><title>${escaped(sheet.heading.title)}</title><style>${pageStyle(paper)}</style></head>
@@ -120,6 +125,13 @@ function ratioBlock(definition: string, rows: readonly RatioRow[]): string {
       `<div><dt>${escaped(what)}</dt><dd><b>${escaped(figure)}</b></dd><dd class="against">${escaped(against)}</dd></div>`,
   );
   return `<h2>Ratio after the change</h2><dl class="ratio">${items.join('')}</dl><p class="note">${escaped(definition)}</p>`;
+}
+
+function runningBlock(rows: readonly RatioRow[]): string {
+  const cells = rows.map(
+    ({ what, figure, against }) => `<dt>${escaped(what)}</dt><dd><b>${escaped(figure)}</b></dd><dd>${escaped(against)}</dd>`,
+  );
+  return `<section><h2>Running it</h2><dl class="running">${cells.map((cell) => `<div>${cell}</div>`).join('')}</dl></section>`;
 }
 
 function stepsBlock({ lines: done, own }: Steps, size_pt: number): string {

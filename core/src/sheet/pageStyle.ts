@@ -23,7 +23,8 @@ export function pageStyle(paper: Paper): string {
 *{box-sizing:border-box;margin:0;padding:0}
 html{color-scheme:light;background:#fff;color:#000}
 body{font-family:"Helvetica Neue",Arial,"Liberation Sans",sans-serif;font-variant-numeric:tabular-nums lining-nums;-webkit-print-color-adjust:exact;print-color-adjust:exact}
-.sheet{gap:1.2mm;width:${SHEET_WIDTH_mm}mm;min-height:${SHEET_HEIGHT_mm}mm;margin:0 auto;line-height:1.3;display:flex;flex-direction:column;justify-content:space-between;overflow-wrap:anywhere}
+.sheet{width:${SHEET_WIDTH_mm}mm;margin:0 auto;line-height:1.3;overflow-wrap:anywhere}
+.page{gap:1.2mm;min-height:${SHEET_HEIGHT_mm}mm;display:flex;flex-direction:column;justify-content:space-between}
 h1,h2,b{font-weight:600}
 h1{font-size:1.75em;line-height:1.2}
 .title{display:flex;flex-wrap:wrap;align-items:baseline;gap:0 1em}
@@ -64,6 +65,7 @@ ul,ol{list-style:none}
 .ratio div:first-child b{font-size:1.1em;line-height:1.1}
 .warn{margin-top:.7em}
 .warn ul{font-size:.82em;line-height:1.25}
+.running div{display:grid;grid-template-columns:18mm 44mm 1fr;gap:0 2mm;border-bottom:.15mm solid #777;padding:.12em 0}
 .steps{display:grid;grid-template-columns:1fr 1fr;gap:0 6mm;font-size:.95em}
 .steps li{position:relative;padding:.14em 0 .14em 2em}
 .steps .box{position:absolute;left:0;top:.2em}
@@ -77,6 +79,10 @@ ul,ol{list-style:none}
 .foot{display:grid;grid-template-columns:102mm 1fr;gap:4mm;align-items:end;font-size:.85em}
 .foot svg{display:block}
 .foot .right{text-align:right}
-@media screen{html{background:#ddd}body{padding:8mm 0}.sheet{box-sizing:content-box;background:#fff;padding:12mm calc((${width} - ${SHEET_WIDTH_mm}mm)/2);min-height:calc(${height} - 24mm);outline:1px solid #777}}
+.work{break-before:page;font-size:7.5pt}
+.workcols{columns:2;column-gap:6mm}
+.workcols li{break-inside:avoid;border-bottom:.15mm solid #777;padding:.3em 0}
+.workcols h2{break-after:avoid;margin-top:.6em}
+@media screen{html{background:#ddd}body{padding:8mm 0}.sheet{box-sizing:content-box;background:#fff;padding:12mm calc((${width} - ${SHEET_WIDTH_mm}mm)/2);min-height:calc(${height} - 24mm);outline:1px solid #777}.work{border-top:2px dashed #777;margin-top:12mm;padding-top:12mm}}
 `;
 }

@@ -6,6 +6,7 @@ export function sheetLines({
   cautions,
   changes,
   ratio,
+  running,
   steps,
   care,
   warnings,
@@ -33,6 +34,10 @@ export function sheetLines({
     ...titled(
       `Ratio after the change: ${ratio.definition}`,
       ratio.rows.map(({ what, figure, against }) => `${what} | ${figure} | ${against}`),
+    ),
+    ...titled(
+      'Running it',
+      running.map(({ what, figure, against }) => `${what} | ${figure} | ${against}`),
     ),
     ...titled(
       `Slack and wear: ${care.definition}`,

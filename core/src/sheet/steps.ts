@@ -1,9 +1,10 @@
 import { driveKind } from '../drives/index.ts';
 import { lengthText, type Say } from '../format.ts';
 import { orNull } from '../given.ts';
-import { movesCentre, type PlannedOption, type StageOption } from '../option.ts';
+import type { PlannedOption, StageOption } from '../option.ts';
 import { ENDS, type Plan, type SideName, type Stage } from '../plan.ts';
 import { fittedPumps } from '../train.ts';
+import { movesCentre } from '../work.ts';
 import { pitchesToChange } from './changeRows.ts';
 import { isTouched } from './changes.ts';
 import { shortName } from './paperText.ts';

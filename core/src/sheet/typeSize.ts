@@ -5,6 +5,7 @@ import type { ChangeSheet, Heading } from './changeSheet.ts';
 import type { ChangeGroup, Changes } from './changes.ts';
 import { cautionColumns, LINE, stepColumns, textHeight_em } from './columns.ts';
 import { SHEET_HEIGHT_mm } from './pageStyle.ts';
+import type { RatioRow } from './ratioRows.ts';
 import { textWidth_em } from './textWidth.ts';
 
 // A sheet is one page whatever it has to say, so its type is as large as lets it fit. How high it comes out is reckoned from the
@@ -50,6 +51,7 @@ export function blockHeights_mm(sheet: ChangeSheet, picture_mm: number, em_mm: n
     cautions_em(sheet.cautions, em_mm) * em_mm + 1,
     h2_mm + changes_mm(sheet.changes, em_mm),
     h2_mm + Math.max(ratio_mm(sheet, em_mm), side_mm(sheet, picture_mm, em_mm)),
+    ...(sheet.running.length === 0 ? [] : [h2_mm + running_mm(sheet, em_mm)]),
     h2_mm + stepColumns([...sheet.steps.lines, ...sheet.steps.own], em_mm).height_em * em_mm,
     catch_mm(sheet.catches, em_mm),
     7.7 + 1.3 * em_mm,
@@ -95,6 +97,12 @@ function ratio_mm({ ratio, warnings }: ChangeSheet, em_mm: number): number {
   const note_em = textHeight_em([ratio.definition], 83, 0.9, em_mm) + 0.2;
   const warnings_mm = warnings.length === 0 ? 0 : (2.1 + textHeight_em(warnings, 83, 0.82, em_mm)) * em_mm + 0.5;
   return rows_mm.reduce((sum, row) => sum + row, 0) + note_em * em_mm + warnings_mm;
+}
+
+function running_mm({ running }: ChangeSheet, em_mm: number): number {
+  const row_em = ({ what, figure, against }: RatioRow) =>
+    Math.max(textHeight_em([what], 17, 1, em_mm), textHeight_em([figure], BOLD * 43, 1, em_mm), textHeight_em([against], 119, 1, em_mm));
+  return running.reduce((sum, row) => sum + (row_em(row) + 0.24) * em_mm + 0.15, 0);
 }
 
 function side_mm({ care }: ChangeSheet, picture_mm: number, em_mm: number): number {

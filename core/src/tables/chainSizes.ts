@@ -102,6 +102,17 @@ export function chainSize(written: string): ChainSize | null {
  * @example sameChain('no. 40', '08a')  // true
  */
 export function sameChain(a: string, b: string): boolean {
-  const american = (written: string): string => AMERICAN_NAME.get(plainNumber(written)) ?? plainNumber(written);
-  return american(a) === american(b);
+  return americanName(a) === americanName(b);
+}
+
+/**
+ * The American number of a chain that has two names; any other number as it is.
+ *
+ * @param written  chain number as typed
+ * @source iso-606, annex B (equivalent designations), from memory
+ * @example americanName('08A')  // '40'
+ */
+export function americanName(written: string): string {
+  const number = plainNumber(written);
+  return AMERICAN_NAME.get(number) ?? number;
 }

@@ -1,6 +1,9 @@
 import {
+  amountEntryText,
   type Dimension,
   type EntryText,
+  quantityText,
+  readAmountEntry,
   readCount,
   readQuantityEntry,
   readRatioEntry,
@@ -35,11 +38,7 @@ interface QuantityProps extends FieldProps {
 /** A number with a unit: `12,5`, `12.5 mm`, `1/2 in`. Empty is not given. */
 export function QuantityField(props: QuantityProps) {
   const app = useApp();
-  const text = () => {
-    const value = props.value;
-    if (value === undefined) return '';
-    return value.unit === props.unit || value.unit === '' ? value.value : `${value.value} ${value.unit}`;
-  };
+  const text = () => (props.value === undefined ? '' : quantityText(props.dimension, props.value, props.unit));
   return (
     <Entry
       {...props}
@@ -51,11 +50,31 @@ export function QuantityField(props: QuantityProps) {
   );
 }
 
+interface AmountProps extends FieldProps {
+  readonly value: TypedQuantity | undefined;
+  readonly set: (value: TypedQuantity | undefined) => void;
+  readonly check?: (value: TypedQuantity) => string | null;
+}
+
+/** A mass or a volume, whichever its unit says: `400 g`, `2.5 L`. Empty is not given. */
+export function AmountField(props: AmountProps) {
+  const app = useApp();
+  return (
+    <Entry
+      {...props}
+      text={props.value === undefined ? '' : amountEntryText(props.value)}
+      take={(typed) => keep(readAmountEntry(typed, app.say()), (value) => props.set(value), props.check)}
+    />
+  );
+}
+
 interface CountProps extends FieldProps {
   readonly value: number | undefined;
   readonly least: number;
   readonly most: number;
   readonly set: (value: number | undefined) => void;
+  /** Why the box may not be emptied, where something else needs its value. */
+  readonly whyNotEmpty?: () => string | null;
 }
 
 /** A whole number: teeth, pitches, pieces. */
@@ -69,7 +88,11 @@ export function CountField(props: CountProps) {
       {...props}
       text={props.value === undefined ? '' : String(props.value)}
       step={step}
-      take={(typed) => keep(readCount(typed, props.least, props.most), (value) => props.set(value))}
+      take={(typed) => {
+        const entry = readCount(typed, props.least, props.most);
+        const needed = entry.ok && entry.value === undefined ? (props.whyNotEmpty?.() ?? null) : null;
+        return needed === null ? keep(entry, (value) => props.set(value)) : { ok: false, expected: needed };
+      }}
     />
   );
 }

@@ -31,6 +31,9 @@ export interface App {
   readonly setSay: (say: Say) => void;
   readonly paper: () => Paper;
   readonly setPaper: (paper: Paper) => void;
+  /** Whether the workings are printed behind the sheet. */
+  readonly workings: () => boolean;
+  readonly setWorkings: (on: boolean) => void;
   /** One line for the person: a disk failure, a refused file. Null hides it. */
   readonly notice: () => string | null;
   readonly tell: (notice: string | null) => void;
@@ -67,6 +70,7 @@ export function createApp(host: Host): App {
   const [sought, seek] = createSignal<Place | null>(null, { equals: false });
   const [say, setSay] = createSetting<Say>('say', { decimal: '.', system: 'metric' });
   const [paper, setPaper] = createSetting<Paper>('paper', 'A4');
+  const [workings, setWorkings] = createSetting('workings', false);
   const within = (index: number, rows: readonly unknown[] | undefined) => Math.min(index, Math.max(0, (rows?.length ?? 0) - 1));
   const machineIndex = () => within(machine(), shop.file?.machines);
   const materialIndex = () => within(material(), shop.file?.materials);
@@ -89,6 +93,8 @@ export function createApp(host: Host): App {
     setSay,
     paper,
     setPaper,
+    workings,
+    setWorkings,
     notice,
     tell: (line) => void tell(line),
     question,
@@ -138,10 +144,16 @@ function focusField(place: Place): void {
     const key = CSS.escape(placeKey(place.slice(0, length)));
     const field = document.querySelector<HTMLElement>(`[data-place="${key}"], [data-place^="${key}."]`);
     if (field === null) continue;
+    openBlocksAround(field);
     field.focus();
     field.scrollIntoView({ block: 'nearest' });
     return;
   }
+}
+
+/** What stands in a closed block cannot take the cursor. */
+function openBlocksAround(field: HTMLElement): void {
+  for (let block = field.closest('details'); block !== null; block = block.parentElement?.closest('details') ?? null) block.open = true;
 }
 
 /** A setting of this person on this computer; where the host forbids storage it lasts as long as the window. */

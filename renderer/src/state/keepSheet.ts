@@ -1,3 +1,4 @@
+import { optionFacts } from '../../../core/src/facts/index.ts';
 import { fitOption } from '../../../core/src/file/fit.ts';
 import { nextSheetNumber, type SheetRecord } from '../../../core/src/file/sheetRecord.ts';
 import { fittedPumps, fittedTeeth, planOption } from '../../../core/src/index.ts';
@@ -6,6 +7,7 @@ import { changeSheetBody, type SheetBody } from '../../../core/src/sheet/changeS
 import { driveDrawing } from '../../../core/src/sheet/driveDrawing.ts';
 import { driveSvg } from '../../../core/src/sheet/driveSvg.ts';
 import { sheetLines } from '../../../core/src/sheet/sheetLines.ts';
+import { workingGroups } from '../../../core/src/sheet/workingPage.ts';
 import type { App } from './app.ts';
 
 /** The sheet of the chosen option as it would be printed now; null while there is nothing to print. */
@@ -37,7 +39,8 @@ export function readySheet(app: App): ReadySheet | null {
   const kept = file.changeSheets.find((one) => sheetLines(sheetOf(one.number, one.date)).join('\n') === one.lines.join('\n')) ?? null;
   const number = kept?.number ?? nextSheetNumber(file.changeSheets);
   const sheet = sheetOf(number, kept?.date ?? today());
-  return { number, body: changeSheetBody(sheet, svg), lines: sheetLines(sheet), kept };
+  const working = app.workings() ? workingGroups(optionFacts(plan, option, say), say) : [];
+  return { number, body: changeSheetBody(sheet, svg, working), lines: sheetLines(sheet), kept };
 }
 
 /** Keeps the sheet in the shop file as it is printed; a sheet that is kept already stays as it is. Returns its id. */

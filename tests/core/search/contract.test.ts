@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ONE, ratioOf } from '../../../core/src/ratio.ts';
+import { ONE, ratioOf, whole, ZERO } from '../../../core/src/ratio.ts';
 import {
   bestPerChange,
   Cancelled,
@@ -8,14 +8,15 @@ import {
   findOptions,
   type Hooks,
   type SearchProblem,
+  tradeOff,
   withoutFailures,
 } from '../../../core/src/search/index.ts';
 import { anything, stageOf, teethFrom, trainProblem } from './racks.ts';
 
 describe('the examples of the docstrings', () => {
   const pairs = [
-    { driver: 20, driven: 20, changed: 0, failed: 0 },
-    { driver: 20, driven: 30, changed: 1, failed: 0 },
+    { driver: 20, driven: 20, changed: 0, work: ZERO, failed: 0 },
+    { driver: 20, driven: 30, changed: 1, work: whole(720), failed: 0 },
   ] as const;
   const problem: SearchProblem = {
     stages: [
@@ -23,8 +24,8 @@ describe('the examples of the docstrings', () => {
       { effect: 'none', pairs },
     ],
     pumps: [
-      { ratio: ONE, changed: 0, failed: 0, order: 0 },
-      { ratio: ratioOf(3, 2), changed: 1, failed: 1, order: 1 },
+      { ratio: ONE, changed: 0, work: ZERO, failed: 0, order: 0 },
+      { ratio: ratioOf(3, 2), changed: 1, work: whole(5400), failed: 1, order: 1 },
     ],
     fixed: ONE,
     wanted: ratioOf(7, 10),
@@ -32,6 +33,7 @@ describe('the examples of the docstrings', () => {
   };
   it('findOptions', () => expect(findOptions(problem, { admit: () => 0 }, 1).options[0]?.ratio.toFraction()).toBe('2/3'));
   it('bestPerChange', () => expect(bestPerChange(problem, { admit: () => 0 })[0]?.ratio.toFraction()).toBe('1'));
+  it('tradeOff', () => expect(tradeOff(problem, { admit: () => 0 }).map(({ ratio }) => ratio.toFraction())).toEqual(['1', '2/3']));
   it('countOptions', () => expect(countOptions(problem, { admit: () => 0 }).ways).toBe(8));
   it('fewestRelaxations', () => expect(fewestRelaxations(problem, () => ({ admit: () => 0 }), 2)).toEqual([0]));
   it('withoutFailures', () => {
@@ -53,6 +55,7 @@ const searches: readonly (readonly [string, (hooks: Hooks) => unknown])[] = [
   ['findOptions', (hooks) => findOptions(problem, anything, 50, hooks)],
   ['findOptions inside', (hooks) => findOptions(problem, nothing, 50, hooks, 'inside')],
   ['bestPerChange', (hooks) => bestPerChange(problem, anything, hooks)],
+  ['tradeOff', (hooks) => tradeOff(problem, anything, hooks)],
   ['countOptions', (hooks) => countOptions(two, anything, hooks, 1000)],
   ['fewestRelaxations', (hooks) => fewestRelaxations(withoutFailures(problem), (mask) => (mask === 7 ? anything : nothing), 3, hooks)],
 ];
@@ -79,7 +82,7 @@ describe('what no plan can hold is refused', () => {
     (change: Partial<SearchProblem>, keep = 1) =>
     () =>
       findOptions({ ...problem, ...change }, anything, keep);
-  const ratio = (value: number) => ({ ratio: ratioOf(value, 1), changed: 0, failed: 0, order: 0 }) as const;
+  const ratio = (value: number) => ({ ratio: ratioOf(value, 1), changed: 0, work: ZERO, failed: 0, order: 0 }) as const;
   it.each([
     ['no pumps', find({ pumps: [] })],
     ['a ratio of nothing', find({ wanted: ratioOf(0, 1) })],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ONE, ratioOf } from '../../../core/src/ratio.ts';
+import { ONE, ratioOf, ZERO } from '../../../core/src/ratio.ts';
 import { fewestRelaxations, type Rules, type SearchProblem } from '../../../core/src/search/index.ts';
 import { anything, onePump, stockRule } from './racks.ts';
 import { diceOf, randomProblem } from './randomProblem.ts';
@@ -21,7 +21,7 @@ describe('fewestRelaxations against trying every set of checks [slow twin]', () 
 
 describe('fewestRelaxations', () => {
   const blockedBy = (...failed: readonly number[]): SearchProblem => ({
-    stages: [{ effect: 'B', pairs: failed.map((bits) => ({ driver: 20, driven: 20, changed: 2, failed: bits })) }],
+    stages: [{ effect: 'B', pairs: failed.map((bits) => ({ driver: 20, driven: 20, changed: 2, work: ZERO, failed: bits })) }],
     pumps: onePump,
     fixed: ONE,
     wanted: ONE,

@@ -1,11 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { exactText, Fraction, ONE, ratioOf } from '../../../core/src/ratio.ts';
+import { exactText, Fraction, ONE, ratioOf, whole, ZERO } from '../../../core/src/ratio.ts';
 import { bestPerChange, countOptions, findOptions, type Pair, type PumpPair, type SearchProblem } from '../../../core/src/search/index.ts';
 import { anything, onePump, row, trainProblem } from './racks.ts';
 import { everyOption } from './slowTwin.ts';
 import { TUNINGS } from './tunings.ts';
 
-const pair = (driver: number, driven: number, changed: 0 | 1 | 2 = 2): Pair => ({ driver, driven, changed, failed: 0 });
+const pair = (driver: number, driven: number, changed: 0 | 1 | 2 = 2): Pair => ({
+  driver,
+  driven,
+  changed,
+  work: whole(changed),
+  failed: 0,
+});
 const oneStage = (wanted: string, pairs: readonly Pair[]): SearchProblem => trainProblem(wanted, [{ effect: 'B', pairs }]);
 const ratios = (problem: SearchProblem, keep = 20): readonly string[] =>
   findOptions(problem, anything, keep).options.map(({ ratio }) => exactText(ratio));
@@ -28,7 +34,7 @@ describe('order of the options [the definition]', () => {
     expect(findOptions(problem, anything, 5, {}, 'inside').options.map(({ inside }) => inside)).toEqual([true]);
   });
   it('purchases decide before pumps, pumps before teeth', () => {
-    const pumps: readonly PumpPair[] = [7, 3].map((order) => ({ ratio: ONE, changed: 0, failed: 0, order }));
+    const pumps: readonly PumpPair[] = [7, 3].map((order) => ({ ratio: ONE, changed: 0, work: ZERO, failed: 0, order }));
     const problem = { ...oneStage('1', [pair(30, 30), pair(20, 20), pair(25, 25)]), pumps };
     const rules = { admit: ({ pump, pairs }: { pump: number; pairs: readonly number[] }) => (pump === 0 && pairs[0] === 0 ? 0 : 1) };
     const order = findOptions(problem, rules, 10).options.map(({ pump, pairs }) => [pump, pairs[0]]);
@@ -67,7 +73,7 @@ describe('ratios nearer to one another than floats can tell', () => {
     [ratioOf(10n ** 25n + 1n + 2n ** 32n, 10n ** 25n + 1n), ONE],
     [new Fraction('1.00000000000000000000000000000000000001'), ONE],
   ])('%s and %s stay apart and in order [integers]', (a, b) => {
-    const pumps = [a, b].map((ratio, order): PumpPair => ({ ratio, changed: 0, failed: 0, order }));
+    const pumps = [a, b].map((ratio, order): PumpPair => ({ ratio, changed: 0, work: ZERO, failed: 0, order }));
     const problem: SearchProblem = { ...oneStage('1.0000001', [pair(20, 20), pair(30, 30), pair(21, 20)]), pumps };
     const expected = everyOption(problem, anything);
     expect(countOptions(problem, anything).distinctRatios).toBe(4);
@@ -77,7 +83,9 @@ describe('ratios nearer to one another than floats can tell', () => {
 });
 
 describe('no open stage', () => {
-  const pumps = [2, 1, 3].map((size, order): PumpPair => ({ ratio: ratioOf(size, 2), changed: order === 0 ? 0 : 1, failed: 0, order }));
+  const pumps = [2, 1, 3].map(
+    (size, order): PumpPair => ({ ratio: ratioOf(size, 2), changed: order === 0 ? 0 : 1, work: ZERO, failed: 0, order }),
+  );
   const problem: SearchProblem = { stages: [], pumps, fixed: ratioOf(20, 30), wanted: ratioOf(2, 5), limits: null };
   it('ranks the pumps alone [arithmetic: 1/3, 2/3 and 1 against 2/5]', () => expect(ratios(problem)).toEqual(['1/3', '2/3', '1/1']));
   it('has a best for no and for one changed part', () => {

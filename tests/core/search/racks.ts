@@ -1,4 +1,4 @@
-import { exactText, Fraction, ONE } from '../../../core/src/ratio.ts';
+import { exactText, Fraction, ONE, whole, ZERO } from '../../../core/src/ratio.ts';
 import type { Candidate, Effect, OpenStage, Option, Pair, PumpPair, Rules, SearchProblem } from '../../../core/src/search/index.ts';
 
 export const anything: Rules = { admit: () => 0 };
@@ -13,7 +13,12 @@ export function stageOf(
   driven: readonly number[] = drivers,
   fitted?: readonly [number, number],
 ): OpenStage {
-  const pairs = drivers.flatMap((a) => driven.map((b): Pair => ({ driver: a, driven: b, changed: changes(fitted, [a, b]), failed: 0 })));
+  const pairs = drivers.flatMap((a) =>
+    driven.map((b): Pair => {
+      const changed = changes(fitted, [a, b]);
+      return { driver: a, driven: b, changed, work: workFor(changed, (a + b) % 5), failed: 0 };
+    }),
+  );
   return { effect, pairs };
 }
 
@@ -23,7 +28,11 @@ export function changes(fitted: readonly [number, number] | undefined, [a, b]: r
   return first && second ? 2 : first || second ? 1 : 0;
 }
 
-export const onePump: readonly PumpPair[] = [{ ratio: ONE, changed: 0, failed: 0, order: 0 }];
+/** Twelve minutes a wheel; with it, by some whole number, a chain, a centre, both or neither. */
+export const workFor = (changed: number, also: number): Fraction =>
+  changed === 0 ? ZERO : whole(60 * (12 * changed + ([0, 10, 3, 13][also] ?? 10)));
+
+export const onePump: readonly PumpPair[] = [{ ratio: ONE, changed: 0, work: ZERO, failed: 0, order: 0 }];
 
 /** A plain train: ratio = product of driver / driven, no pumps to choose, no limits. */
 export function trainProblem(wanted: Fraction | string, stages: readonly OpenStage[]): SearchProblem {

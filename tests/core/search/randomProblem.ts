@@ -1,4 +1,4 @@
-import { Fraction, ONE, ratioOf } from '../../../core/src/ratio.ts';
+import { Fraction, ONE, ratioOf, whole } from '../../../core/src/ratio.ts';
 import type { Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from '../../../core/src/search/index.ts';
 import { anything, changes, stockRule } from './racks.ts';
 import { everyCandidate, ratioMade } from './slowTwin.ts';
@@ -66,6 +66,7 @@ function randomStage(dice: Dice, mostWheels: number, blocked: Blocked): OpenStag
               driver,
               driven,
               changed: changes(fitted, [driver, driven]),
+              work: randomWork(dice),
               failed: dice.chance(percent) ? dice.below(2 ** blocked.bits) : 0,
             },
           ],
@@ -73,6 +74,9 @@ function randomStage(dice: Dice, mostWheels: number, blocked: Blocked): OpenStag
   );
   return { effect, pairs };
 }
+
+/** Few times, so that many options take the same; thirds of a second, which no float holds, sixty of which are twenty seconds. */
+const randomWork = (dice: Dice): Fraction => dice.pick([whole(0), whole(0), ratioOf(1, 3), ratioOf(2, 3), whole(1), ratioOf(4, 3)]);
 
 /** Kinds of displacement ratios: plain, as printed with decimals, too long for 53 bits, and nearer to one another than floats can tell. */
 const PUMP_RATIOS: readonly [(dice: Dice) => Fraction, ...((dice: Dice) => Fraction)[]] = [
@@ -97,6 +101,7 @@ function randomPumps(dice: Dice, { bits }: Blocked): PumpPair[] {
   return Array.from({ length: dice.between(1, 4) }, (_, i) => ({
     ratio: ratio(dice),
     changed: dice.pick([0, 1, 2]),
+    work: randomWork(dice),
     failed: dice.chance(15) ? dice.below(2 ** bits) : 0,
     order: orders[i] ?? i,
   }));

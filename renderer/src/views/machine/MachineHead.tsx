@@ -2,7 +2,7 @@ import { For } from 'solid-js';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type RangeEntry, rangeText, readWindowEntry } from '../../../../core/src/range.ts';
-import { CountField, QuantityField, TextField } from '../../fields/index.tsx';
+import { QuantityField, TextField } from '../../fields/index.tsx';
 import { useApp } from '../../state/app.ts';
 import { layoutOf } from '../../state/layouts.ts';
 import { put } from '../../state/put.ts';
@@ -10,7 +10,6 @@ import type { MachineForm } from './machineForm.ts';
 import { ReadField } from './ReadField.tsx';
 
 const USABLE: RangeEntry = { dimension: 'share', unit: '%', example: '20 to 100' };
-const MOST_TURNS = 100_000;
 
 /** Which machine of the file is looked at, its name and its motor. */
 export function MachineHead(props: { readonly form: MachineForm }) {
@@ -60,14 +59,15 @@ export function MachineHead(props: { readonly form: MachineForm }) {
           check={(dialStep) => machineTrouble({ motor: { dialStep } })}
           set={(step) => form().edit(['motor', 'dialStep'], (row) => put(row.motor, 'dialStep', step))}
         />
-        <CountField
-          label="Turns a catch"
-          place={form().place('catchTurns')}
-          placeholder="20"
-          value={form().row().catchTurns}
-          least={1}
-          most={MOST_TURNS}
-          set={(turns) => form().edit(['catchTurns'], (row) => put(row, 'catchTurns', turns))}
+        <QuantityField
+          label={`Rated torque, ${form().units().torque}`}
+          hint="at its output shaft"
+          place={form().place('motor', 'ratedTorque')}
+          dimension="torque"
+          unit={form().units().torque}
+          value={motor().ratedTorque}
+          check={(ratedTorque) => machineTrouble({ motor: { ratedTorque } })}
+          set={(torque) => form().edit(['motor', 'ratedTorque'], (row) => put(row.motor, 'ratedTorque', torque))}
         />
       </div>
     </>

@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import { useApp } from '../../state/app.ts';
 import '../../style/machine.css';
 import { Drive } from './Drive.tsx';
+import { Duty } from './Duty.tsx';
 import { Layouts } from './Layouts.tsx';
 import { MachineFindings } from './MachineFindings.tsx';
 import { AddMachine, MachineHead } from './MachineHead.tsx';
@@ -9,7 +10,7 @@ import { createMachineForm, type MachineForm } from './machineForm.ts';
 import { Pumps } from './Pumps.tsx';
 import { Rack } from './Rack.tsx';
 
-/** The machine: its drive edited where it is drawn, its pumps, and the rack it draws on. */
+/** The machine: its drive edited where it is drawn, its duty, its pumps, and the rack it draws on. */
 export function MachinePage() {
   const app = useApp();
   const machine = () => app.shop.file?.machines[app.machine()];
@@ -41,10 +42,11 @@ export function MachinePage() {
 function Sections(props: { readonly form: MachineForm }) {
   return (
     <>
-      <section aria-label="Drive">
+      <section aria-label="Motor, drive and duty">
         <MachineHead form={props.form} />
         <Drive form={props.form} />
         <Layouts form={props.form} />
+        <Duty form={props.form} />
       </section>
       <section class="side docked" aria-label="Pumps, rack and findings">
         <div class="scroll">

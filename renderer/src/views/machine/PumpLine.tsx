@@ -1,46 +1,33 @@
 import { Show } from 'solid-js';
-import type { SideRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
-import type { SideName } from '../../../../core/src/index.ts';
 import { type RangeEntry, rangeText, readOpenRangeEntry, type TypedRange } from '../../../../core/src/range.ts';
 import { QuantityField, TextField } from '../../fields/index.tsx';
-import { useApp } from '../../state/app.ts';
+import { placeKey, useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
-import type { MachineForm } from './machineForm.ts';
+import { PumpDetails } from './PumpDetails.tsx';
+import { createPumpEntry, type PumpAt, type PumpEntry, type PumpRow } from './pumpEntry.ts';
 import { ReadField } from './ReadField.tsx';
-
-type PumpRow = SideRow['pumps'][number];
 
 const SPEED: RangeEntry = { dimension: 'speed', unit: 'rpm', example: '10 to 100' };
 
-interface PumpProps {
-  readonly form: MachineForm;
-  readonly side: SideName;
-  readonly pump: PumpRow;
-  readonly index: number;
-  readonly only: boolean;
+/** A pump in one line of the table, and a closed line of further figures under it. */
+export function PumpLine(props: PumpAt & { readonly only: boolean }) {
+  const entry = createPumpEntry(props);
+  return (
+    <>
+      <PumpFigures entry={entry} at={props} />
+      <tr class="more">
+        <td colspan="6">
+          <PumpDetails entry={entry} />
+        </td>
+      </tr>
+    </>
+  );
 }
 
-export function PumpLine(props: PumpProps) {
+function PumpFigures(props: { readonly entry: PumpEntry; readonly at: PumpAt & { readonly only: boolean } }) {
   const app = useApp();
-  const place = (key: string) => props.form.place(props.side, 'pumps', props.index, key);
-  const called = () => props.pump.name ?? `pump ${props.index + 1} of ${props.side}`;
-  const edit = (key: string, change: (pump: PumpRow) => void) =>
-    props.form.edit([props.side, 'pumps', props.index, key], (row) => {
-      const changed = row[props.side].pumps[props.index];
-      if (changed !== undefined) change(changed);
-    });
-  const fit = () =>
-    props.form.act(`${props.side}.fitted`, (row) => {
-      row[props.side].fitted = props.pump.id;
-    });
-  const remove = () =>
-    props.form.act(`${props.side}.pumps.remove`, (row) => {
-      const side = row[props.side];
-      side.pumps = side.pumps.filter((_, index) => index !== props.index);
-      const [first] = side.pumps;
-      if (first !== undefined && !side.pumps.some(({ id }) => id === side.fitted)) side.fitted = first.id;
-    });
+  const { row, called, place, edit, units } = props.entry;
   return (
     <tr>
       <td>
@@ -49,10 +36,10 @@ export function PumpLine(props: PumpProps) {
           label={`Displacement of ${called()}`}
           place={place('displacement')}
           dimension="displacement"
-          unit={props.form.displacementUnit()}
-          value={props.pump.displacement}
+          unit={units().displacement}
+          value={row().displacement}
           check={(displacement) => machineTrouble({ pump: { displacement } })}
-          set={(value) => edit('displacement', (pump) => put(pump, 'displacement', value))}
+          set={(value) => edit(['displacement'], (pump) => put(pump, 'displacement', value))}
         />
       </td>
       <td>
@@ -60,8 +47,8 @@ export function PumpLine(props: PumpProps) {
           bare
           label={`Name of ${called()}`}
           place={place('name')}
-          value={props.pump.name}
-          set={(name) => edit('name', (pump) => put(pump, 'name', name))}
+          value={row().name}
+          set={(name) => edit(['name'], (pump) => put(pump, 'name', name))}
         />
       </td>
       <td>
@@ -71,9 +58,9 @@ export function PumpLine(props: PumpProps) {
           place={place('tolerance')}
           dimension="share"
           unit="%"
-          value={props.pump.tolerance}
+          value={row().tolerance}
           check={(tolerance) => machineTrouble({ pump: { tolerance } })}
-          set={(value) => edit('tolerance', (pump) => put(pump, 'tolerance', value))}
+          set={(value) => edit(['tolerance'], (pump) => put(pump, 'tolerance', value))}
         />
       </td>
       <td>
@@ -81,12 +68,12 @@ export function PumpLine(props: PumpProps) {
           bare
           label={`Speed of ${called()}, rpm from – to`}
           place={place('speedFrom')}
-          value={speedOf(props.pump)}
+          value={speedOf(row())}
           read={(text) => readOpenRangeEntry(SPEED, text, app.say())}
           write={(speed) => rangeText(speed, SPEED.unit)}
           check={({ from, to }) => machineTrouble({ pump: { ...(from && { speedFrom: from }), ...(to && { speedTo: to }) } })}
           set={(speed) =>
-            edit('speedFrom', (pump) => {
+            edit(['speedFrom'], (pump) => {
               put(pump, 'speedFrom', speed?.from);
               put(pump, 'speedTo', speed?.to);
             })
@@ -94,19 +81,20 @@ export function PumpLine(props: PumpProps) {
         />
       </td>
       <td>
-        <Show when={!props.only} fallback="fitted">
+        <Show when={!props.at.only} fallback="fitted">
           <input
             type="radio"
-            name={`fitted-${props.side}`}
+            name={`fitted-${props.at.side}`}
+            data-place={placeKey(props.at.form.place(props.at.side, 'fitted'))}
             aria-label={`${called()} is fitted`}
-            checked={props.form.row()[props.side].fitted === props.pump.id}
-            onChange={fit}
+            checked={props.at.form.row()[props.at.side].fitted === row().id}
+            onChange={props.entry.fit}
           />
         </Show>
       </td>
       <td>
-        <Show when={!props.only}>
-          <button type="button" class="plain" aria-label={`Remove ${called()}`} onClick={remove}>
+        <Show when={!props.at.only}>
+          <button type="button" class="plain" aria-label={`Remove ${called()}`} onClick={props.entry.remove}>
             Remove
           </button>
         </Show>

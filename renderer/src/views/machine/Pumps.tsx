@@ -30,7 +30,7 @@ function SidePumps(props: { readonly form: MachineForm; readonly side: SideName 
           </caption>
           <thead>
             <tr>
-              <th scope="col">{form().displacementUnit()}</th>
+              <th scope="col">{form().units().displacement}</th>
               <th scope="col">Name</th>
               <th scope="col">± %</th>
               <th scope="col">rpm from – to</th>

@@ -52,7 +52,7 @@ export function Rack(props: { readonly form: MachineForm }) {
           </button>
         }
       >
-        {(id) => <RackContent id={id} lengthUnit={props.form.lengthUnit()} />}
+        {(id) => <RackContent id={id} lengthUnit={props.form.units().length} />}
       </Show>
     </div>
   );

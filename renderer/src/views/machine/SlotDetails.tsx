@@ -25,10 +25,10 @@ export function SlotDetails(props: SlotProps) {
     form().editSlot(props.slot, [key], (slot) => put(slot, key, value));
   const length = (key: LengthKey, label: string) => (
     <QuantityField
-      label={`${label}, ${form().lengthUnit()}`}
+      label={`${label}, ${form().units().length}`}
       place={place(key)}
       dimension="length"
-      unit={form().lengthUnit()}
+      unit={form().units().length}
       value={row()?.[key]}
       check={(value) => machineTrouble({ slot: { [key]: value } })}
       set={(value) => set(key, value)}

@@ -27,8 +27,8 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
       .links.find(({ stage }) => stage === props.stage)?.turns ?? 'neither';
   const entry = (): RangeEntry => ({
     dimension: 'length',
-    unit: form().lengthUnit(),
-    example: form().lengthUnit() === 'mm' ? '250 to 263' : '9 7/8 to 10 3/8',
+    unit: form().units().length,
+    example: form().units().length === 'mm' ? '250 to 263' : '9 7/8 to 10 3/8',
   });
   return (
     <Show when={row()}>
@@ -54,12 +54,12 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
               set={(pitches) => set('pitches', pitches)}
             />
             <ReadField
-              label={`Centres from – to, ${form().lengthUnit()}`}
+              label={`Centres from – to, ${form().units().length}`}
               hint="one figure where fixed"
               place={place('centre')}
               value={windowOf(stage().centre)}
               read={(text) => readWindowEntry(entry(), text, app.say())}
-              write={(centre) => rangeText(centre, form().lengthUnit())}
+              write={(centre) => rangeText(centre, form().units().length)}
               check={(centre) => machineTrouble({ stage: { centre } })}
               set={(centre) => set('centre', centre && centreOf(centre))}
             />
@@ -73,10 +73,10 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
               set={(takeUp) => set('takeUp', takeUp)}
             />
             <QuantityField
-              label={`Centre now, ${form().lengthUnit()}`}
+              label={`Centre now, ${form().units().length}`}
               place={place('centreNow')}
               dimension="length"
-              unit={form().lengthUnit()}
+              unit={form().units().length}
               value={stage().centreNow}
               check={(centreNow) => machineTrouble({ stage: { centreNow } })}
               set={(centre) => set('centreNow', centre)}

@@ -2,8 +2,8 @@ import { createEffect, createMemo, createSignal, on } from 'solid-js';
 import { type DriveTree, driveTree } from '../../../../core/src/file/driveTree.ts';
 import type { MachineRow, SlotRow, StageRow } from '../../../../core/src/file/machine.ts';
 import type { Place } from '../../../../core/src/index.ts';
-import { lengthUnit as lengthUnitOf } from '../../../../core/src/sheet/paperText.ts';
 import { placeKey, useApp } from '../../state/app.ts';
+import { type EntryUnits, entryUnits } from './entryUnits.ts';
 
 export type End = 'driver' | 'driven';
 
@@ -28,8 +28,7 @@ export interface MachineForm {
   readonly slot: () => SlotAt | null;
   readonly pickSlot: (slot: SlotAt) => void;
   /** Units meant where none is typed. */
-  readonly lengthUnit: () => string;
-  readonly displacementUnit: () => string;
+  readonly units: () => EntryUnits;
 }
 
 export function createMachineForm(first: MachineRow): MachineForm {
@@ -84,8 +83,7 @@ export function createMachineForm(first: MachineRow): MachineForm {
     tree,
     slot,
     pickSlot,
-    lengthUnit: () => lengthUnitOf(app.say()),
-    displacementUnit: () => (app.say().system === 'inch' ? 'in3/rev' : 'cc/rev'),
+    units: () => entryUnits(app.say()),
   };
 }
 

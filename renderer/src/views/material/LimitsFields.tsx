@@ -13,14 +13,17 @@ const MEANING: Readonly<Record<LimitDefinition, string>> = {
   'points of B in the total':
     'How far B’s share of the whole mixture may move, in percentage points: with B at 50 %, −5 and 5 allow 45 to 55 % of B.',
   'parts of B': 'The least and the most parts of B, counted as the ratio above counts them: 30 and 40 for 100 : 33.',
+  'index points':
+    'The least and the most index, or per cent of stoichiometry, counted as above: 102 and 108 for 105. Which way more B moves it follows from the tank that it counts.',
 };
-const DEFINITIONS: readonly LimitDefinition[] = ['% of B per A', '% of A per B', 'points of B in the total', 'parts of B'];
+const DEFINITIONS: readonly LimitDefinition[] = ['% of B per A', '% of A per B', 'points of B in the total', 'parts of B', 'index points'];
 
 /** What the sheet allows: two numbers and what they mean. They count only together. */
 export function LimitsFields(props: { readonly form: MaterialForm }) {
   const app = useApp();
   const draft = () => props.form.limits();
   const definition = () => draft().definition;
+  const offered = () => DEFINITIONS.filter((one) => one !== 'index points' || props.form.fromChemistry() || one === definition());
   const pick = (value: string) => {
     app.shop.pause();
     props.form.setLimit(
@@ -55,7 +58,7 @@ export function LimitsFields(props: { readonly form: MaterialForm }) {
             <option value="" selected={definition() === undefined}>
               definition missing
             </option>
-            <For each={DEFINITIONS}>
+            <For each={offered()}>
               {(one) => (
                 <option value={one} selected={definition() === one}>
                   {one}

@@ -1,12 +1,14 @@
 import { Show } from 'solid-js';
 import { useApp } from '../../state/app.ts';
 import '../../style/material.css';
+import { ChemistryFields } from './ChemistryFields.tsx';
 import { DensityTable } from './DensityTable.tsx';
 import { LimitsFields } from './LimitsFields.tsx';
 import { AddMaterial, MaterialHead } from './MaterialHead.tsx';
 import { Meaning } from './Meaning.tsx';
 import { createMaterialForm, type Material } from './materialForm.ts';
 import { RatioFields } from './RatioFields.tsx';
+import { RatioSource } from './RatioSource.tsx';
 
 /** Left: what the data sheet says, as it says it. Right: what that means, and what is missing. */
 export function MaterialPage() {
@@ -44,7 +46,10 @@ function Sheet(props: { readonly first: Material }) {
           <span class="faint">what the data sheet says, as it says it</span>
         </div>
         <MaterialHead form={form} />
-        <RatioFields form={form} />
+        <RatioSource form={form} />
+        <Show when={form.fromChemistry()} fallback={<RatioFields form={form} />}>
+          <ChemistryFields form={form} />
+        </Show>
         <LimitsFields form={form} />
         <DensityTable form={form} />
       </section>

@@ -2,7 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
 import { worstFirst } from '../../../../core/src/finding.ts';
 import type { Finding, Place } from '../../../../core/src/index.ts';
-import { formRows, formText, type KnownRatio, ratioSentence, wrongBasisText } from '../../../../core/src/sheetForms.ts';
+import { chemistrySentences, formRows, formText, type KnownRatio, ratioSentence, wrongBasisText } from '../../../../core/src/sheetForms.ts';
 import { useApp } from '../../state/app.ts';
 import type { MaterialForm } from './materialForm.ts';
 
@@ -16,6 +16,14 @@ export function Meaning(props: { readonly form: MaterialForm }) {
         {(ratio) => (
           <>
             <p class="say">{ratioSentence(ratio(), app.say())}</p>
+            <Show when={ratio().chemistry}>
+              {(chemistry) => (
+                <div class="block">
+                  <h2>What reacts</h2>
+                  <For each={chemistrySentences(chemistry(), app.say())}>{(sentence) => <p>{sentence}</p>}</For>
+                </div>
+              )}
+            </Show>
             <Forms ratio={ratio()} />
             <Show when={wrongBasisText(ratio(), app.say())}>
               {(mistake) => (

@@ -49,7 +49,7 @@ export function RatioFields(props: { readonly form: MaterialForm }) {
   const leftOver = () => ratio() !== undefined && (form().row().third !== undefined || form().row().premix !== undefined);
   const basisWords = () => (ratio()?.basis === undefined ? '' : ` by ${ratio()?.basis}`);
   return (
-    <fieldset class="block ruled">
+    <fieldset class="block">
       <legend>Mix ratio as the sheet gives it</legend>
       <div class="asked">
         <Choices label="The sheet counts" place={form().place('ratio', 'basis')} options={BASES} value={ratio()?.basis} pick={pickBasis} />

@@ -1,4 +1,5 @@
 import { createMemo, createSignal } from 'solid-js';
+import { unwrap } from 'solid-js/store';
 import { type LimitsDraft, wholeLimits } from '../../../../core/src/file/limitsDraft.ts';
 import { knownRatioOf, mixOf } from '../../../../core/src/file/mixOf.ts';
 import type { Outcome, Place, ShopFile } from '../../../../core/src/index.ts';
@@ -16,6 +17,9 @@ export interface MaterialForm {
   readonly place: (...steps: Place) => Place;
   /** Changes the material; edits at one place in a row are one undo step. */
   readonly edit: (at: Place, change: (row: Material) => void) => void;
+  /** Whether the ratio comes from chemistry instead of being printed on the sheet. */
+  readonly fromChemistry: () => boolean;
+  readonly takeFromChemistry: (yes: boolean) => void;
   readonly mix: () => Outcome<Mix> | null;
   readonly ratio: () => KnownRatio | null;
   /** Limits as they stand in their boxes: those of the file, or what is typed of them so far. */
@@ -39,12 +43,24 @@ export function createMaterialForm(first: Material): MaterialForm {
     const file = app.shop.file;
     return file === null || index() < 0 ? null : read(file, index());
   };
+  // What is given up for the other way of giving the ratio comes back when that is picked again.
+  let aside: Pick<Material, 'ratio' | 'otherRatio' | 'chemistry'> = {};
+  const takeFromChemistry = (yes: boolean) =>
+    edit(['chemistry', 'instead'], (changed) => {
+      const { ratio, otherRatio, chemistry } = aside;
+      aside = given(changed);
+      put(changed, 'ratio', yes ? undefined : ratio);
+      put(changed, 'otherRatio', yes ? undefined : otherRatio);
+      put(changed, 'chemistry', yes ? (chemistry ?? {}) : undefined);
+    });
   const [pending, setPending] = createSignal<LimitsDraft>({});
   const limits = () => row().limits ?? pending();
   return {
     row,
     place,
     edit,
+    fromChemistry: () => row().chemistry !== undefined,
+    takeFromChemistry,
     mix: createMemo(() => from((file, at) => mixOf(file, at, app.say()))),
     ratio: createMemo(() => from((file, at) => knownRatioOf(file, at, app.say()))),
     limits,
@@ -57,6 +73,12 @@ export function createMaterialForm(first: Material): MaterialForm {
       if (whole !== null || row().limits !== undefined) edit(['limits'], (changed) => put(changed, 'limits', whole ?? undefined));
     },
   };
+}
+
+/** A copy, free of the store, of all that says the ratio. */
+function given(row: Material): Pick<Material, 'ratio' | 'otherRatio' | 'chemistry'> {
+  const { ratio, otherRatio, chemistry } = unwrap(row);
+  return structuredClone({ ...(ratio && { ratio }), ...(otherRatio && { otherRatio }), ...(chemistry && { chemistry }) });
 }
 
 /** Changes the ratio, which is there as long as anything is known of it. */

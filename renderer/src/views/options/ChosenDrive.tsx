@@ -5,6 +5,7 @@ import { productText } from '../../../../core/src/optionWords.ts';
 import { useApp } from '../../state/app.ts';
 import { Comparison } from './Comparison.tsx';
 import { Drive } from './Drive.tsx';
+import { Facts } from './Facts.tsx';
 import { Findings } from './Findings.tsx';
 import { Stages } from './Stages.tsx';
 
@@ -40,6 +41,7 @@ export function ChosenDrive(props: { readonly compares: boolean; readonly compar
             </Show>
             <Findings findings={of().option.findings} />
             <Stages plan={of().plan} option={of().option} fitted={of().fitted} />
+            <Facts plan={of().plan} option={of().option} />
             <OfThePlan />
           </div>
         )}

@@ -1,17 +1,21 @@
 import { createMemo, createSelector, createSignal, For, Show } from 'solid-js';
 import { bandOf } from '../../../../core/src/band.ts';
+import { type Order, orderNote } from '../../../../core/src/optionList.ts';
 import { useApp } from '../../state/app.ts';
 import { columnsOf } from './columns.ts';
+import { Dominated } from './Dominated.tsx';
 import { OptionRow } from './OptionRow.tsx';
 import type { Line, OptionLines } from './optionLines.ts';
 import { nextRow } from './rowKeys.ts';
 import { TableHead } from './TableHead.tsx';
 
-const GROUPS = [
-  ['fitted', null],
-  ['best', 'Best for each number of parts changed'],
-  ['ranked', 'Closest first'],
-] as const;
+const GROUPS = ['fitted', 'best', 'ranked'] as const;
+
+const TITLES: Readonly<Record<Order, string>> = {
+  closest: 'Closest first',
+  'least work': 'Least work first, inside the limits before outside',
+  'trade-off': 'Trade-off: the closer, the more work',
+};
 
 /** The list. One row takes the Tab key; arrows move, Enter chooses. */
 export function OptionTable(props: { readonly lines: OptionLines }) {
@@ -58,31 +62,30 @@ export function OptionTable(props: { readonly lines: OptionLines }) {
           <table ref={(element) => (table = element)} class="optiontable" role="grid" aria-label="Options" onKeyDown={move}>
             <TableHead columns={of()} />
             <For each={GROUPS}>
-              {([group, title]) => (
+              {(group) => (
                 <Show when={props.lines.lines().some((line) => line.group === group)}>
                   <tbody>
-                    <Show when={title}>
-                      <tr class="grp">
-                        <th scope="rowgroup" colspan={of().count}>
-                          {title}
-                        </th>
-                      </tr>
-                    </Show>
+                    <GroupHead group={group} lines={props.lines} columns={of().count} />
                     <For each={props.lines.lines().filter((line) => line.group === group)}>
                       {(line) => (
-                        <Show when={rule()}>
-                          {(scale) => (
-                            <OptionRow
-                              line={line}
-                              columns={of()}
-                              rule={scale()}
-                              selected={isSelected(line.key)}
-                              tabStop={isTabStop(line.key)}
-                              choose={() => props.lines.pick(line)}
-                              reach={() => reach(line.key)}
-                            />
-                          )}
-                        </Show>
+                        <>
+                          <Show when={rule()}>
+                            {(scale) => (
+                              <OptionRow
+                                line={line}
+                                columns={of()}
+                                rule={scale()}
+                                selected={isSelected(line.key)}
+                                tabStop={isTabStop(line.key)}
+                                choose={() => props.lines.pick(line)}
+                                reach={() => reach(line.key)}
+                              />
+                            )}
+                          </Show>
+                          <Show when={line.under.length > 0}>
+                            <Dominated line={line} lines={props.lines} columns={of().count} />
+                          </Show>
+                        </>
                       )}
                     </For>
                   </tbody>
@@ -99,6 +102,28 @@ export function OptionTable(props: { readonly lines: OptionLines }) {
 
 const row = (table: HTMLElement, line: Line): HTMLElement | null => table.querySelector(`tr[data-key="${line.key}"]`);
 
+/** What a group of rows is; for the order that is chosen, also what has to be known to read it. */
+function GroupHead(props: { readonly group: Line['group']; readonly lines: OptionLines; readonly columns: number }) {
+  const app = useApp();
+  const title = () => {
+    if (props.group === 'fitted') return null;
+    return props.group === 'best' ? 'Best for each number of parts changed' : TITLES[props.lines.order()];
+  };
+  const note = () => (props.group === 'ranked' ? orderNote(props.lines.order(), app.solution.answered()?.ranked.more === true) : null);
+  return (
+    <Show when={title()}>
+      <tr class="grp">
+        <th scope="rowgroup" colspan={props.columns}>
+          {title()}
+          <Show when={note()}>
+            <small>{note()}</small>
+          </Show>
+        </th>
+      </tr>
+    </Show>
+  );
+}
+
 /** Totals say what was left out. */
 function LeftOut(props: { readonly lines: OptionLines; readonly showAll: () => void }) {
   const app = useApp();
@@ -107,12 +132,12 @@ function LeftOut(props: { readonly lines: OptionLines; readonly showAll: () => v
     <div class="leftout">
       <Show when={props.lines.left() > 0}>
         <button type="button" onClick={() => props.showAll()}>
-          Show all {ranked()?.options.length}
+          Show all {props.lines.total()}
         </button>
       </Show>
       <small>
         <Show when={props.lines.left() > 0}>{props.lines.left()} more rows are left out here. </Show>
-        <Show when={ranked()?.more}>More options exist than are listed; they rank behind these. </Show>
+        <Show when={ranked()?.more && props.lines.order() === 'closest'}>More options exist than are listed; they rank behind these. </Show>
         <Show when={ranked()?.blocked.more}>More are blocked than are listed.</Show>
       </small>
     </div>

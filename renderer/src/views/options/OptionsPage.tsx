@@ -9,6 +9,7 @@ import { Head } from './Head.tsx';
 import { HideBlocked } from './HideBlocked.tsx';
 import { listenForLetters } from './letters.ts';
 import { OptionTable } from './OptionTable.tsx';
+import { Order } from './Order.tsx';
 import { createOptionLines } from './optionLines.ts';
 import { SearchSettings } from './SearchSettings.tsx';
 import { TryLine } from './TryLine.tsx';
@@ -19,12 +20,15 @@ export function OptionsPage() {
   const lines = createOptionLines(app);
   const [compares, compare] = createSignal(false);
   let tryBox: HTMLInputElement | undefined;
+  let side: HTMLElement | undefined;
   onMount(() => {
     const stop = listenForLetters({
       P: () => app.solution.chosen() !== null && app.show('sheet'),
       B: () => lines.hideBlocked(!lines.hidesBlocked()),
       C: () => compare(!compares()),
+      O: () => lines.nextOrder(),
       T: () => tryBox?.focus(),
+      W: () => showWorkings(side),
     });
     onCleanup(stop);
   });
@@ -41,6 +45,7 @@ export function OptionsPage() {
         <Head />
         <div class="settingsrow">
           <SearchSettings />
+          <Order lines={lines} />
           <HideBlocked lines={lines} />
         </div>
         <Show when={app.solution.answered()}>
@@ -51,9 +56,17 @@ export function OptionsPage() {
           {heard()}
         </p>
       </section>
-      <section class="side" aria-label="Chosen drive">
+      <section ref={(element) => (side = element)} class="side" aria-label="Chosen drive">
         <ChosenDrive compares={compares()} compare={compare} />
       </section>
     </main>
   );
+}
+
+/** Opens every group of figures and goes to the first, or closes them all again. */
+function showWorkings(side: HTMLElement | undefined) {
+  const groups = [...(side?.querySelectorAll<HTMLDetailsElement>('.figures > details') ?? [])];
+  const open = !groups.every((group) => group.open);
+  for (const group of groups) group.open = open;
+  if (open) groups[0]?.querySelector('summary')?.focus();
 }

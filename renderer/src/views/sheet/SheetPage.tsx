@@ -63,12 +63,16 @@ function Tools(props: { readonly sheet: ReadySheet }) {
           )}
         </For>
       </fieldset>
+      <label class="choice">
+        <input type="checkbox" checked={app.workings()} onChange={(event) => app.setWorkings(event.currentTarget.checked)} />
+        with the working behind it
+      </label>
       <button type="button" disabled={blocked() || app.solution.chosen()?.changed === 0} onClick={() => markAsFitted(app, props.sheet)}>
         Mark as fitted
       </button>
       <span class="faint">
         {props.sheet.kept === null
-          ? 'One page, black and white. Printing keeps a copy in the shop file.'
+          ? 'Black and white. Printing keeps a copy of the page in the shop file.'
           : `Kept as sheet ${props.sheet.kept.number}.`}
       </span>
     </div>

@@ -1,0 +1,40 @@
+import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
+import type { Judgement } from '../finding.ts';
+import { lacking, missingText } from '../load/missing.ts';
+import { torquesOf } from '../load/torque.ts';
+import { float } from '../ratio.ts';
+import { amountText } from '../shown.ts';
+
+export const motorTorque: Check<OptionSubject> = {
+  id: 'option.motorTorque',
+  title: 'Motor overloaded',
+  worst: 'blocks',
+  source: 'rated torque of the motor as given; T = Δp·D/(2π·η) at each pump, 0.98 a stage (common practice, no source)',
+  why: 'A motor that is asked for more than its rated torque stalls, or trips or overheats in the middle of a batch.',
+  judge: ({ plan, pumps, teeth }) => {
+    const { place, ratedTorque_N_m: rated } = plan.motor;
+    const { motor } = torquesOf(plan, { pumps, teeth });
+    if (!rated.known || !motor.known) {
+      const missing = [...(rated.known ? [] : lacking(place, ['ratedTorque'], 'the motor')), ...(motor.known ? [] : motor.missing)];
+      const [first] = missing;
+      const so = 'the load of the motor was not checked';
+      return first === undefined ? [] : [{ ...notMade(first.where, so), what: (say) => missingText(missing, so, say) }];
+    }
+    const asked_N_m = motor.value.value;
+    const rated_N_m = float(rated.value);
+    return asked_N_m <= rated_N_m ? [] : [overloaded([...place, 'ratedTorque'], asked_N_m, rated_N_m)];
+  },
+};
+
+function overloaded(where: Judgement['where'], asked_N_m: number, rated_N_m: number): Judgement {
+  return {
+    severity: 'blocks',
+    where,
+    what: (say) => {
+      const [asked, rated] = apart(asked_N_m, rated_N_m, 0, (torque, more) => amountText(torque, 'torque', say, more));
+      return `The pumps ask ${asked} of the motor, which is rated for ${rated}. Lower the pressures, take a smaller pump, or turn the pumps more slowly for each turn of the motor.`;
+    },
+    figure: { value: asked_N_m, unit: 'N m' },
+    limit: { value: rated_N_m, unit: 'N m' },
+  };
+}

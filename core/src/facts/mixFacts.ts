@@ -1,0 +1,83 @@
+import { indexMade } from '../chemistry/chemistry.ts';
+import { indexText } from '../chemistry/indexText.ts';
+import { percentOf } from '../dial.ts';
+import { fixed, offRatioText, ratioText, type Say, signed } from '../format.ts';
+import { madeRatio } from '../madeRatio.ts';
+import { aPerB, offRatioOf, perHundredA } from '../mixRatio.ts';
+import { type Build, type Mix, type Plan, SIDES } from '../plan.ts';
+import type { Fraction } from '../ratio.ts';
+import { type Input, input, type Worked, work } from '../working.ts';
+import { type Fact, type FactGroup, fact } from '../workingText.ts';
+
+const SENSE = '+ is B-rich';
+
+/** The mix ratio: wanted and made, how far off, as the sheet counts it, and what that makes of the index. */
+export function mixFacts(plan: Plan, build: Build, say: Say): FactGroup {
+  const { mix } = plan;
+  const { pumps, wheels, made } = madeRatio(plan, build);
+  const e = work(offRatioOf, 'off-ratio', { m: made, w: mix.wanted });
+  const ratio = (what: string, r: Input<Fraction>) => work(aPerB, what, { r });
+  const ratioFact = (id: string, worked: Worked<Fraction>) => fact(id, worked, say, { figure: ratioText(worked.value, say) });
+  return {
+    id: 'mix',
+    title: 'Mix ratio',
+    facts: [
+      ratioFact('wanted', ratio('A per B by volume as run, wanted', mix.wanted)),
+      ratioFact('made', ratio('A per B by volume, made', made)),
+      fact('pumps', pumps, say),
+      fact('wheels', wheels, say),
+      fact('offRatio', e, say, { figure: offRatioText(e.value, say, 3) }),
+      perHundredFact(mix, e, say),
+      ...indexFacts(mix, e, say),
+      ...limitFacts(mix, say),
+      ...chemistryFacts(mix, say),
+      ...densityFacts(mix, say),
+    ],
+  };
+}
+
+function perHundredFact({ sheet }: Mix, e: Input<Fraction>, say: Say): Fact {
+  const worked = work(perHundredA, `B per 100 A by ${sheet.basis}, made`, {
+    a: input(`parts of A by ${sheet.basis}, wanted`, sheet.partsA, 'number'),
+    b: input(`parts of B by ${sheet.basis}, wanted`, sheet.partsB, 'number'),
+    e,
+  });
+  return fact('perHundredA', worked, say, { figure: fixed(worked.value, 3, say), note: `wanted: ${sheet.written}` });
+}
+
+function indexFacts({ chemistry }: Mix, e: Input<Fraction>, say: Say): readonly Fact[] {
+  if (!chemistry.known) return [];
+  const { system, index } = chemistry.value;
+  const made = indexMade(chemistry.value, e);
+  return [fact('index', made, say, { figure: indexText(system, made.value, say), note: `wanted: ${indexText(system, index.value, say)}` })];
+}
+
+function limitFacts({ limitsWorked, limitsWritten }: Mix, say: Say): readonly Fact[] {
+  if (limitsWorked === null) return [];
+  return (['low', 'high'] as const).map((end) => {
+    const worked = limitsWorked[end];
+    return fact(`${end}Limit`, worked, say, {
+      figure: `${signed(percentOf(worked.value), 3, say)}\u00A0%`,
+      note: `${limitsWritten}; ${SENSE}`,
+    });
+  });
+}
+
+function chemistryFacts({ chemistry }: Mix, say: Say): readonly Fact[] {
+  if (!chemistry.known) return [];
+  const { equivalentWeight, perHundredA: needed } = chemistry.value;
+  const weights = SIDES.map((side) =>
+    fact(`equivalentWeight${side}`, equivalentWeight[side], say, {
+      what: `equivalent weight of ${side}`,
+      figure: `${fixed(equivalentWeight[side].value, 3, say)}\u00A0g/eq`,
+    }),
+  );
+  return [...weights, fact('perHundredAWanted', needed, say, { figure: fixed(needed.value, 3, say) })];
+}
+
+function densityFacts({ density }: Mix, say: Say): readonly Fact[] {
+  return SIDES.flatMap((side) => {
+    const known = density[side];
+    return known.known ? [fact(`density${side}`, known.value, say, { what: `density of ${side} as run` })] : [];
+  });
+}

@@ -1,0 +1,36 @@
+import { type Place, placeText } from '../finding.ts';
+import { fixed, type Say } from '../format.ts';
+import type { Plan } from '../plan.ts';
+import { SERVICE_FACTORS } from '../tables/serviceFactors.ts';
+
+/** An input that a figure lacks: its field, and its name in a sentence. */
+export interface Missing {
+  readonly where: Place;
+  readonly what: (say: Say) => string;
+}
+
+/** A figure that follows from inputs, or those of them that are not given. */
+export type Derived<T> = { readonly known: true; readonly value: T } | { readonly known: false; readonly missing: readonly Missing[] };
+
+/** The fields of a place that are lacking. */
+export const lacking = (place: Place, fields: readonly string[], whose: string): readonly Missing[] =>
+  fields.map((field) => ({ where: [...place, field], what: () => `${placeText([field])} of ${whose}` }));
+
+/** The service factor where it is not given, with what is usual [asme-b29.1, supplementary information, from memory]. */
+export function lackingServiceFactor({ motor, serviceFactor }: Plan): readonly Missing[] {
+  if (serviceFactor.known) return [];
+  const usual = (say: Say) => SERVICE_FACTORS.map(({ load, serviceFactor: factor }) => `${fixed(factor, 1, say)} for ${load}`).join(', ');
+  const machine = motor.place.slice(0, -1);
+  return [{ where: [...machine, 'serviceFactor'], what: (say) => `service factor (usual with an electric motor: ${usual(say)})` }];
+}
+
+/**
+ * A sentence that names what is lacking, each field once.
+ *
+ * @param so  what could not be done, as a clause
+ * @source our choice
+ * @example missingText([pressure of A, pressure of A], 'the motor was not checked', say)  // 'Not given: pressure of A; so the motor was not checked.'
+ */
+export function missingText(missing: readonly Missing[], so: string, say: Say): string {
+  return `Not given: ${[...new Set(missing.map(({ what }) => what(say)))].join(', ')}; so ${so}.`;
+}

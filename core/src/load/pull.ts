@@ -1,0 +1,45 @@
+import { driveKind } from '../drives/index.ts';
+import type { Plan } from '../plan.ts';
+import { formula, inFloat, type Input, input, type Worked, work } from '../working.ts';
+import type { StageTorque } from './torque.ts';
+
+export const loopPull = formula({
+  letter: 'F',
+  written: '2 · T / D',
+  dimension: 'force',
+  source: 'statics: the force acts at half the pitch diameter',
+  of: ({ T, D }: Record<'T' | 'D', number>) => (2 * T) / D,
+});
+
+const withService = formula({
+  letter: 'P',
+  written: 'F · f',
+  dimension: 'force',
+  source: 'asme-b29.1, supplementary information: the load counts as many times as the service factor says',
+  of: ({ F, f }: Record<'F' | 'f', number>) => F * f,
+});
+
+const shareOfAllowed = formula({
+  letter: 's',
+  written: 'P / L',
+  dimension: 'share',
+  source: 'definition',
+  of: ({ P, L }: Record<'P' | 'L', number>) => P / L,
+});
+
+/** What the loop of a stage pulls, from the torque at its driven wheel. */
+export function pullOf({ stage, teeth }: StageTorque, torque: Input<number>): Worked<number> {
+  const { pitchDiameter, words } = driveKind(stage.kind);
+  return work(loopPull, `${words.loop} pull in ${stage.name}`, { T: torque, D: pitchDiameter(stage.size, teeth.driven) });
+}
+
+/** The same as it counts against what the loop may pull. */
+export const countedPull = (pull: Worked<number>, factor: Input<number>): Worked<number> =>
+  work(withService, `${pull.what}, with the service factor`, { F: pull, f: factor });
+
+export const shareOfPull = (counted: Worked<number>, allowed: Worked<number>): Worked<number> =>
+  work(shareOfAllowed, 'share of the allowed pull', { P: counted, L: allowed });
+
+/** Null where it is not given. */
+export const serviceFactorOf = ({ serviceFactor }: Plan): Input<number> | null =>
+  serviceFactor.known ? inFloat(input('service factor', serviceFactor.value, 'number')) : null;

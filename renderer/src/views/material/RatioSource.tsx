@@ -1,0 +1,22 @@
+import { Choices } from './Choices.tsx';
+import type { MaterialForm } from './materialForm.ts';
+
+const SOURCES = [
+  ['sheet', 'as the sheet prints it'],
+  ['chemistry', 'from chemistry'],
+] as const;
+
+/** Where the mix ratio comes from. */
+export function RatioSource(props: { readonly form: MaterialForm }) {
+  return (
+    <div class="block ruled">
+      <Choices
+        label="The mix ratio is given"
+        place={props.form.place('chemistry')}
+        options={SOURCES}
+        value={props.form.fromChemistry() ? 'chemistry' : 'sheet'}
+        pick={(source) => props.form.takeFromChemistry(source === 'chemistry')}
+      />
+    </div>
+  );
+}

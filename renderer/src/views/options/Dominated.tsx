@@ -1,0 +1,17 @@
+import type { Line, OptionLines } from './optionLines.ts';
+
+/** Folds what an option dominates away under it, or shows it. */
+export function Dominated(props: { readonly line: Line; readonly lines: OptionLines; readonly columns: number }) {
+  const unfolded = () => props.lines.isUnfolded(props.line);
+  return (
+    <tr class="fold">
+      <td />
+      <td colspan={props.columns - 1}>
+        <button type="button" class="plain" aria-expanded={unfolded()} onClick={() => props.lines.fold(props.line, unfolded())}>
+          {unfolded() ? 'Fold away ' : ''}
+          {props.line.under.length} dominated
+        </button>
+      </td>
+    </tr>
+  );
+}

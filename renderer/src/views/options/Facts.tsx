@@ -1,0 +1,67 @@
+import { createMemo, For, Show } from 'solid-js';
+import { optionFacts } from '../../../../core/src/facts/index.ts';
+import type { Plan, PlannedOption } from '../../../../core/src/index.ts';
+import type { Fact, FactGroup } from '../../../../core/src/workingText.ts';
+import { useApp } from '../../state/app.ts';
+import { Working } from './Working.tsx';
+
+/** Everything that follows from the chosen option, in groups that open; every figure opens to its working. */
+export function Facts(props: { readonly plan: Plan; readonly option: PlannedOption }) {
+  const app = useApp();
+  const groups = createMemo(() => optionFacts(props.plan, props.option, app.say()));
+  return (
+    <section class="block figures" aria-label="Figures and their working">
+      <h3>
+        Figures and their working <kbd>W</kbd>
+      </h3>
+      <For each={groups()}>{(group) => <Group group={group} />}</For>
+    </section>
+  );
+}
+
+/** The first figure of a group is the one people look for: it stands in its head. */
+function Group(props: { readonly group: FactGroup }) {
+  const first = () => props.group.facts[0];
+  return (
+    <details class="group" data-group={props.group.id}>
+      <summary>
+        <span>{props.group.title}</span>
+        <Show when={first()}>
+          {(fact) => (
+            <span class="first faint">
+              {fact().what} {fact().figure}
+            </span>
+          )}
+        </Show>
+      </summary>
+      <For each={props.group.facts}>{(fact) => <Row fact={fact} />}</For>
+    </details>
+  );
+}
+
+function Row(props: { readonly fact: Fact }) {
+  return (
+    <Show when={props.fact.working} fallback={<p class="fact">{<Figures fact={props.fact} />}</p>}>
+      {(worked) => (
+        <details class="fact" data-fact={props.fact.id}>
+          <summary>
+            <Figures fact={props.fact} />
+          </summary>
+          <Working worked={worked()} />
+        </details>
+      )}
+    </Show>
+  );
+}
+
+function Figures(props: { readonly fact: Fact }) {
+  return (
+    <>
+      <span class="what">{props.fact.what}</span> <b class="num">{props.fact.figure}</b>
+      <Show when={props.fact.note !== ''}>
+        {' '}
+        <small class="faint">{props.fact.note}</small>
+      </Show>
+    </>
+  );
+}

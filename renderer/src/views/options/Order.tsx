@@ -1,0 +1,23 @@
+import { For } from 'solid-js';
+import { ORDERS } from '../../../../core/src/optionList.ts';
+import '../../style/optionOrder.css';
+import type { OptionLines } from './optionLines.ts';
+
+/** How the list is ordered. */
+export function Order(props: { readonly lines: OptionLines }) {
+  return (
+    <fieldset class="order">
+      <legend>
+        Order <kbd>O</kbd>
+      </legend>
+      <For each={ORDERS}>
+        {(order) => (
+          <label class="choice">
+            <input type="radio" name="option-order" checked={props.lines.order() === order} onChange={() => props.lines.orderBy(order)} />
+            {order}
+          </label>
+        )}
+      </For>
+    </fieldset>
+  );
+}
