@@ -31,6 +31,7 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
   json: { takes: null, commands: ['options', 'validate'], help: 'print JSON' },
+  workings: { takes: null, commands: PLANNING, help: 'with JSON: how each figure came about; on a sheet: as further pages' },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
   paper: { takes: 'A4|Letter', commands: ['sheet'], help: 'paper size; A4 if left out' },
   number: { takes: 'TEXT', commands: ['sheet'], help: 'number of the change sheet, to be printed on it' },
@@ -54,6 +55,7 @@ export interface Call {
   readonly order: Order;
   readonly count: boolean;
   readonly json: boolean;
+  readonly workings: boolean;
   readonly option: number;
   readonly paper: 'A4' | 'Letter';
   readonly number: string;
@@ -137,6 +139,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     order: ORDER_WORDS[oneOf('order', ['closest', 'least-work', 'trade-off'])],
     count: given.has('count'),
     json: given.has('json'),
+    workings: given.has('workings'),
     option: whole('option', 1, 200) ?? 1,
     paper: oneOf('paper', ['A4', 'Letter']),
     number: given.get('number') ?? '',

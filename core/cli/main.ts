@@ -58,7 +58,7 @@ function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 
   const rows = call.rows ?? (call.json ? KEPT_OPTIONS : SHOWN_ROWS);
   process.stdout.write(
     call.json
-      ? `${JSON.stringify(answerJson({ ...found, options: found.options.slice(0, rows) }), null, 2)}\n`
+      ? `${JSON.stringify(answerJson({ ...found, options: found.options.slice(0, rows) }, call.workings), null, 2)}\n`
       : optionsText(found, rows, call.order, call.say),
   );
   return found.options.some((option) => option.inside === true) ? 0 : 1;

@@ -1,7 +1,7 @@
 import { builtOffRatio, liesInside } from './budget.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import { type Build, type Plan, SIDES, type SideName } from './plan.ts';
-import { type Fraction, ONE, ZERO, whole } from './ratio.ts';
+import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { slipShare } from './slip.ts';
 import { type Lacking, tankExpansion } from './tankExpansion.ts';
 import { formula, type Input, input, type Worked, work } from './working.ts';
@@ -45,7 +45,10 @@ const aAlone = formula({
   written: '(1 + e) · (1 + γ · t) - 1',
   dimension: 'share',
   source: 'conservation of mass: A that has grown is pumped thinner, so the mix is richer in B',
-  of: ({ e, γ, t }: Record<'e' | 'γ' | 't', Fraction>) => ONE.add(e).mul(ONE.add(γ.mul(t))).sub(ONE),
+  of: ({ e, γ, t }: Record<'e' | 'γ' | 't', Fraction>) =>
+    ONE.add(e)
+      .mul(ONE.add(γ.mul(t)))
+      .sub(ONE),
 });
 
 const bAlone = formula({
@@ -53,7 +56,10 @@ const bAlone = formula({
   written: '(1 + e) / (1 + γ · t) - 1',
   dimension: 'share',
   source: 'conservation of mass: B that has grown is pumped thinner, so the mix is leaner in B',
-  of: ({ e, γ, t }: Record<'e' | 'γ' | 't', Fraction>) => ONE.add(e).div(ONE.add(γ.mul(t))).sub(ONE),
+  of: ({ e, γ, t }: Record<'e' | 'γ' | 't', Fraction>) =>
+    ONE.add(e)
+      .div(ONE.add(γ.mul(t)))
+      .sub(ONE),
 });
 
 const bothTogether = formula({
@@ -62,7 +68,10 @@ const bothTogether = formula({
   dimension: 'share',
   source: 'conservation of mass, both tanks',
   of: ({ e, α, β, t }: Record<'e' | 'α' | 'β' | 't', Fraction>) =>
-    ONE.add(e).mul(ONE.add(α.mul(t))).div(ONE.add(β.mul(t))).sub(ONE),
+    ONE.add(e)
+      .mul(ONE.add(α.mul(t)))
+      .div(ONE.add(β.mul(t)))
+      .sub(ONE),
 });
 
 const aReaches = formula({
@@ -119,7 +128,8 @@ function aloneLine({ mix }: Plan, side: SideName, e: Input<Fraction>, γ: Input<
   const [moved, reached] = ALONE[side];
   const points = steps([γ]).map((t) => ({ step: t, offRatio: work(moved, `off-ratio, ${side} alone`, { e, γ, t }) }));
   const { limits, limitsWorked } = mix;
-  if (limits === null || limitsWorked === null || !liesInside(e.value, limits) || γ.value.equals(ZERO)) return { heated: side, points, leaves: NOWHERE };
+  if (limits === null || limitsWorked === null || !liesInside(e.value, limits) || γ.value.equals(ZERO))
+    return { heated: side, points, leaves: NOWHERE };
   const leaving = (end: 'low' | 'high'): Leaving => {
     const step = work(reached, `step of ${side} to the ${end} limit`, { g: limitsWorked[end], e, γ });
     const runAt_K = mix.runAt_K[side];

@@ -7,7 +7,23 @@ export type Severity = 'blocks' | 'warns' | 'notes';
 export type Place = readonly (string | number)[];
 
 /** Units in which findings carry their figures; lengths and angles as people read them, never converted back. */
-export type FigureUnit = 'mm' | 'deg' | 'teeth' | 'pitches' | 'pieces' | 'rpm' | '%' | 'common factor' | 'bar' | 'cc/min' | 'pulses' | 'L';
+export type FigureUnit =
+  | 'mm'
+  | 'deg'
+  | 'teeth'
+  | 'pitches'
+  | 'pieces'
+  | 'rpm'
+  | '%'
+  | 'common factor'
+  | 'bar'
+  | 'cc/min'
+  | 'pulses'
+  | 'L'
+  | 'N'
+  | 'm/s'
+  | 'N m'
+  | 'W';
 
 /** A number of a finding with its unit, as given to scripts; the sentence rounds it for reading. */
 export interface Figure {

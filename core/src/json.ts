@@ -1,4 +1,6 @@
 import type { Answer } from './answer.ts';
+import { optionFacts } from './facts/index.ts';
+import { figuresJson, SCRIPT_SAY } from './figuresJson.ts';
 import type { Finding } from './finding.ts';
 import { type Given, orNull } from './given.ts';
 import type { PlannedOption, StageOption } from './option.ts';
@@ -21,7 +23,7 @@ const mm = (length_m: number | null): number | null => (length_m === null ? null
 const HUNDRED = whole(100);
 
 /** The answer as documented JSON: keys carry their unit, every ratio is exact and a number, what is not given is null. */
-export function answerJson(answer: Answer): Record<string, unknown> {
+export function answerJson(answer: Answer, workings = false): Record<string, unknown> {
   const { plan } = answer;
   return {
     format: 'ratiowright options',
@@ -31,16 +33,17 @@ export function answerJson(answer: Answer): Record<string, unknown> {
     material: plan.material,
     rack: plan.rack,
     wanted: wantedJson(plan),
-    options: answer.options.map((option, index) => ({ rank: index + 1, ...optionJson(plan, option) })),
+    options: answer.options.map((option, index) => ({ rank: index + 1, ...optionJson(plan, option, workings) })),
     moreOptions: answer.more,
-    fitted: optionJson(plan, answer.fitted),
+    fitted: optionJson(plan, answer.fitted, workings),
     bestByPartsChanged: answer.best.map(({ changed, noGain, option }) => ({
       partsChanged: changed,
       noGain,
-      option: optionJson(plan, option),
+      option: optionJson(plan, option, workings),
     })),
+    tradeOff: answer.tradeOff.map((option) => optionJson(plan, option, workings)),
     blocked: {
-      options: answer.blocked.options.map((option) => optionJson(plan, option)),
+      options: answer.blocked.options.map((option) => optionJson(plan, option, workings)),
       moreOptions: answer.blocked.more,
       fewestChecks: answer.blocked.fewestChecks,
     },
@@ -77,7 +80,7 @@ export function asSheetCounts({ mix }: Plan, bPerA: Fraction): Fraction {
   return bPerA.div(mix.wantedBPerA).mul(mix.sheet.partsB).div(mix.sheet.partsA).mul(HUNDRED);
 }
 
-export function optionJson(plan: Plan, option: PlannedOption): Record<string, unknown> {
+export function optionJson(plan: Plan, option: PlannedOption, workings = false): Record<string, unknown> {
   const e = option.offRatio;
   const teeth = option.stages.map((stage) => stage.teeth);
   return {
@@ -95,6 +98,7 @@ export function optionJson(plan: Plan, option: PlannedOption): Record<string, un
     sprocketRatioAPerB: exact(ONE.div(sprocketRatio(plan, teeth))),
     pumps: { A: pumpJson(option, 'A'), B: pumpJson(option, 'B') },
     stages: option.stages.map(stageJson),
+    figures: figuresJson(optionFacts(plan, option, SCRIPT_SAY), workings),
     findings: option.findings.map(findingJson),
   };
 }

@@ -55,4 +55,6 @@ const LOWERED = '₀₁₂₃₄₅₆₇₈₉';
 
 /** A letter with a number below it, from 1. */
 const lettered = <Term>(letter: string, terms: readonly Term[]): Readonly<Record<string, Term>> =>
-  Object.fromEntries(terms.map((term, index) => [letter + String(index + 1).replace(/\d/g, (digit) => LOWERED[Number(digit)] ?? ''), term]));
+  Object.fromEntries(
+    terms.map((term, index) => [letter + String(index + 1).replace(/\d/g, (digit) => LOWERED[Number(digit)] ?? ''), term]),
+  );

@@ -46,7 +46,8 @@ export function tankExpansion({ liquids }: Mix, side: SideName): TankExpansion {
     const { name, place, liquid, volumeShare } = one;
     if (!liquid.expansion_per_K.known) lacking.push({ what: `the expansion of ${name}`, place: [...place, 'expansion'] });
     // Of a tank premixed by volume the shares as run are told by masses.
-    if (!volumeShare.known && !liquid.density_kg_per_m3.known) lacking.push({ what: `the density of ${name}`, place: [...place, 'density'] });
+    if (!volumeShare.known && !liquid.density_kg_per_m3.known)
+      lacking.push({ what: `the density of ${name}`, place: [...place, 'density'] });
     const γ = ofLiquid(one);
     if (γ === null || !volumeShare.known) continue;
     const v = input(`share of ${name} in the volume of its tank`, volumeShare.value, 'share');

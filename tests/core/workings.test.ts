@@ -64,7 +64,10 @@ describe.each(EXAMPLES.flatMap(plansOf))('workings of what is fitted: %s', (_nam
 
   test('every letter of a formula is put in, and nothing else is', () => {
     for (const { what, formula, put } of workings) {
-      const words = formula.written.replace(/\b(?:sqrt|sin|cos|tan|asin|acos|atan|round|floor|ceil|min|max|abs)\b|π|\d(?:\.\d+)?(?:e-?\d+)?/g, ' ');
+      const words = formula.written.replace(
+        /\b(?:sqrt|sin|cos|tan|asin|acos|atan|round|floor|ceil|min|max|abs)\b|π|\d(?:\.\d+)?(?:e-?\d+)?/g,
+        ' ',
+      );
       const letters = new Set(words.match(/\p{L}[\p{L}\p{N}₀-₉_]*/gu) ?? []);
       expect([...letters].sort(), what).toEqual([...new Set(put.map(([letter]) => letter))].sort());
     }

@@ -6,7 +6,8 @@ const UNITS =
   /_(?:m|m2|m3|mm|kg|s|min|K|N|Pa|W|J|rad|deg|rev_per_s|m_per_s|m3_per_s|m3_per_rev|kg_per_m3|kg_per_s|per_K|N_m|Pa_s|units_per_m|pt|em|percent|pitches|SI)$/;
 
 /** Names that say by themselves that what they hold has no dimension: a count, a place in a list, an exact ratio, or a share of one. */
-const COUNTS = /(?:[tT]eeth|[tT]eeth(?:From|To)|[pP]itches|[tT]urns?|[lL]oops|[Cc]ount|[iI]ndex|[pP]laces|Ratios?|PerA|PerB|OverA|OverB|[sS]hare|[uU]ncertainty|[eE]fficiency|[fF]actor|[tT]olerance)$/;
+const COUNTS =
+  /(?:[tT]eeth|[tT]eeth(?:From|To)|[pP]itches|[tT]urns?|[lL]oops|[Cc]ount|[iI]ndex|[pP]laces|Ratios?|PerA|PerB|OverA|OverB|[sS]hare|[uU]ncertainty|[eE]fficiency|[fF]actor|[tT]olerance)$/;
 
 /** Bare words, each with what it counts or compares. */
 const BARE: Readonly<Record<string, readonly string[]>> = {
@@ -20,7 +21,6 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'parts',
     'partsA',
     'partsB',
-    'part',
     'third',
     'A',
     'B',
@@ -30,7 +30,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'asSheetCounts',
     'inTank',
   ],
-  'one ratio over another': ['e', 'R', 'growth', 'elongation', 'ofSpan', 'implied', 'speedRipple', 'volumeGrowth', 'volumeFromWeight'],
+  'one ratio over another': ['e', 'R', 'elongation', 'ofSpan', 'implied', 'speedRipple'],
   'any number, with its unit beside it or none': [
     'value',
     'number',

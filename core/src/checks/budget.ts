@@ -102,6 +102,9 @@ function notGiven({ mix }: Plan, { lacking }: Budget): readonly Judgement[] {
   const [last = '', ...before] = all.map(({ what }) => what).reverse();
   const list = before.length === 0 ? last : `${before.reverse().join(', ')} and ${last}`;
   return [
-    notMade(first.place, `The margin to the limits was not checked in full: ${list} ${all.length === 1 && limits.length === 0 ? 'is' : 'are'} not given.`),
+    notMade(
+      first.place,
+      `The margin to the limits was not checked in full: ${list} ${all.length === 1 && limits.length === 0 ? 'is' : 'are'} not given.`,
+    ),
   ];
 }

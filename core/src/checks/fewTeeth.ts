@@ -1,7 +1,7 @@
 import type { Check, PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
-import { amountText } from '../shown.ts';
 import { ENDS } from '../plan.ts';
+import { amountText } from '../shown.ts';
 
 export const fewTeeth: Check<PairSubject> = {
   id: 'slot.fewTeeth',

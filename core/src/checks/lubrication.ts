@@ -69,7 +69,8 @@ function unknown(stages: readonly Stage[]): readonly Judgement[] {
     {
       severity: 'notes',
       where: [...first.place, 'size'],
-      what: () => `${names}: how fast ${driveKind(first.kind).words.loop} ${sizes} may run when oiled by hand is not known here; ask its maker.`,
+      what: () =>
+        `${names}: how fast ${driveKind(first.kind).words.loop} ${sizes} may run when oiled by hand is not known here; ask its maker.`,
       figure: null,
       limit: null,
     },

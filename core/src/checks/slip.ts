@@ -8,7 +8,7 @@ import { slipMissing, slipShare, slipText } from '../slip.ts';
 /** An estimate is only ever a band, so it warns of nothing; the off-ratio budget counts it. A measured delivery needs none. */
 export const slip: Check<OptionSubject> = {
   id: 'option.slip',
-  title: 'Slip',
+  title: 'Pump slip',
   worst: 'notes',
   source: 'laminar flow through a gap of half to twice 10 µm; the gap is common practice, no source',
   why: 'Thin components leak back through the pump, more so under pressure; the ratio drifts with both.',

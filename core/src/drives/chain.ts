@@ -2,14 +2,7 @@ import { type Fraction, ratioOf } from '../ratio.ts';
 import { oilLimits } from '../tables/chainOil.ts';
 import { powerConstants } from '../tables/chainPower.ts';
 import { CHAIN_SIZES, chainSize, sameChain } from '../tables/chainSizes.ts';
-import {
-  centreForPitches_m,
-  chainOnDiameter_m,
-  freeSpan_m,
-  outsideDiameter_m,
-  pitchDiameter_m,
-  wrapAngle_rad,
-} from './chainGeometry.ts';
+import { centreForPitches_m, chainOnDiameter_m, freeSpan_m, outsideDiameter_m, pitchDiameter_m, wrapAngle_rad } from './chainGeometry.ts';
 import { ratedPower } from './chainPower.ts';
 import { loopSpeed, loopWorkings, pitchDiameterOf, pitchOf, pullLimit, rippleOf, slackOf, wearOf, wheelWorkings } from './chainWorkings.ts';
 import type { DriveKind, LoopFit, LoopRequest, Oiling, StageFit, WheelSize } from './driveKind.ts';

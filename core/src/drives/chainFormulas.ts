@@ -142,6 +142,7 @@ export const allowedPullWithOffset = formula({
   letter: 'L',
   written: '0.65 · B / 7',
   dimension: 'force',
-  source: 'a seventh of the least tensile strength: common practice, no source; offset link 65 to 80 % of the chain: handbook practice, the worst taken',
+  source:
+    'a seventh of the least tensile strength: common practice, no source; offset link 65 to 80 % of the chain: handbook practice, the worst taken',
   of: ({ B }: Put<'B'>) => (0.65 * B) / 7,
 });

@@ -1,5 +1,5 @@
 import { type ChainSize, chainSize } from '../tables/chainSizes.ts';
-import { inFloat, type Input, input, type Worked, work } from '../working.ts';
+import { type Input, inFloat, input, type Worked, work } from '../working.ts';
 import {
   allowedPull,
   allowedPullWithOffset,

@@ -26,7 +26,15 @@ export function driftFacts(plan: Plan, build: Build, say: Say): FactGroup {
       }),
       ...(lacking.length === 0
         ? []
-        : [{ id: 'lacking', what: 'drift with temperature', figure: 'not given', note: lacking.map(({ what }) => what).join(', '), working: null }]),
+        : [
+            {
+              id: 'lacking',
+              what: 'drift with temperature',
+              figure: 'not given',
+              note: lacking.map(({ what }) => what).join(', '),
+              working: null,
+            },
+          ]),
     ],
   };
 }
@@ -38,7 +46,13 @@ function endFacts({ heated, points }: DriftLine, say: Say): readonly Fact[] {
     const point = points.find(({ step }) => step.value.equals(wanted));
     if (point === undefined) return [];
     const what = `off-ratio, ${WHOM[heated]} ${amountText(FURTHEST_K, 'temperatureDifference', say, -1)} ${word}`;
-    return [fact(`${word}${capital(heated)}`, point.offRatio, say, { what, figure: `${signed(percentOf(point.offRatio.value), 2, say)}\u00a0%`, note: SENSE })];
+    return [
+      fact(`${word}${capital(heated)}`, point.offRatio, say, {
+        what,
+        figure: `${signed(percentOf(point.offRatio.value), 2, say)}\u00a0%`,
+        note: SENSE,
+      }),
+    ];
   });
 }
 

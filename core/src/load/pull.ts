@@ -1,6 +1,6 @@
 import { driveKind } from '../drives/index.ts';
 import type { Plan } from '../plan.ts';
-import { formula, inFloat, type Input, input, type Worked, work } from '../working.ts';
+import { formula, type Input, inFloat, input, type Worked, work } from '../working.ts';
 import type { StageTorque } from './torque.ts';
 
 export const loopPull = formula({

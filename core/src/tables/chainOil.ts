@@ -1,4 +1,4 @@
-import { float, Fraction } from '../ratio.ts';
+import { Fraction, float } from '../ratio.ts';
 import { toSI } from '../units.ts';
 import { americanName, CHAIN_SIZES, chainSize } from './chainSizes.ts';
 

@@ -4,6 +4,7 @@ import { fittedMount } from '../../../../core/src/optionList.ts';
 import { productText } from '../../../../core/src/optionWords.ts';
 import { useApp } from '../../state/app.ts';
 import { Comparison } from './Comparison.tsx';
+import { DriftCurve } from './DriftCurve.tsx';
 import { Drive } from './Drive.tsx';
 import { Facts } from './Facts.tsx';
 import { Findings } from './Findings.tsx';
@@ -41,6 +42,7 @@ export function ChosenDrive(props: { readonly compares: boolean; readonly compar
             </Show>
             <Findings findings={of().option.findings} />
             <Stages plan={of().plan} option={of().option} fitted={of().fitted} />
+            <DriftCurve plan={of().plan} option={of().option} />
             <Facts plan={of().plan} option={of().option} />
             <OfThePlan />
           </div>

@@ -14,7 +14,7 @@ const GROUPS = ['fitted', 'best', 'ranked'] as const;
 const TITLES: Readonly<Record<Order, string>> = {
   closest: 'Closest first',
   'least work': 'Least work first, inside the limits before outside',
-  'trade-off': 'Trade-off: the closer, the more work',
+  'trade-off': 'Trade-off: the closer, the more work; inside the limits before outside',
 };
 
 /** The list. One row takes the Tab key; arrows move, Enter chooses. */
