@@ -128,7 +128,7 @@ describe('U40 and L5 on Bench 1 (invented example)', () => {
       const option = found.options[index];
       expectRow(found, option, row);
       expect(option?.purchases).toBe(1);
-      expect(option?.findings.filter((finding) => finding.severity === 'warns').map((finding) => finding.check)).toEqual(['slot.fewTeeth']);
+      expect(option?.findings.filter((finding) => finding.severity === 'warns').map((finding) => finding.check)).toContain('slot.fewTeeth');
     });
     expect(found.options.filter((option) => option.inside).length).toBe(2);
     const forty = found.blocked.options.find((option) => teeth(option) === '16 to 40');
