@@ -1,16 +1,60 @@
+import { budgetOf } from '../budget.ts';
 import { percentOf } from '../dial.ts';
+import { tankFacts } from '../facts/tankFacts.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
 import { fixed, type Say, signed } from '../format.ts';
+import { ratedShare, torquesOf } from '../load/torque.ts';
 import type { PlannedOption } from '../option.ts';
 import { type Plan, SIDES } from '../plan.ts';
+import type { Fraction } from '../ratio.ts';
 import { amountText } from '../shown.ts';
+import { runsLow } from '../tanks.ts';
+import { inFloat, input } from '../working.ts';
+import type { Fact } from '../workingText.ts';
 import type { RatioRow } from './ratioRows.ts';
 
 /** What is set and watched once the change is made: dial, flows, speeds; one line each. */
 export function runningRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRow[] {
   const { setting, ends } = flowOf(plan, option);
-  if (setting !== null) return settingRows(setting, say);
-  return ends === null ? [] : rangeRows(ends, say);
+  const flow = setting !== null ? settingRows(setting, say) : ends === null ? [] : rangeRows(ends, say);
+  return [...flow, ...loadRows(plan, option, say), ...budgetRows(plan, option, say), ...tankRows(plan, option, say)];
+}
+
+/** Only what is known: what is not given is counted among the checks that were not made. */
+function loadRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRow[] {
+  const { motor } = torquesOf(plan, option);
+  const { ratedTorque_N_m: rated } = plan.motor;
+  if (!motor.known) return [];
+  const share = rated.known ? ratedShare(motor.value, inFloat(input('rated torque', rated.value, 'torque'))) : null;
+  const against = share === null ? 'rating not given' : `${amountText(share.value, 'share', say, -1)} of its rating`;
+  return [{ what: 'Load', figure: `motor ${amountText(motor.value.value, 'torque', say)}`, against }];
+}
+
+function budgetRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRow[] {
+  const { from, to, likely, verdict, contributions } = budgetOf(plan, option);
+  if (contributions.length === 0) return [];
+  const end = (share: Fraction) => signed(percentOf(share), 2, say);
+  return [
+    {
+      what: 'Worst case',
+      figure: `${end(from.value)} to ${end(to.value)}\u00A0%`,
+      against: [`likely ±${amountText(likely.value, 'share', say)} about the off-ratio`, ...(verdict === null ? [] : [verdict])].join('; '),
+    },
+  ];
+}
+
+function tankRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRow[] {
+  const facts = new Map(tankFacts(plan, option, say).facts.map((one) => [one.id, one]));
+  const lasts = SIDES.flatMap((side) => facts.get(`lasts${side}`) ?? []);
+  const low = runsLow(plan, option);
+  const together =
+    low.known && !low.value.together
+      ? `fill ${low.value.other} to ${amountText(low.value.fill.value, 'volume', say)} and both run out together`
+      : '';
+  const batch = SIDES.flatMap((side) => facts.get(`batchMass${side}`) ?? facts.get(`batchVolume${side}`) ?? []);
+  const rowOf = (what: string, of: readonly Fact[], against: string): readonly RatioRow[] =>
+    of.length === 0 ? [] : [{ what, figure: of.map(({ id, figure }) => `${id.slice(-1)} ${figure}`).join(', '), against }];
+  return [...rowOf('To low mark', lasts, together), ...rowOf('Batch', batch, 'at the ratio as made')];
 }
 
 const percent = (share: Running['dial'], say: Say): string => {
