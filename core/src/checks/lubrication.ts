@@ -46,7 +46,7 @@ function tooFast(stage: Stage, speed_m_per_s: number, { ways, takenFrom }: Oilin
       severity: 'warns',
       where: [...stage.place, 'size'],
       what: (say) => {
-        const write = (speed: number, more: number) => amountText(speed, 'velocity', say, more);
+        const write = (speed_m_per_s: number, more: number) => amountText(speed_m_per_s, 'velocity', say, more);
         const [found, most] = apart(speed_m_per_s, slower.to_m_per_s, 0, write);
         const taken = takenFrom === null ? '' : ` (the limit of ${loop} ${takenFrom}, of the same pitch)`;
         return `${stage.name}: with the dial at ${percent(dial, say)} the ${loop} runs at ${found}; ${slower.how} will do up to ${most}${taken}. Give it ${way.how}, or keep the dial lower.`;

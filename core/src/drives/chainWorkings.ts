@@ -84,8 +84,12 @@ export function slackOf(S: Input<number>, ofSpan: number): SlackEnd {
   return { movement: M, spare: work(spareLength, 'spare length that stands for it', { M, S }) };
 }
 
-export function wearOf(size: string, pitches: number, wornBy: number): { readonly asNew: Worked<number>; readonly limit: Worked<number> } {
+export function wearOf(
+  size: string,
+  pitches: number,
+  wornShare: number,
+): { readonly asNew: Worked<number>; readonly limit: Worked<number> } {
   const l = work(newLength, `${pitches} pitches of a new chain`, { k: input('pitches', pitches, 'number'), p: pitchOf(size) });
-  const w = input('longer by wear', wornBy, 'share');
+  const w = input('longer by wear', wornShare, 'share');
   return { asNew: l, limit: work(wornLength, `${pitches} pitches of a worn-out chain`, { l, w }) };
 }

@@ -3,8 +3,10 @@ import type { PlannedOption } from '../option.ts';
 import type { Plan } from '../plan.ts';
 import type { FactGroup } from '../workingText.ts';
 import { budgetFacts } from './budgetFacts.ts';
+import { chainFacts } from './chainFacts.ts';
 import { driftFacts } from './driftFacts.ts';
 import { flowFacts } from './flowFacts.ts';
+import { loadFacts } from './loadFacts.ts';
 import { mixFacts } from './mixFacts.ts';
 import { pumpFacts } from './pumpFacts.ts';
 import { tankFacts } from './tankFacts.ts';
@@ -14,11 +16,13 @@ import { workFacts } from './workFacts.ts';
 const GROUPS: readonly ((plan: Plan, option: PlannedOption, say: Say) => FactGroup)[] = [
   mixFacts,
   flowFacts,
+  loadFacts,
   budgetFacts,
   driftFacts,
   pumpFacts,
   tankFacts,
   workFacts,
+  chainFacts,
 ];
 
 /** Every figure of an option that follows from the plan, with its working; a group without figures is left out. */

@@ -1,0 +1,67 @@
+import { driveKind } from '../drives/index.ts';
+import { flowOf } from '../flow.ts';
+import { fixed, type Say } from '../format.ts';
+import { loopSpeedOf, stageSpeeds } from '../load/power.ts';
+import type { PlannedOption, StageOption } from '../option.ts';
+import { ENDS, type Plan } from '../plan.ts';
+import type { Input } from '../working.ts';
+import { type Fact, type FactGroup, fact } from '../workingText.ts';
+
+/** A rule is laid along so many pitches, to spread the error of reading it. */
+const MEASURED_PITCHES = 20;
+
+/** Geometry and care of every stage: wheels, length, wrap, span, speed, slack and wear. None of it corrects the ratio. */
+export function chainFacts(plan: Plan, option: PlannedOption, say: Say): FactGroup {
+  return { id: 'stages', title: 'Stages', facts: option.stages.flatMap((stage) => stageFacts(plan, option, stage, say)) };
+}
+
+function stageFacts(plan: Plan, option: PlannedOption, of: StageOption, say: Say): readonly Fact[] {
+  const { stage, teeth } = of;
+  const kind = driveKind(stage.kind);
+  const named: Named = (id, what, worked, note = '') => fact(`${stage.id}.${id}`, worked, say, { what: `${stage.name}: ${what}`, note });
+  const wheels = ENDS.flatMap((end) => {
+    const { pitchDiameter, outsideDiameter, runningDiameter, ripple } = kind.wheelWorkings(stage.size, teeth[end]);
+    return [
+      named(`${end}PitchDiameter`, `pitch diameter of the ${end}`, pitchDiameter),
+      named(`${end}OutsideDiameter`, `outside diameter of the ${end}`, outsideDiameter),
+      named(`${end}RunningDiameter`, `diameter of the ${end} with the ${kind.words.loop} on`, runningDiameter),
+      named(`${end}Ripple`, `speed ripple of the ${end}`, ripple),
+    ];
+  });
+  const { asNew, limit } = kind.wear(stage.size, MEASURED_PITCHES);
+  return [
+    ...speedFacts(plan, option, of, named),
+    ...loopFacts(of, named, say),
+    ...wheels,
+    named('asNew', `${MEASURED_PITCHES} pitches when new`, asNew),
+    named('worn', `${MEASURED_PITCHES} pitches at most`, limit, 'worn out beyond; wear never changes the ratio'),
+  ];
+}
+
+type Named = (id: string, what: string, worked: Input, note?: string) => Fact;
+
+/** At the dial for the flow wanted, else at the fastest. */
+function speedFacts(plan: Plan, option: PlannedOption, { stage, teeth }: StageOption, named: Named): readonly Fact[] {
+  const { setting, ends } = flowOf(plan, option);
+  const running = setting ?? ends?.to;
+  const speeds = running === undefined ? null : stageSpeeds(plan, option.teeth, stage, running.motorSpeed);
+  if (speeds === null) return [];
+  const { loop } = driveKind(stage.kind).words;
+  return [named('speed', `speed of the ${loop}`, loopSpeedOf(stage, teeth, speeds))];
+}
+
+function loopFacts({ stage, teeth, fit }: StageOption, named: Named, say: Say): readonly Fact[] {
+  if (fit.loop === null) return [];
+  const kind = driveKind(stage.kind);
+  const { length, wrap, span } = kind.loopWorkings(stage.size, teeth.driver, teeth.driven, fit.loop.centre_m);
+  const slack = kind.slack(span);
+  const degrees = `${fixed((fit.loop.wrap_rad * 180) / Math.PI, 1, say)} degrees`;
+  return [
+    named('length', 'taut length at the centres to set', length, `${fit.loop.pitches} pitches go on`),
+    named('wrap', 'wrap on the smaller wheel', wrap, degrees),
+    named('span', 'free span', span),
+    named('slackFrom', 'movement at mid-span, tightest', slack.from.movement),
+    named('slackTo', 'movement at mid-span, loosest', slack.to.movement),
+    named('spare', 'spare length the loosest stands for', slack.to.spare, 'not a link to add'),
+  ];
+}
