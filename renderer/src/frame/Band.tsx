@@ -1,11 +1,14 @@
 import { createMemo, For, Show } from 'solid-js';
 import { type Band as BandScale, bandOf, type Spot } from '../../../core/src/band.ts';
+import { budgetOf } from '../../../core/src/budget.ts';
 import { asSheetCounts, fixed, offRatioText, type PlannedOption, ratioText, type Say, signed } from '../../../core/src/index.ts';
+import { worstRangeText } from '../../../core/src/optionWords.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { useApp } from '../state/app.ts';
 
 const RULE_TOP = 34;
 const RULE_FOOT = 62;
+const RULE_MIDDLE = 48;
 
 /** The ratio, always in sight: what is wanted, the limits, what is fitted and chosen, and every option as a tick on one rule. */
 export function Band() {
@@ -73,7 +76,7 @@ function Rule(props: { readonly scale: BandScale; readonly listed: readonly Plan
     const of = app.solution.answered();
     const chosen = app.solution.chosen();
     if (of === null || chosen === null) return 'Ratio rule';
-    return `Ratio rule, more B to the left: wanted ${ratioText(ONE.div(of.plan.mix.wantedBPerA), app.say())}, chosen ${offRatioText(chosen.offRatio, app.say())}, that is ${fixed(asSheetCounts(of.plan, chosen.bPerA), 2, app.say())} parts of B per 100 A by ${of.plan.mix.sheet.basis}.`;
+    return `Ratio rule, more B to the left: wanted ${ratioText(ONE.div(of.plan.mix.wantedBPerA), app.say())}, chosen ${offRatioText(chosen.offRatio, app.say())}, that is ${fixed(asSheetCounts(of.plan, chosen.bPerA), 2, app.say())} parts of B per 100 A by ${of.plan.mix.sheet.basis}; worst case ${worstRangeText(budgetOf(of.plan, chosen), app.say())}, + is B-rich.`;
   };
   const limitText = (which: 'low' | 'high') => {
     const limits = app.solution.answered()?.plan.mix.limits;
@@ -140,11 +143,21 @@ function Rule(props: { readonly scale: BandScale; readonly listed: readonly Plan
       <text class="m" x={percent(props.scale.wanted)} y="12">
         wanted
       </text>
+      <Show when={worst()}>
+        {(ends) => (
+          <>
+            <line class="worst" x1={percent(ends().rich)} x2={percent(ends().lean)} y1={RULE_MIDDLE} y2={RULE_MIDDLE} />
+            <For each={[ends().rich, ends().lean]}>
+              {(end) => <line class="worst" x1={percent(end)} x2={percent(end)} y1={RULE_MIDDLE - 4} y2={RULE_MIDDLE + 4} />}
+            </For>
+          </>
+        )}
+      </Show>
       <Pointer spot={fittedSpot()} />
       <Pointer spot={chosenSpot()} solid />
       <text class="f" x="0" y="90">
         above: A : B by volume · below: B per 100 A by {app.solution.answered()?.plan.mix.sheet.basis} · more B to the left · solid: chosen,
-        hollow: fitted
+        hollow: fitted, line: its worst case
       </text>
       <text class="e" x="100%" y="90">
         {beyond()}
@@ -158,6 +171,14 @@ function Rule(props: { readonly scale: BandScale; readonly listed: readonly Plan
   function fittedSpot(): Spot | null {
     const fitted = app.solution.fitted();
     return fitted === null ? null : props.scale.spotOf(fitted);
+  }
+  /** How far the chosen option may wander by the worst case of its budget; nothing where that is not known. */
+  function worst(): { readonly rich: Spot; readonly lean: Spot } | null {
+    const chosen = app.solution.chosen();
+    const of = app.solution.answered();
+    if (chosen === null || of === null) return null;
+    const { from, to, contributions } = budgetOf(of.plan, chosen);
+    return contributions.length === 0 ? null : { rich: props.scale.spotAt(to.value), lean: props.scale.spotAt(from.value) };
   }
   function chosenSpot(): Spot | null {
     const chosen = app.solution.chosen();
