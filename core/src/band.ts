@@ -23,8 +23,6 @@ export interface Band {
   readonly above: readonly Mark[];
   readonly below: readonly Mark[];
   readonly spotOf: (option: PlannedOption) => Spot;
-  /** Where an off-ratio stands. */
-  readonly spotAt: (offRatio: Fraction) => Spot;
   /** Where two off-ratios lie, as the ends of a range. */
   readonly spanOf: (low: Fraction, high: Fraction) => Span;
 }
@@ -66,7 +64,6 @@ export function bandOf(plan: Plan, closest: readonly PlannedOption[]): Band {
     above: roundMarks(from, to).map((mark) => ({ ...mark, at: at(mark.value) })),
     below: roundMarks(perHundred(to), perHundred(from)).map((mark) => ({ ...mark, at: at(aPerB(mark.value)) })),
     spotOf: (option) => spot(1 / float(option.bPerA)),
-    spotAt: ofOffRatio,
     spanOf,
   };
 }

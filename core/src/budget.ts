@@ -1,24 +1,11 @@
-import type { Place } from './finding.ts';
+import { type Contribution, densityParts, pumpPart, slipOf, temperaturePart } from './contributions.ts';
 import { type OffRatioLimits, offRatioOf } from './mixRatio.ts';
-import { type Build, type Mix, type Plan, type Pump, SIDES, type SideName } from './plan.ts';
-import { type Fraction, most, ONE, ZERO } from './ratio.ts';
-import { slipShare } from './slip.ts';
+import { type Build, type Plan, type Pump, SIDES, type SideName } from './plan.ts';
+import { type Fraction, ONE } from './ratio.ts';
 import { rootSumSquareOf, sumOf } from './sums.ts';
-import { type Lacking, tankExpansion } from './tankExpansion.ts';
+import type { Lacking } from './tankExpansion.ts';
 import { madeBPerA } from './train.ts';
-import { formula, type Input, input, type Worked, work } from './working.ts';
-
-/** One thing that is not known exactly, as a share of off-ratio; slip acts one way only. */
-export interface Contribution {
-  /** Stable, as `pumpA`, `densityB`, `temperatureA`, `slipB`. */
-  readonly id: string;
-  readonly kind: 'pump' | 'delivery' | 'density' | 'temperature' | 'slip';
-  readonly what: string;
-  readonly side: SideName;
-  readonly place: Place;
-  readonly way: 'either' | 'B-lean' | 'B-rich';
-  readonly share: Input<Fraction>;
-}
+import { formula, input, type Worked, work } from './working.ts';
 
 /** The verdict by the worst case; both ends of the limits count as inside. */
 export type Verdict = 'inside with margin' | 'inside, margin not known' | 'inside only nominally' | 'outside';
@@ -44,30 +31,6 @@ export interface Budget {
   /** Null where the material has no limits. */
   readonly verdict: Verdict | null;
 }
-
-const ofDelivery = formula({
-  letter: 'u',
-  written: 'w / η',
-  dimension: 'share',
-  source: 'definition: an error over what it is an error of',
-  of: ({ w, η }: Record<'w' | 'η', Fraction>) => w.div(η),
-});
-
-const ofDensity = formula({
-  letter: 'u',
-  written: 'v · w',
-  dimension: 'share',
-  source: 'conservation of mass: a liquid that is denser by a share fills its volume by that share less',
-  of: ({ v, w }: Record<'v' | 'w', Fraction>) => v.mul(w),
-});
-
-const ofTemperature = formula({
-  letter: 'u',
-  written: 'γ · t',
-  dimension: 'share',
-  source: 'definition of volume expansion',
-  of: ({ γ, t }: Record<'γ' | 't', Fraction>) => γ.mul(t),
-});
 
 const asDelivered = formula({
   letter: 'e',
@@ -98,15 +61,20 @@ const mostOff = formula({
  * squares, each ± taken with the same confidence), and the verdict by the worst case against the limits.
  *
  * A delivery is measured against the nominal displacement, so it holds the pump's tolerance and its slip already: its own uncertainty
- * takes the place of both, and where the ratio is counted without it, it moves the middle of the range. Densities count only where the ratio is by weight and rests on them; the temperature of a tank counts on
- * either basis. Slip widens only the worst case, from no leak to the most that is estimated, each side by itself.
+ * takes the place of both, and a delivery that the ratio leaves out moves the middle of the range. Densities count only where the ratio is
+ * by weight and rests on them; the temperature of a tank counts on either basis. Slip widens only the worst case, from no leak to the most
+ * that is estimated, each side by itself.
  *
  * @returns exact but for the likely case
  * @source arithmetic for the worst case; gum 5.1.2 for the likely one, 5.2.2 note 1 for liquids that stand at one temperature
  * @example budgetOf(E12 on Bench 1 of the demo, 23 driving 25)  // worst ±1.68 %, likely ±0.79 %, −1.76 to +1.61 %, inside with margin
  */
 export function budgetOf(plan: Plan, build: Build): Budget {
-  const parts = SIDES.flatMap((side) => [ofPump(side, build.pumps[side]), ...densitiesOf(plan.mix, side), temperatureOf(plan.mix, side)]);
+  const parts = SIDES.flatMap((side) => [
+    pumpPart(side, build.pumps[side]),
+    ...densityParts(plan.mix, side),
+    temperaturePart(plan.mix, side),
+  ]);
   const slips = SIDES.map((side) => slipOf(plan, build, side));
   const either = parts.flatMap(({ contributions }) => contributions);
   const slip = slips.flatMap((one) => (one.contribution === null ? [] : [one.contribution]));
@@ -167,101 +135,4 @@ function verdictOf(e: Fraction, from: Fraction, to: Fraction, limits: OffRatioLi
   if (!liesInside(e, limits)) return 'outside';
   if (!liesInside(from, limits) || !liesInside(to, limits)) return 'inside only nominally';
   return isLacking ? 'inside, margin not known' : 'inside with margin';
-}
-
-interface Part {
-  readonly contributions: readonly Contribution[];
-  readonly lacking: readonly Lacking[];
-}
-
-const NONE: Part = { contributions: [], lacking: [] };
-const given = (contribution: Omit<Contribution, 'way'>): Part => ({ contributions: [{ ...contribution, way: 'either' }], lacking: [] });
-const notGiven = (...lacking: readonly Lacking[]): Part => ({ contributions: [], lacking });
-
-function ofPump(side: SideName, { place, tolerance, delivery }: Pump): Part {
-  if (!delivery.known) {
-    const what = `the tolerance of pump ${side}`;
-    const where = [...place, 'tolerance'];
-    if (!tolerance.known) return notGiven({ what, place: where });
-    return given({ id: `pump${side}`, kind: 'pump', what, side, place: where, share: input(what, tolerance.value, 'share') });
-  }
-  const what = `the uncertainty of the delivery of pump ${side}`;
-  const where = [...place, 'measuredDelivery', 'uncertainty'];
-  const { share: η, uncertainty: w } = delivery.value;
-  if (!w.known) return notGiven({ what, place: where });
-  const share = work(ofDelivery, what, {
-    w: input(`the delivery of pump ${side} is measured to ±`, w.value, 'share'),
-    η: input(`delivery of pump ${side} as measured`, η, 'share'),
-  });
-  return given({ id: `pump${side}`, kind: 'delivery', what, side, place: where, share });
-}
-
-/** Where densities are missing, the sheet's own two ratios stand in for all of them. */
-const restsOnDensities = ({ sheet, liquids }: Mix): boolean =>
-  sheet.basis === 'weight' && SIDES.every((side) => liquids[side].every(({ liquid }) => liquid.density_kg_per_m3.known));
-
-function densitiesOf(mix: Mix, side: SideName): readonly Part[] {
-  if (!restsOnDensities(mix)) return [];
-  return mix.liquids[side].map(({ name, place, volumeShare, densityUncertainty }, index) => {
-    const what = `the density uncertainty of ${name}`;
-    const where = [...place, 'densityUncertainty'];
-    // By weight the shares of a premixed tank are always told.
-    if (!densityUncertainty.known || !volumeShare.known) return notGiven({ what, place: where });
-    const share = work(ofDensity, `the density of ${name}`, {
-      v: input(`share of ${name} in the volume of its tank`, volumeShare.value, 'share'),
-      w: input(`density of ${name} is known to ±`, densityUncertainty.value, 'share'),
-    });
-    const id = `density${side}${index === 0 ? '' : index + 1}`;
-    return given({ id, kind: 'density', what: share.what, side, place: where, share });
-  });
-}
-
-/** All that is in a tank stands at one temperature, so it errs together: one contribution a tank. */
-function temperatureOf(mix: Mix, side: SideName): Part {
-  const liquids = mix.liquids[side];
-  const stated = liquids.flatMap(({ place, temperatureUncertainty_K: t }) =>
-    t.known ? [{ place: [...place, 'temperatureUncertainty'], value: t.value }] : [],
-  );
-  const t_K = stated.reduce((largest, { value }) => most(largest, value), ZERO);
-  const runsAt = mix.runAt_K[side].known;
-  const γ = tankExpansion(mix, side);
-  const matters = !(γ.known && γ.value.value.equals(ZERO)) && !(stated.length > 0 && runsAt && t_K.equals(ZERO));
-  const [first] = stated;
-  if (!matters) return NONE;
-  const lacking = [
-    ...(runsAt ? [] : [{ what: `the temperature ${side} is run at`, place: [...mix.place, side, 'runAt'] }]),
-    ...(first !== undefined ? [] : liquids.slice(0, 1).map(({ place }) => uncertaintyOf(side, place))),
-    ...(γ.known ? [] : γ.lacking),
-  ];
-  if (first === undefined || !γ.known) return notGiven(...lacking);
-  const what = `the temperature of ${side}`;
-  const share = work(ofTemperature, what, {
-    γ: γ.value,
-    t: input(`temperature of ${side} is known to ±`, t_K, 'temperatureDifference'),
-  });
-  const { contributions } = given({ id: `temperature${side}`, kind: 'temperature', what, side, place: first.place, share });
-  return { contributions, lacking };
-}
-
-const uncertaintyOf = (side: SideName, place: Place): Lacking => ({
-  what: `the temperature uncertainty of ${side}`,
-  place: [...place, 'temperatureUncertainty'],
-});
-
-interface Slip {
-  readonly side: SideName;
-  readonly contribution: Contribution | null;
-  readonly isLacking: boolean;
-}
-
-/** What A loses makes the mix B-rich, what B loses B-lean. */
-function slipOf(plan: Plan, build: Build, side: SideName): Slip {
-  const pump = build.pumps[side];
-  if (pump.delivery.known) return { side, contribution: null, isLacking: false };
-  const leak = slipShare(plan, build, side);
-  if (!leak.known) return { side, contribution: null, isLacking: true };
-  const what = `the slip of pump ${side}`;
-  const way = side === 'A' ? 'B-rich' : 'B-lean';
-  const place = pump.gear.known ? pump.gear.value.place : pump.place;
-  return { side, isLacking: false, contribution: { id: `slip${side}`, kind: 'slip', what, side, place, way, share: leak.value.most } };
 }

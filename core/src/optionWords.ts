@@ -64,8 +64,8 @@ const VERDICTS: Readonly<Record<Verdict, string>> = {
   outside: 'outside',
 };
 
-/** The verdict of the off-ratio budget in a list that says of itself that it is held against the limits; null where there are none. */
-export const verdictWord = (verdict: Verdict | null): string | null => (verdict === null ? null : VERDICTS[verdict]);
+/** The verdict of the off-ratio budget in a list that says of itself that it is held against the limits. */
+export const verdictWord = (verdict: Verdict): string => VERDICTS[verdict];
 
 /**
  * Both ends of the worst case.

@@ -15,6 +15,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['batch', 'check', 'dial', 'expectedCatch', 'madeRatio', 'pulses', 'work'],
   ['flow'],
   ['slip', 'tanks'],
+  ['contributions'],
   ['budget'],
   ['checks', 'drift'],
   ['option'],

@@ -1,5 +1,6 @@
-import { type Budget, budgetOf, type Contribution } from '../budget.ts';
+import { type Budget, budgetOf } from '../budget.ts';
 import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
+import type { Contribution } from '../contributions.ts';
 import { percentOf } from '../dial.ts';
 import type { Judgement } from '../finding.ts';
 import { type Say, signed } from '../format.ts';

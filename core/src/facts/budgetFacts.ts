@@ -1,4 +1,5 @@
-import { type Budget, budgetOf, type Contribution } from '../budget.ts';
+import { type Budget, budgetOf } from '../budget.ts';
+import type { Contribution } from '../contributions.ts';
 import { percentOf } from '../dial.ts';
 import { type Say, signed } from '../format.ts';
 import type { Build, Plan } from '../plan.ts';

@@ -6,7 +6,7 @@ import { useApp } from '../../state/app.ts';
 
 const HEIGHT = 132;
 
-/** How the off-ratio moves with temperature: A solid, B dashed, both together dotted and dashed; limits as short dashes. */
+/** How the off-ratio moves with temperature: A solid, B dashed, both together dotted; limits in short dashes. */
 export function DriftCurve(props: { readonly plan: Plan; readonly option: PlannedOption }) {
   const app = useApp();
   const curve = createMemo(() => driftCurve(props.plan, props.option, app.say()));

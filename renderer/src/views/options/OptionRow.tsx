@@ -1,14 +1,14 @@
 import { For, Show, untrack } from 'solid-js';
 import type { Band } from '../../../../core/src/band.ts';
-import { budgetOf } from '../../../../core/src/budget.ts';
 import { fixed, isBlocked, offRatioText, type PlannedOption } from '../../../../core/src/index.ts';
 import type { StageOption } from '../../../../core/src/option.ts';
-import { findingsInShort, lengthNumberText, verdictWord } from '../../../../core/src/optionWords.ts';
+import { findingsInShort, lengthNumberText } from '../../../../core/src/optionWords.ts';
 import { exactText, ONE } from '../../../../core/src/ratio.ts';
 import { useApp } from '../../state/app.ts';
 import type { Columns } from './columns.ts';
 import { OffRatioMark } from './OffRatioMark.tsx';
 import type { Line } from './optionLines.ts';
+import { VerdictWord } from './VerdictWord.tsx';
 
 interface RowProps {
   readonly line: Line;
@@ -76,10 +76,6 @@ function TeethCell(props: { readonly stage: StageOption }) {
 
 function Figures(props: RowProps & { readonly option: PlannedOption }) {
   const app = useApp();
-  const verdict = () => {
-    const of = app.solution.answered();
-    return of === null ? null : budgetOf(of.plan, props.option).verdict;
-  };
   const loops = (word: (loop: NonNullable<StageOption['fit']['loop']>) => string) =>
     props.option.stages.map(({ fit }) => (fit.loop === null ? '–' : word(fit.loop))).join(', ');
   return (
@@ -89,7 +85,7 @@ function Figures(props: RowProps & { readonly option: PlannedOption }) {
       </td>
       <td class="nw">
         {offRatioText(props.option.offRatio, app.say(), 3)}
-        <Show when={verdictWord(verdict())}>{(word) => <small class={VERDICT_COLOURS[verdict() ?? 'outside']}> {word()}</small>}</Show>
+        <VerdictWord option={props.option} />
       </td>
       <td class="num">{props.option.changed}</td>
       <td class="num">{fixed(props.option.work_s / 60, 0, app.say())}</td>
@@ -114,13 +110,6 @@ function Figures(props: RowProps & { readonly option: PlannedOption }) {
     </>
   );
 }
-
-const VERDICT_COLOURS = {
-  'inside with margin': 'good',
-  'inside, margin not known': 'faint',
-  'inside only nominally': 'warn',
-  outside: 'bad',
-} as const;
 
 const COLOURS = { blocks: 'bad', warns: 'warn', notes: 'faint', missing: 'faint', clear: 'good' } as const;
 
