@@ -71,9 +71,13 @@ export function displacementOf({ gear }: Pump, side: SideName): Given<Worked<num
 export const aboveTypedShare = (byGears: Worked<number>, { displacement_m3_per_rev }: Pump): number =>
   byGears.value / float(displacement_m3_per_rev) - 1;
 
-/** The first size that is missing of the form that is nearest to complete; null where one is complete. */
+/**
+ * The first size that is missing of the form that is nearest to complete; null where one is complete, and where none of the sizes is
+ * given: most nameplates tell the displacement alone.
+ */
 export function sizeMissing(gear: Gear): Size | null {
   const missing = FORMS.map((form) => form.filter((size) => !gear[size].known));
+  if (missing.every((sizes, form) => sizes.length === FORMS[form]?.length)) return null;
   const nearest = missing.reduce((fewest, sizes) => (sizes.length < fewest.length ? sizes : fewest));
   return nearest[0] ?? null;
 }

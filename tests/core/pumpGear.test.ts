@@ -124,6 +124,6 @@ describe('which form is used follows from what is given [our choice]', () => {
       if (!pump.gear.known) throw new Error('no gear');
       return sizeMissing(pump.gear.value);
     };
-    expect([all, incomplete, flat, { teeth: 12 }].map(missing)).toEqual([null, 'module_m', 'faceWidth_m', 'module_m']);
+    expect([all, incomplete, flat, { teeth: 12 }].map(missing)).toEqual([null, 'module_m', 'faceWidth_m', null]);
   });
 });

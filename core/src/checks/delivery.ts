@@ -1,4 +1,4 @@
-import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
+import { apart, type Check, type OptionSubject } from '../check.ts';
 import { percentOf } from '../dial.ts';
 import type { Judgement } from '../finding.ts';
 import { SIDES } from '../plan.ts';
@@ -14,16 +14,8 @@ export const delivery: Check<OptionSubject> = {
   worst: 'warns',
   source: 'our choice: 95 %, the usual delivery of a new gear pump (from memory)',
   why: 'Wear goes on and air comes and goes: a drive geared for either is wrong again soon.',
-  judge: ({ pumps }) => {
-    const unmeasured = SIDES.filter((side) => !pumps[side].delivery.known);
-    const [first] = unmeasured;
-    const not = (side: (typeof SIDES)[number]) =>
-      notMade(
-        [...pumps[side].place, 'measuredDelivery'],
-        `Delivery not checked: ${unmeasured.map((one) => `pump ${one}`).join(' and ')} not measured, and taken to deliver the whole displacement.`,
-      );
-    return [...SIDES.flatMap((side) => poor(side, pumps[side])), ...(first === undefined ? [] : [not(first)])];
-  },
+  // A pump nobody has measured is the slip check's to estimate.
+  judge: ({ pumps }) => SIDES.flatMap((side) => poor(side, pumps[side])),
 };
 
 function poor(side: string, { delivery, place }: OptionSubject['pumps']['A']): readonly Judgement[] {

@@ -48,11 +48,9 @@ function apartFromTyped(side: SideName, pump: Pump, byGears: Worked<number>): re
   ];
 }
 
-function notChecked(side: SideName, { place, gear }: Pump): readonly Judgement[] {
-  if (!gear.known)
-    return [notMade([...place, 'gear'], `Pump ${side}: the sizes of its gears are not given, so its displacement was not checked.`)];
-  const size = sizeMissing(gear.value);
-  if (size === null) return [];
+function notChecked(side: SideName, { gear }: Pump): readonly Judgement[] {
+  const size = gear.known ? sizeMissing(gear.value) : null;
+  if (!gear.known || size === null) return [];
   const [field, words] = WORDS[size];
   return [notMade([...gear.value.place, field], `Pump ${side}: ${words} of its gears is not given, so its displacement was not checked.`)];
 }

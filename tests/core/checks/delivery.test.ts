@@ -6,7 +6,7 @@ import type { ShopFile } from '../../../core/src/file/shopFile.ts';
 import { offRatio } from '../../../core/src/mixRatio.ts';
 import { Fraction, float, ONE } from '../../../core/src/ratio.ts';
 import { fittedPumps, fittedTeeth, madeBPerA } from '../../../core/src/train.ts';
-import { expectFinding, expectNotMade, inLine, judgeOption, only, pair, planOf, pumpRow, shopOf, stageRow } from '../planFixture.ts';
+import { expectFinding, inLine, judgeOption, only, pair, planOf, pumpRow, shopOf, stageRow } from '../planFixture.ts';
 
 // 10 and 5 cc at one speed: 2 : 1 by the gearing.
 function fileWith(a: string | null, b: string | null, more: Partial<MachineRow> = {}, density?: Partial<ShopFile['materials'][number]>) {
@@ -50,15 +50,9 @@ describe('delivery as measured [our choice: 95 %, usual of a new pump, from memo
   });
 });
 
-test('not measured: one note for both, taken as the whole displacement', () => {
-  const neither = fileWith(null, null);
-  const note = only(judged(neither));
-  expectNotMade(note, neither, atPump('A'));
-  expect(note.what).toContain('pump A and pump B');
-  const one = fileWith('0.97', null);
-  expectNotMade(only(judged(one)), one, atPump('B'));
-  const worn = judged(fileWith('0.9', null));
-  expect(worn.map(({ severity }) => severity)).toEqual(['warns', 'notes']);
+test('a pump nobody measured is no finding here: its slip is estimated', () => {
+  expect(judged(fileWith(null, null))).toEqual([]);
+  expect(only(judged(fileWith('0.9', null))).where).toEqual([...atPump('A'), 'value']);
 });
 
 describe('air in a component looks like a poor pump on the scale', () => {
