@@ -21,9 +21,10 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   buy: { takes: 'N', commands: PLANNING, help: 'up to N wheels may be bought, 1 to 8' },
   teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy: teeth that may be bought; alone: any wheel of that range' },
   'any-pump': { takes: null, commands: PLANNING, help: 'also try the other pumps each side may carry' },
+  'as-measured': { takes: null, commands: PLANNING, help: 'count the deliveries the pumps were measured at in the ratio' },
   inch: { takes: null, commands: PLANNING, help: 'lengths in inches (JSON keeps its stated units)' },
   comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
-  rows: { takes: 'N', commands: ['options'], help: 'rows to print, 1 to 200' },
+  rows: { takes: 'N', commands: ['options'], help: 'rows to print, 1 to 200; without it 12, in JSON all, with --workings one' },
   order: {
     takes: 'closest|least-work|trade-off',
     commands: ['options'],
@@ -119,6 +120,8 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   const out = given.get('out') ?? null;
   if (command === 'sheet' && out === null) problems.push('sheet needs --out FILE.html.');
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
+  if (command === 'options' && given.has('workings') && !given.has('json'))
+    problems.push('--workings of options are printed as JSON: add --json.');
   const id = (name: 'machine' | 'material' | 'rack') => {
     const value = given.get(name);
     return value === undefined ? {} : { [name]: value };
@@ -133,6 +136,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
       ...(buy !== null && { purchases: buy }),
       ...(teeth !== null && { teeth }),
       ...(given.has('any-pump') && { anyPump: true }),
+      ...(given.has('as-measured') && { asMeasured: true }),
     },
     say: { decimal: given.has('comma') ? ',' : '.', system: given.has('inch') ? 'inch' : 'metric' },
     rows: whole('rows', 1, 200),

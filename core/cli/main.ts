@@ -55,7 +55,7 @@ function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 
   if (!outcome.ok) return refuse(outcome.findings);
   const found = outcome.value;
   process.stderr.write(problemLines(ofFile));
-  const rows = call.rows ?? (call.json ? KEPT_OPTIONS : SHOWN_ROWS);
+  const rows = call.rows ?? (call.workings ? 1 : call.json ? KEPT_OPTIONS : SHOWN_ROWS);
   process.stdout.write(
     call.json
       ? `${JSON.stringify(answerJson({ ...found, options: found.options.slice(0, rows) }, call.workings), null, 2)}\n`

@@ -20,7 +20,7 @@ import { fittedPumps, fittedTeeth } from './train.ts';
 
 /** How many options are kept, and how many blocked ones beside them. */
 export const KEPT_OPTIONS = 200;
-export const KEPT_BLOCKED = 50;
+const KEPT_BLOCKED = 50;
 
 /** An option by what is mounted, as plain data that can be sent between threads: pump ids and the teeth of every stage. */
 export interface Mounted {

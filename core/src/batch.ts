@@ -71,7 +71,7 @@ export function batchOf(plan: Plan, build: Build): Given<Readonly<Record<SideNam
   const measure = amount.kind;
   const bPerA = madeOn(measure, plan, build);
   const X = amount.kind === 'mass' ? input('batch', amount.mass_kg, 'mass') : input('batch', amount.volume_m3, 'volume');
-  const side = (name: SideName) => bothMeasures(plan, name, measure, shareOf(batch, name, X, bPerA, measure));
+  const side = (name: SideName) => bothMeasures(plan, name, measure, shareOf(batch, name, X, bPerA));
   return known({ A: side('A'), B: side('B') });
 }
 
@@ -86,30 +86,25 @@ function madeOn(measure: Measure, plan: Plan, { pumps, teeth }: Build): Given<In
   );
 }
 
-function shareOf(
-  { of }: Batch,
-  side: SideName,
-  X: Input<Fraction>,
-  bPerA: Given<Input<Fraction>>,
-  measure: Measure,
-): Given<Input<Fraction>> {
+/** What belongs to a side in an amount of the mix or of one side. */
+function shareOf({ of, amount }: Batch, side: SideName, X: Input<Fraction>, bPerA: Given<Input<Fraction>>): Given<Input<Fraction>> {
   const what = `${side} for the batch`;
   if (of === side) return known({ ...X, what });
   if (!bPerA.known) return NOT_GIVEN;
-  const { aOfMix, bOfMix, bForA, aForB } = SHARES[measure];
+  const { aOfMix, bOfMix, bForA, aForB } = SHARES[amount.kind];
   const A = of === 'mix' ? aOfMix : aForB;
   const B = of === 'mix' ? bOfMix : bForA;
   return known(work(side === 'A' ? A : B, what, { X, x: bPerA.value }));
 }
 
+/** An amount as it follows from the batch, and by its density the other way. */
 function bothMeasures(plan: Plan, side: SideName, measure: Measure, amount: Given<Input<Fraction>>): BatchSide {
-  const density_kg_per_m3 = plan.mix.density_kg_per_m3[side];
-  const other = amount.known && density_kg_per_m3.known ? converted(side, measure, amount.value, density_kg_per_m3.value) : NOT_GIVEN;
+  const density = plan.mix.density[side];
+  const other = amount.known && density.known ? known(converted(side, measure, amount.value, density.value)) : NOT_GIVEN;
   return measure === 'mass' ? { mass: amount, volume: other } : { volume: amount, mass: other };
 }
 
-function converted(side: SideName, measure: Measure, amount: Input<Fraction>, density_kg_per_m3: Fraction): Given<Worked<Fraction>> {
-  const ρ = input(`density of ${side} as run`, density_kg_per_m3, 'density');
+function converted(side: SideName, measure: Measure, amount: Input<Fraction>, ρ: Input<Fraction>): Worked<Fraction> {
   const what = `${side} for the batch, by ${measure === 'mass' ? 'volume' : 'mass'}`;
-  return known(measure === 'mass' ? work(volumeOf, what, { m: amount, ρ }) : work(massOf, what, { ρ, V: amount }));
+  return measure === 'mass' ? work(volumeOf, what, { m: amount, ρ }) : work(massOf, what, { ρ, V: amount });
 }

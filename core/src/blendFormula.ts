@@ -1,12 +1,6 @@
 import { type Fraction, ZERO } from './ratio.ts';
 import type { Dimension } from './units.ts';
-import { type Formula, formula } from './working.ts';
-
-const SUBSCRIPTS = '₀₁₂₃₄₅₆₇₈₉';
-
-/** A letter with its number below, counted from 1: `w₁₂`. */
-export const numbered = (letter: string, index: number): string =>
-  letter + [...String(index + 1)].map((digit) => SUBSCRIPTS[Number(digit)] ?? '').join('');
+import { type Formula, formula, numbered } from './working.ts';
 
 /** What is blended: weights and what each is divided by, under their letters. */
 interface Blend {

@@ -1,10 +1,10 @@
 import { type Contribution, densityParts, pumpPart, slipOf, temperaturePart } from './contributions.ts';
-import { type OffRatioLimits, offRatioOf } from './mixRatio.ts';
+import { madeOffRatio } from './madeRatio.ts';
+import { liesInside, type OffRatioLimits } from './mixRatio.ts';
 import { type Build, type Plan, type Pump, SIDES, type SideName } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import { rootSumSquareOf, sumOf } from './sums.ts';
 import type { Lacking } from './tankExpansion.ts';
-import { madeBPerA } from './train.ts';
 import { formula, input, type Worked, work } from './working.ts';
 
 /** The verdict by the worst case; both ends of the limits count as inside. */
@@ -77,42 +77,24 @@ export function budgetOf(plan: Plan, build: Build): Budget {
   ]);
   const slips = SIDES.map((side) => slipOf(plan, build, side));
   const either = parts.flatMap(({ contributions }) => contributions);
-  const slip = slips.flatMap((one) => (one.contribution === null ? [] : [one.contribution]));
+  const slip = slips.flatMap(({ contribution }) => (contribution === null ? [] : [contribution]));
   const lacking = parts.flatMap((part) => part.lacking);
-  const offRatio = builtOffRatio(plan, build);
-  const e = expectedOf(offRatio, build);
-  const end = (way: 'B-lean' | 'B-rich') => {
-    const oneWay = slip.filter((one) => one.way === way);
-    return sum(`worst case to ${way}`, [...either, ...oneWay]);
-  };
-  const from = work(leastOff, 'off-ratio, most B-lean', { e, U: end('B-lean') });
-  const to = work(mostOff, 'off-ratio, most B-rich', { e, U: end('B-rich') });
+  const offRatio = madeOffRatio(plan, build);
+  const expected = expectedOf(offRatio, build);
+  const { from, to } = rangeAbout(expected, either, slip);
   return {
     contributions: [...either, ...slip],
     lacking,
-    slipNotEstimated: slips.flatMap((one) => (one.isLacking ? [one.side] : [])),
+    slipNotEstimated: slips.flatMap(({ side, isLacking }) => (isLacking ? [side] : [])),
     offRatio,
-    expected: e,
-    worst: sum('worst case', either),
-    likely: rootSumSquareOf({
-      ...SUMS,
-      what: 'likely',
-      letter: 'u',
-      source: 'gum 5.1.2, equation 10',
-      terms: either.map(({ share }) => share),
-    }),
+    expected,
+    worst: allTheSameWay('worst case', either),
+    likely: likelyOf(either),
     from,
     to,
     verdict: verdictOf(offRatio.value, from.value, to.value, plan.mix.limits, lacking.length > 0),
   };
 }
-
-/** The off-ratio of a build before anything that is not known exactly. */
-export const builtOffRatio = (plan: Plan, { pumps, teeth }: Build): Worked<Fraction> =>
-  work(offRatioOf, 'off-ratio', {
-    m: input('B per A made, by volume', madeBPerA(plan, pumps, teeth), 'number'),
-    w: plan.mix.wanted,
-  });
 
 /** A delivery that the ratio does not count yet moves what is to be expected. */
 function expectedOf(n: Worked<Fraction>, { pumps }: Build): Worked<Fraction> {
@@ -124,11 +106,25 @@ function expectedOf(n: Worked<Fraction>, { pumps }: Build): Worked<Fraction> {
 }
 
 const SUMS = { of: 'u', dimension: 'share' } as const;
-const sum = (what: string, contributions: readonly Contribution[]): Worked<Fraction> =>
-  sumOf({ ...SUMS, what, letter: 'U', source: 'arithmetic: all the same way', terms: contributions.map(({ share }) => share) });
 
-/** Both limits count as inside; compared exactly. */
-export const liesInside = (e: Fraction, limits: OffRatioLimits): boolean => limits.low.compare(e) <= 0 && e.compare(limits.high) <= 0;
+function allTheSameWay(what: string, contributions: readonly Contribution[]): Worked<Fraction> {
+  return sumOf({ ...SUMS, what, letter: 'U', source: 'arithmetic: all the same way', terms: contributions.map(({ share }) => share) });
+}
+
+function likelyOf(contributions: readonly Contribution[]): Worked<number> {
+  const source = 'gum 5.1.2, equation 10';
+  return rootSumSquareOf({ ...SUMS, what: 'likely', letter: 'u', source, terms: contributions.map(({ share }) => share) });
+}
+
+/** Both ends of the worst case about what is expected: slip widens only the end towards which it moves the mix. */
+function rangeAbout(e: Worked<Fraction>, either: readonly Contribution[], slip: readonly Contribution[]): Pick<Budget, 'from' | 'to'> {
+  const towards = (way: 'B-lean' | 'B-rich') =>
+    allTheSameWay(`worst case to ${way}`, [...either, ...slip.filter((one) => one.way === way)]);
+  return {
+    from: work(leastOff, 'off-ratio, most B-lean', { e, U: towards('B-lean') }),
+    to: work(mostOff, 'off-ratio, most B-rich', { e, U: towards('B-rich') }),
+  };
+}
 
 function verdictOf(e: Fraction, from: Fraction, to: Fraction, limits: OffRatioLimits | null, isLacking: boolean): Verdict | null {
   if (limits === null) return null;

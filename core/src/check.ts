@@ -1,6 +1,7 @@
 import type { StageFit } from './drives/driveKind.ts';
 import type { Finding, Judgement, Place, Severity } from './finding.ts';
 import type { Say } from './format.ts';
+import { type Missing, missingText } from './load/missing.ts';
 import type { Build, Plan, Stage, Teeth } from './plan.ts';
 import type { Assignment } from './rack.ts';
 
@@ -52,6 +53,16 @@ export function blocks<Subject>(check: Check<Subject>, subject: Subject): boolea
 /** What a check says where an input is not given: it was not made, so it neither blocks nor passes. */
 export function notMade(where: Place, sentence: string): Judgement {
   return { severity: 'notes', where, what: () => sentence, figure: null, limit: null, missing: true };
+}
+
+/**
+ * The same for one or several inputs of a load, said once; nothing where none is lacking.
+ *
+ * @param so  what could not be done, as a clause
+ */
+export function notMadeWithout(missing: readonly Missing[], so: string): readonly Judgement[] {
+  const [first] = missing;
+  return first === undefined ? [] : [{ ...notMade(first.where, so), what: (say) => missingText(missing, so, say) }];
 }
 
 /** The same where nobody has said what the centre distance may be: then `so` names what could not be judged. */

@@ -1,11 +1,12 @@
 import { blocks, type Check, type OptionSubject } from './check.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
 import { driveKind } from './drives/index.ts';
-import { fitOf, layStage } from './option.ts';
+import { layStage } from './option.ts';
 import type { Minutes, Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
 import { assignPieces, teethToTry } from './rack.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import type { Candidate, Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from './search/index.ts';
+import { fitOf } from './stageFit.ts';
 import { fittedPumps, fittedTeeth, pumpRatio } from './train.ts';
 import { type Changes, partCount, pumpChanges, stageChanges, workOf } from './work.ts';
 

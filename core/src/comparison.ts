@@ -1,5 +1,5 @@
 import { exactRatioText, fixed, lengthText, offRatioText, ratioText, type Say } from './format.ts';
-import { asSheetCounts } from './json.ts';
+import { asSheetCounts } from './madeRatio.ts';
 import type { PlannedOption } from './option.ts';
 import { insideWord } from './optionWords.ts';
 import type { Plan } from './plan.ts';

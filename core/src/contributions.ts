@@ -48,50 +48,67 @@ export interface Part {
 }
 
 const NONE: Part = { contributions: [], lacking: [] };
-const given = (contribution: Omit<Contribution, 'way'>): Part => ({ contributions: [{ ...contribution, way: 'either' }], lacking: [] });
-const notGiven = (...lacking: readonly Lacking[]): Part => ({ contributions: [], lacking });
+const eitherWay = (contribution: Omit<Contribution, 'way'>): Part => ({ contributions: [{ ...contribution, way: 'either' }], lacking: [] });
+const lackingPart = (...lacking: readonly Lacking[]): Part => ({ contributions: [], lacking });
 
-/** The tolerance of a pump; where its delivery was measured, the uncertainty of that. */
+/**
+ * The tolerance of a pump; where its delivery was measured, the uncertainty of that.
+ *
+ * @source the tolerance as given; an uncertainty over the delivery it is one of
+ * @example pumpPart('B', pump measured at 80 ± 0.4 %).contributions[0].share.value  // ± 0.5 %
+ */
 export function pumpPart(side: SideName, { place, tolerance, delivery }: Pump): Part {
   if (!delivery.known) {
     const what = `the tolerance of pump ${side}`;
     const where = [...place, 'tolerance'];
-    if (!tolerance.known) return notGiven({ what, place: where });
-    return given({ id: `pump${side}`, kind: 'pump', what, side, place: where, share: input(what, tolerance.value, 'share') });
+    if (!tolerance.known) return lackingPart({ what, place: where });
+    return eitherWay({ id: `pump${side}`, kind: 'pump', what, side, place: where, share: input(what, tolerance.value, 'share') });
   }
   const what = `the uncertainty of the delivery of pump ${side}`;
   const where = [...place, 'measuredDelivery', 'uncertainty'];
   const { share: η, uncertainty: w } = delivery.value;
-  if (!w.known) return notGiven({ what, place: where });
+  if (!w.known) return lackingPart({ what, place: where });
   const share = work(ofDelivery, what, {
     w: input(`the delivery of pump ${side} is measured to ±`, w.value, 'share'),
     η: input(`delivery of pump ${side} as measured`, η, 'share'),
   });
-  return given({ id: `pump${side}`, kind: 'delivery', what, side, place: where, share });
+  return eitherWay({ id: `pump${side}`, kind: 'delivery', what, side, place: where, share });
 }
 
 /** Where densities are missing, the sheet's own two ratios stand in for all of them. */
 const restsOnDensities = ({ sheet, liquids }: Mix): boolean =>
   sheet.basis === 'weight' && SIDES.every((side) => liquids[side].every(({ liquid }) => liquid.density_kg_per_m3.known));
 
-/** The density of each liquid of a tank, by its share of the volume; none where the ratio does not rest on densities. */
+/**
+ * The density of each liquid of a tank, by its share of the volume.
+ *
+ * @returns none where the ratio does not rest on densities
+ * @source conservation of mass
+ * @example densityParts(mix by weight, 'B')  // known to ± 0.4 %, alone in its tank: ± 0.4 %
+ */
 export function densityParts(mix: Mix, side: SideName): readonly Part[] {
   if (!restsOnDensities(mix)) return [];
   return mix.liquids[side].map(({ name, place, volumeShare, densityUncertainty }, index) => {
     const what = `the density uncertainty of ${name}`;
     const where = [...place, 'densityUncertainty'];
     // By weight the shares of a premixed tank are always told.
-    if (!densityUncertainty.known || !volumeShare.known) return notGiven({ what, place: where });
+    if (!densityUncertainty.known || !volumeShare.known) return lackingPart({ what, place: where });
     const share = work(ofDensity, `the density of ${name}`, {
       v: input(`share of ${name} in the volume of its tank`, volumeShare.value, 'share'),
       w: input(`density of ${name} is known to ±`, densityUncertainty.value, 'share'),
     });
     const id = `density${side}${index === 0 ? '' : index + 1}`;
-    return given({ id, kind: 'density', what: share.what, side, place: where, share });
+    return eitherWay({ id, kind: 'density', what: share.what, side, place: where, share });
   });
 }
 
-/** All that is in a tank stands at one temperature, so it errs together: one contribution a tank. */
+/**
+ * The temperature of a tank. All that is in it stands at one temperature, so it errs together: one contribution a tank.
+ *
+ * @returns nothing for a liquid that does not expand, or whose temperature is exact; what it lacks beside a contribution that it has
+ * @source definition of volume expansion
+ * @example temperaturePart(mix, 'A')  // ± 2 K of 0.0005 per K: ± 0.1 %
+ */
 export function temperaturePart(mix: Mix, side: SideName): Part {
   const liquids = mix.liquids[side];
   const stated = liquids.flatMap(({ place, temperatureUncertainty_K: t }) =>
@@ -108,13 +125,13 @@ export function temperaturePart(mix: Mix, side: SideName): Part {
     ...(first !== undefined ? [] : liquids.slice(0, 1).map(({ place }) => uncertaintyOf(side, place))),
     ...(γ.known ? [] : γ.lacking),
   ];
-  if (first === undefined || !γ.known) return notGiven(...lacking);
+  if (first === undefined || !γ.known) return lackingPart(...lacking);
   const what = `the temperature of ${side}`;
   const share = work(ofTemperature, what, {
     γ: γ.value,
     t: input(`temperature of ${side} is known to ±`, t_K, 'temperatureDifference'),
   });
-  const { contributions } = given({ id: `temperature${side}`, kind: 'temperature', what, side, place: first.place, share });
+  const { contributions } = eitherWay({ id: `temperature${side}`, kind: 'temperature', what, side, place: first.place, share });
   return { contributions, lacking };
 }
 
@@ -130,7 +147,13 @@ export interface Slip {
   readonly isLacking: boolean;
 }
 
-/** What A loses makes the mix B-rich, what B loses B-lean. */
+/**
+ * What a pump may leak back: what A loses makes the mix B-rich, what B loses B-lean.
+ *
+ * @returns the most that is estimated; none where a measured delivery holds it already
+ * @source as `slipShare`
+ * @example slipOf(plan, build, 'A').contribution  // from nothing to 1.2 % B-rich
+ */
 export function slipOf(plan: Plan, build: Build, side: SideName): Slip {
   const pump = build.pumps[side];
   if (pump.delivery.known) return { side, contribution: null, isLacking: false };

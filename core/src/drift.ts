@@ -1,5 +1,6 @@
-import { builtOffRatio, liesInside } from './budget.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
+import { madeOffRatio } from './madeRatio.ts';
+import { liesInside } from './mixRatio.ts';
 import { type Build, type Plan, SIDES, type SideName } from './plan.ts';
 import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { slipShare } from './slip.ts';
@@ -7,7 +8,7 @@ import { type Lacking, tankExpansion } from './tankExpansion.ts';
 import { formula, type Input, input, type Worked, work } from './working.ts';
 
 /** What changes its temperature: one tank alone, or both by as many kelvins. */
-export const HEATED = ['A', 'B', 'both'] as const;
+const HEATED = ['A', 'B', 'both'] as const;
 export type Heated = (typeof HEATED)[number];
 
 export interface DriftPoint {
@@ -109,7 +110,7 @@ export const FURTHEST_K = 10;
  * @example driftOf(E12 on Bench 1 of the demo, 23 driving 25)  // A 10 K hotter: −0.08 % becomes +0.54 %
  */
 export function driftOf(plan: Plan, build: Build): Drift {
-  const e = builtOffRatio(plan, build);
+  const e = madeOffRatio(plan, build);
   const grown = { A: tankExpansion(plan.mix, 'A'), B: tankExpansion(plan.mix, 'B') };
   const lines = HEATED.flatMap((heated): readonly DriftLine[] => {
     if (heated !== 'both') return grown[heated].known ? [aloneLine(plan, heated, e, grown[heated].value)] : [];
@@ -126,7 +127,7 @@ const ALONE = { A: [aAlone, aReaches], B: [bAlone, bReaches] } as const;
 
 function aloneLine({ mix }: Plan, side: SideName, e: Input<Fraction>, γ: Input<Fraction>): DriftLine {
   const [moved, reached] = ALONE[side];
-  const points = steps([γ]).map((t) => ({ step: t, offRatio: work(moved, `off-ratio, ${side} alone`, { e, γ, t }) }));
+  const points = steps([γ]).map((t) => ({ step: t, offRatio: work(moved, `off-ratio, ${side} alone ${wayOf(t)}`, { e, γ, t }) }));
   const { limits, limitsWorked } = mix;
   if (limits === null || limitsWorked === null || !liesInside(e.value, limits) || γ.value.equals(ZERO))
     return { heated: side, points, leaves: NOWHERE };
@@ -139,11 +140,14 @@ function aloneLine({ mix }: Plan, side: SideName, e: Input<Fraction>, γ: Input<
 }
 
 function togetherLine(e: Input<Fraction>, α: Input<Fraction>, β: Input<Fraction>): DriftLine {
-  const points = steps([α, β]).map((t) => ({ step: t, offRatio: work(bothTogether, 'off-ratio, both tanks', { e, α, β, t }) }));
+  const points = steps([α, β]).map((t) => ({ step: t, offRatio: work(bothTogether, `off-ratio, both tanks ${wayOf(t)}`, { e, α, β, t }) }));
   return { heated: 'both', points, leaves: NOWHERE };
 }
 
 const NOWHERE = { low: null, high: null } as const;
+
+/** So that what is hotter and what is colder do not share a name. */
+const wayOf = ({ value }: Input<Fraction>): string => (value.equals(ZERO) ? 'as run' : value.s > 0n ? 'hotter' : 'colder');
 
 /** Whole kelvins either way, as far as the liquids keep a volume. */
 function steps(growths: readonly Input<Fraction>[]): readonly Input<Fraction>[] {

@@ -1,9 +1,9 @@
 import { type Mark, roundMarks } from './band.ts';
 import { type Drift, type DriftLine, driftOf, FURTHEST_K, type Heated } from './drift.ts';
-import { inUnit, type Say, signed } from './format.ts';
+import { capital, inUnit, type Say, signedPercentText } from './format.ts';
 import type { OffRatioLimits } from './mixRatio.ts';
 import type { Build, Plan } from './plan.ts';
-import { type Fraction, float, whole } from './ratio.ts';
+import { float } from './ratio.ts';
 import { amountText } from './shown.ts';
 
 /** The drift as a drawing in a box of 100 by 100 that may be stretched either way; the step of temperature goes to the right. */
@@ -45,7 +45,8 @@ export function driftCurve(plan: Plan, build: Build, say: Say): DriftCurve | nul
   const unit = say.system === 'metric' ? 'K' : '°F';
   const end = Number(inUnit(FURTHEST_K, 'temperatureDifference', unit));
   const far = limits.length < 2 ? ', too far away to be drawn here' : '';
-  const between = plan.mix.limits && `limits ${percentText(plan.mix.limits.low, say)} to ${percentText(plan.mix.limits.high, say)}`;
+  const between =
+    plan.mix.limits && `limits ${signedPercentText(plan.mix.limits.low, say)} to ${signedPercentText(plan.mix.limits.high, say)}`;
   return {
     lines: drift.lines.map(({ heated, points }) => ({
       heated,
@@ -61,7 +62,6 @@ export function driftCurve(plan: Plan, build: Build, say: Say): DriftCurve | nul
 }
 
 const round = (at: number): string => at.toFixed(3);
-const percentText = (e: Fraction, say: Say): string => `${signed(e.mul(whole(100)), 2, say)}\u00a0%`;
 
 /** From the least to the most of the curves, and of the limits where they lie near. */
 function shownRange({ lines, offRatio }: Drift, limits: OffRatioLimits | null) {
@@ -78,7 +78,7 @@ function shownRange({ lines, offRatio }: Drift, limits: OffRatioLimits | null) {
 
 function sentence({ lines, offRatio }: Drift, limits: string | null, say: Say): string {
   const ends = lines.map(({ heated, points }) => `${WHOM[heated]}: ${endsText(points, say)}`).join('; ');
-  return `Off-ratio against temperature, + is B-rich. As run ${percentText(offRatio.value, say)}. ${ends}.${limits === null ? '' : ` ${limits.charAt(0).toUpperCase()}${limits.slice(1)}.`}`;
+  return `Off-ratio against temperature, + is B-rich. As run ${signedPercentText(offRatio.value, say)}. ${ends}.${limits === null ? '' : ` ${capital(limits)}.`}`;
 }
 
 function endsText(points: DriftLine['points'], say: Say): string {
@@ -87,7 +87,7 @@ function endsText(points: DriftLine['points'], say: Say): string {
     .flatMap((point) => (point === undefined ? [] : [point]))
     .map(({ step, offRatio }) => {
       const size = amountText(step.value.abs(), 'temperatureDifference', say, -1);
-      return `${size} ${step.value.s < 0n ? 'colder' : 'hotter'} ${percentText(offRatio.value, say)}`;
+      return `${size} ${step.value.s < 0n ? 'colder' : 'hotter'} ${signedPercentText(offRatio.value, say)}`;
     })
     .join(', ');
 }

@@ -2,7 +2,7 @@ import { type DialRange, dialRange, dialSetting } from './dial.ts';
 import { orNull } from './given.ts';
 import type { Build, Plan, SideName } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
-import { trainTurns } from './train.ts';
+import { turnsOf } from './train.ts';
 import { formula, type Input, input, type Worked, work } from './working.ts';
 
 export const pumpFlow = formula({
@@ -13,7 +13,7 @@ export const pumpFlow = formula({
   of: ({ D, n }: Record<'D' | 'n', Fraction>) => D.mul(n),
 });
 
-export const pumpFlowMeasured = formula({
+const pumpFlowMeasured = formula({
   letter: 'Q',
   written: 'D · η · n',
   dimension: 'flow',
@@ -86,34 +86,37 @@ export interface Setting extends Running {
   readonly cost: Worked<Fraction>;
 }
 
-/** What turns and flows with the dial at a share of full speed. */
-export function runningAt(plan: Plan, build: Build, dial: Input<Fraction>): Running {
+/** Stands behind every name, so that no two workings share theirs; the setting for the flow wanted goes without. */
+const AT = { set: '', least: ', dial at its least', most: ', dial at its most', full: ' at 100 %' } as const;
+
+/**
+ * What turns and flows at one setting of the dial.
+ *
+ * @param dial  share of full speed
+ * @param at    which setting the names speak of
+ * @source kinematics of the drive; definitions of displacement and of volumetric efficiency
+ * @example runningAt(E12 on Bench 1 of the demo, 23 driving 25 teeth, 63.5 %).flow.A.value  // 685.8 cc/min
+ */
+export function runningAt(plan: Plan, build: Build, dial: Input<Fraction>, at: keyof typeof AT = 'set'): Running {
   const N = input('motor speed at 100 %', plan.motor.speed_rev_per_s, 'speed');
-  const speed = (side: SideName) =>
-    work(pumpSpeed, `speed of pump ${side}`, {
-      s: dial,
-      N,
-      i: input(`turns of pump ${side} for one of the motor`, trainTurns(plan, side, build.teeth), 'number'),
-    });
+  const named = (what: string) => what + AT[at];
+  const speed = (side: SideName) => work(pumpSpeed, named(`speed of pump ${side}`), { s: dial, N, i: turnsOf(plan, side, build.teeth) });
   const speeds = { A: speed('A'), B: speed('B') };
   const flow = (side: SideName) => {
     const { displacement_m3_per_rev, delivery, asMeasured } = build.pumps[side];
     const D = input(`displacement of pump ${side}`, displacement_m3_per_rev, 'displacement');
-    const what = `flow of ${side}`;
+    const what = named(`flow of ${side}`);
     if (!delivery.known || !asMeasured) return work(pumpFlow, what, { D, n: speeds[side] });
-    return work(pumpFlowMeasured, what, {
-      D,
-      η: input(`delivery of pump ${side} as measured`, delivery.value.share, 'share'),
-      n: speeds[side],
-    });
+    const η = input(`delivery of pump ${side} as measured`, delivery.value.share, 'share');
+    return work(pumpFlowMeasured, what, { D, η, n: speeds[side] });
   };
   const flows = { A: flow('A'), B: flow('B') };
   return {
     dial,
-    motorSpeed: work(motorSpeed, 'motor speed', { s: dial, N }),
+    motorSpeed: work(motorSpeed, named('motor speed'), { s: dial, N }),
     pumpSpeed: speeds,
     flow: flows,
-    total: work(bothFlows, 'flow of A and B', { a: flows.A, b: flows.B }),
+    total: work(bothFlows, named('flow of A and B'), { a: flows.A, b: flows.B }),
   };
 }
 
@@ -126,15 +129,19 @@ export function runningAt(plan: Plan, build: Build, dial: Input<Fraction>): Runn
 export function flowOf(plan: Plan, build: Build): Flow {
   const range = dialRange(plan, build);
   if (range.from.share.compare(range.to.share) > 0) return { range, ends: null, setting: null };
-  const end = (at: 'from' | 'to') => runningAt(plan, build, input(`dial, ${at === 'from' ? 'least' : 'most'}`, range[at].share, 'share'));
-  return { range, ends: { from: end('from'), to: end('to') }, setting: settingOf(plan, build, range) };
+  const from = runningAt(plan, build, input('dial, least', range.from.share, 'share'), 'least');
+  const to = runningAt(plan, build, input('dial, most', range.to.share, 'share'), 'most');
+  return { range, ends: { from, to }, setting: settingOf(plan, build, range) };
 }
+
+/** At the dial for the flow wanted; where none is wanted, at the most that the dial may show. */
+export const settingOrFastest = ({ setting, ends }: Flow): Running | null => setting ?? ends?.to ?? null;
 
 function settingOf(plan: Plan, build: Build, range: DialRange): Setting | null {
   if (!plan.wantedFlow.known) return null;
   const W = plan.wantedFlow.value;
-  const full = runningAt(plan, build, input('dial, full', ONE, 'share')).total;
-  const wanted = work(shareOfFull, 'dial before rounding', { Q: W, F: { ...full, what: 'flow of A and B at 100 %' } });
+  const { total: F } = runningAt(plan, build, input('dial, full', ONE, 'share'), 'full');
+  const wanted = work(shareOfFull, 'dial before rounding', { Q: W, F });
   const running = runningAt(plan, build, dialSetting(wanted, range, orNull(plan.motor.dialStep)));
   return { ...running, wanted, cost: work(costOfRounding, 'rounding costs', { Q: running.total, W }) };
 }

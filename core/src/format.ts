@@ -36,6 +36,22 @@ function written(value: Fraction | number, places: number, say: Say, plus: strin
 }
 
 /**
+ * A text as somebody typed it, with a true minus before its numbers.
+ *
+ * @source typography: a hyphen is shorter than the minus of the figures beside it
+ * @example withTrueMinus('-2 to 2 % of B per A')  // '−2 to 2 % of B per A'
+ */
+export const withTrueMinus = (typed: string): string => typed.replace(/(?<![\w.,])-(?=[\d.,])/g, MINUS);
+
+/**
+ * Words as they begin a sentence or stand above a field.
+ *
+ * @source typography
+ * @example capital('molar mass')  // 'Molar mass'
+ */
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/**
  * A number with a fixed count of decimal places, halves rounded away from zero; a fraction is rounded exactly.
  *
  * @param value   a fraction, or a finite float below 1e21 in size
@@ -166,6 +182,31 @@ export function offRatioText(e: Fraction, say: Say, places = 2): string {
   if (order === 0) return 'exact';
   const percent = e.abs().mul(HUNDRED);
   return `${fixed(percent, placesToShow(percent, places), say)}${NO_BREAK_SPACE}% ${order > 0 ? 'B-rich' : 'B-lean'}`;
+}
+
+/** Stands beside an off-ratio that is shown with its sign. */
+export const SENSE = '+ is B-rich';
+
+/**
+ * A share in per cent with its sign, as an off-ratio stands in a range or on an axis; what is rounded to nothing has no sign.
+ *
+ * @param share   1 % is 0.01
+ * @param places  places of the percentage, whole number from 0
+ * @source our choice
+ * @example signedPercentText(new Fraction('0.0161'), { decimal: '.', system: 'metric' })  // '+1.61 %'
+ */
+export function signedPercentText(share: Fraction, say: Say, places = 2): string {
+  return `${signed(share.mul(HUNDRED), places, say)}${NO_BREAK_SPACE}%`;
+}
+
+/**
+ * Both ends of a range of shares, the unit once.
+ *
+ * @source our choice
+ * @example signedRangeText(new Fraction('-0.0176'), new Fraction('0.0161'), { decimal: '.', system: 'metric' })  // '−1.76 to +1.61 %'
+ */
+export function signedRangeText(from: Fraction, to: Fraction, say: Say): string {
+  return `${signed(from.mul(HUNDRED), 2, say)} to ${signedPercentText(to, say)}`;
 }
 
 /**

@@ -3,6 +3,7 @@ import { optionFacts } from './facts/index.ts';
 import { figuresJson, SCRIPT_SAY } from './figuresJson.ts';
 import type { Finding } from './finding.ts';
 import { type Given, orNull } from './given.ts';
+import { asSheetCounts } from './madeRatio.ts';
 import type { PlannedOption, StageOption } from './option.ts';
 import type { Plan, SideName } from './plan.ts';
 import type { Origin } from './rack.ts';
@@ -75,12 +76,7 @@ function wantedJson({ mix }: Plan): Record<string, unknown> {
   };
 }
 
-/** Parts of B for 100 parts of A on the sheet's own basis: all conversions between bases are constant factors, so they scale together. */
-export function asSheetCounts({ mix }: Plan, bPerA: Fraction): Fraction {
-  return bPerA.div(mix.wantedBPerA).mul(mix.sheet.partsB).div(mix.sheet.partsA).mul(HUNDRED);
-}
-
-export function optionJson(plan: Plan, option: PlannedOption, workings = false): Record<string, unknown> {
+function optionJson(plan: Plan, option: PlannedOption, workings = false): Record<string, unknown> {
   const e = option.offRatio;
   const teeth = option.stages.map((stage) => stage.teeth);
   return {

@@ -1,7 +1,7 @@
-import { blendFormula, numbered } from './blendFormula.ts';
+import { blendFormula } from './blendFormula.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import { type Fraction, ONE, ZERO } from './ratio.ts';
-import { formula, type Input, input, type Worked, work } from './working.ts';
+import { formula, type Input, input, numbered, type Worked, work } from './working.ts';
 
 /** A liquid as its sheet describes it; every temperature in kelvin, everything exact. */
 export interface Liquid {
@@ -12,8 +12,9 @@ export interface Liquid {
   readonly runAt_K: Given<Fraction>;
 }
 
-/** A liquid with its name, as workings call it, and how its expansion came about. */
+/** A liquid with its name, as sentences and workings call it, and how its expansion came about. */
 export interface NamedLiquid {
+  /** `A`, `the third part`. */
   readonly name: string;
   readonly liquid: Liquid;
   readonly expansion: Given<Input<Fraction>>;

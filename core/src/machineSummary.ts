@@ -101,10 +101,13 @@ export function workSummary({ minutes = {}, catchTurns }: Pick<MachineRow, 'minu
  * How many lines of its own a shop's sheet has.
  *
  * @source our choice
- * @example checklistSummary(['Seal cups full.'])  // '1 of 6 lines'
+ * @example checklistSummary(['Seal cups full.', ''])  // '2 of 6 lines, 1 of them empty'
  */
-export const checklistSummary = (lines: readonly string[]): string =>
-  lines.length === 0 ? 'no lines of your own' : `${lines.length} of ${MOST_CHECKLIST_LINES} lines`;
+export function checklistSummary(lines: readonly string[]): string {
+  if (lines.length === 0) return 'no lines of your own';
+  const empty = lines.filter((line) => line.trim() === '').length;
+  return `${lines.length} of ${MOST_CHECKLIST_LINES} lines${empty === 0 ? '' : `, ${empty} of them empty`}`;
+}
 
 /**
  * What is known of a pump beyond its line, in one line.

@@ -12,6 +12,15 @@ export interface OffRatioLimits {
   readonly high: Fraction;
 }
 
+/**
+ * Whether an off-ratio lies inside limits; both limits count as inside.
+ *
+ * @returns compared exactly
+ * @source definition
+ * @example liesInside(1 / 50, { low: −1 / 50, high: 1 / 50 })  // true
+ */
+export const liesInside = (e: Fraction, { low, high }: OffRatioLimits): boolean => low.compare(e) <= 0 && e.compare(high) <= 0;
+
 export const bPerA = formula({
   letter: 'w',
   written: 'b / a',

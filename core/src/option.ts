@@ -1,14 +1,12 @@
 import { findingsOf, type PairSubject } from './check.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
-import type { StageFit } from './drives/driveKind.ts';
-import { driveKind } from './drives/index.ts';
 import { type Finding, worstFirst } from './finding.ts';
 import type { Say } from './format.ts';
-import { orNull } from './given.ts';
-import { type OffRatioLimits, offRatio } from './mixRatio.ts';
+import { liesInside, type OffRatioLimits, offRatio } from './mixRatio.ts';
 import type { Build, Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
 import { type Assignment, assignPieces, type Origins } from './rack.ts';
 import { type Fraction, float } from './ratio.ts';
+import { fitOf } from './stageFit.ts';
 import { madeBPerA } from './train.ts';
 import { travel_m } from './travel.ts';
 import { changesOf, type LaidStage, partCount, workOf } from './work.ts';
@@ -31,15 +29,6 @@ export interface PlannedOption extends Build {
   readonly purchases: number;
   readonly work_s: number;
   readonly findings: readonly Finding[];
-}
-
-export function fitOf(stage: Stage, teeth: Teeth): StageFit {
-  return driveKind(stage.kind).fit(stage.size, teeth.driver, teeth.driven, {
-    centre: orNull(stage.centre),
-    takeUp_pitches: orNull(stage.takeUp_pitches),
-    presentPitches: orNull(stage.presentPitches),
-    offsetLinkAllowed: stage.offsetLinkAllowed,
-  });
 }
 
 export function layStage(stage: Stage, teeth: Teeth): LaidStage {
@@ -79,9 +68,8 @@ function stageOption(stage: Stage, teeth: Teeth | undefined, assignment: Assignm
   return { ...layStage(stage, teeth), origins };
 }
 
-/** Inclusive, compared exactly; null where there are no limits. */
-export function insideLimits(e: Fraction, limits: OffRatioLimits | null): boolean | null {
-  return limits === null ? null : limits.low.compare(e) <= 0 && e.compare(limits.high) <= 0;
-}
+/** Null where there are no limits. */
+export const insideLimits = (e: Fraction, limits: OffRatioLimits | null): boolean | null =>
+  limits === null ? null : liesInside(e, limits);
 
 export const isBlocked = (option: PlannedOption): boolean => option.findings.some((finding) => finding.severity === 'blocks');

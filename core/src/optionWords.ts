@@ -1,12 +1,12 @@
 import type { Budget, Verdict } from './budget.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
 import type { Finding, Severity } from './finding.ts';
-import { exactRatioText, fixed, lengthText, ratioText, type Say, signed } from './format.ts';
+import { exactRatioText, fixed, lengthText, ratioText, type Say, signedRangeText } from './format.ts';
 import type { PlannedOption } from './option.ts';
 import type { InsideCount } from './optionList.ts';
 import type { Plan, Pump } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
-import { pumpRatio } from './train.ts';
+import { delivered_m3_per_rev, pumpRatio } from './train.ts';
 import { fromSI } from './units.ts';
 
 // Words about options that the list and the chosen option share.
@@ -74,8 +74,7 @@ export const verdictWord = (verdict: Verdict): string => VERDICTS[verdict];
  * @example worstRangeText(budgetOf(E12 on Bench 1, 23 driving 25), say)  // '−1.76 to +1.61 %'
  */
 export function worstRangeText({ from, to }: Pick<Budget, 'from' | 'to'>, say: Say): string {
-  const [low, high] = [from, to].map(({ value }) => signed(value.mul(whole(100)), 2, say));
-  return `${low} to ${high}\u00a0%`;
+  return signedRangeText(from.value, to.value, say);
 }
 
 /** The sets of checks of which each alone lets an option through, by their titles. */
@@ -97,7 +96,9 @@ export function productText(plan: Plan, option: PlannedOption, say: Say): string
     const pair = stage.turns === 'A' ? `${teeth.driver} : ${teeth.driven}` : `${teeth.driven} : ${teeth.driver}`;
     return [plan.stages.length === 1 ? `teeth ${pair}` : `${stage.name} ${pair}`];
   });
-  return `${[`pumps ${displacements(option.pumps, say)}`, ...wheels].join(' × ')} = ${exactRatioText(R)} = ${ratioText(R, say)}`;
+  const measured = [option.pumps.A, option.pumps.B].some(({ delivery, asMeasured }) => delivery.known && asMeasured);
+  const pumps = `pumps ${measured ? 'as measured ' : ''}${displacements(option.pumps, say)}`;
+  return `${[pumps, ...wheels].join(' × ')} = ${exactRatioText(R)} = ${ratioText(R, say)}`;
 }
 
 /**
@@ -109,10 +110,10 @@ export function productText(plan: Plan, option: PlannedOption, say: Say): string
 export const lengthNumberText = (value_m: number, say: Say, places_mm: number): string =>
   lengthText(value_m, say, places_mm).split('\u00A0')[0] ?? '';
 
-/** Displacements as numbers where they are short in one of the usual units, else their ratio in smallest terms. */
+/** What the pumps count for in one turn, as numbers where they are short in one of the usual units, else their ratio in smallest terms. */
 function displacements(pumps: Readonly<Record<'A' | 'B', Pump>>, say: Say): string {
   for (const unit of say.system === 'metric' ? ['cc/rev'] : ['in3/rev', 'cc/rev']) {
-    const [a, b] = [pumps.A, pumps.B].map((pump) => shortDecimal(fromSI('displacement', pump.displacement_m3_per_rev, unit), say));
+    const [a, b] = [pumps.A, pumps.B].map((pump) => shortDecimal(fromSI('displacement', delivered_m3_per_rev(pump), unit), say));
     if (typeof a === 'string' && typeof b === 'string') return `${a} : ${b}`;
   }
   return exactRatioText(ONE.div(pumpRatio(pumps)));

@@ -3,7 +3,7 @@ import type { CentreLimits } from './drives/pitchCount.ts';
 import type { Finding, Place } from './finding.ts';
 import type { Given } from './given.ts';
 import type { WorkedLimits } from './limits.ts';
-import type { Liquid } from './liquid.ts';
+import type { NamedLiquid } from './liquid.ts';
 import type { OffRatioLimits } from './mixRatio.ts';
 import type { Fraction } from './ratio.ts';
 import type { Input } from './working.ts';
@@ -136,11 +136,8 @@ export interface Choice {
 }
 
 /** A liquid in a tank, with how well it is known. */
-export interface TankLiquid {
-  /** As sentences name it: `A`, `the third part`. */
-  readonly name: string;
+export interface TankLiquid extends NamedLiquid {
   readonly place: Place;
-  readonly liquid: Liquid;
   /** Of the volume in its tank, as run. */
   readonly volumeShare: Given<Fraction>;
   /** ± share of the density. */

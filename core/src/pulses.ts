@@ -2,7 +2,7 @@ import { type Given, known, NOT_GIVEN } from './given.ts';
 import type { Build, Plan, Pump, SideName } from './plan.ts';
 import { PRESSURE_ANGLE } from './pumpGear.ts';
 import { type Fraction, whole } from './ratio.ts';
-import { delivered_m3_per_rev, trainTurns } from './train.ts';
+import { deliveredOf, turnsOf } from './train.ts';
 import { formula, type Input, inFloat, input, type Worked, work } from './working.ts';
 
 export const pulseFrequency = formula({
@@ -80,14 +80,12 @@ export function rippleOf(pump: Pump, side: SideName): Given<Worked<number>> {
 export function pulsesPerMixer(plan: Plan, { pumps, teeth }: Build, side: SideName): Given<Worked<Fraction>> {
   const z = teethOf(pumps[side], side);
   if (!z.known || !plan.mixerVolume_m3.known) return NOT_GIVEN;
-  const turns = (of: SideName) => input(`turns of pump ${of} for one of the motor`, trainTurns(plan, of, teeth), 'number');
-  const delivered = (of: SideName) => input(`delivered by pump ${of} in one turn`, delivered_m3_per_rev(pumps[of]), 'displacement');
   const v = work(deliveredPerTurn, 'A and B for one turn of the motor', {
-    D: delivered('A'),
-    i: turns('A'),
-    E: delivered('B'),
-    k: turns('B'),
+    D: deliveredOf(pumps.A, 'A'),
+    i: turnsOf(plan, 'A', teeth),
+    E: deliveredOf(pumps.B, 'B'),
+    k: turnsOf(plan, 'B', teeth),
   });
   const V = input('volume of the mixer', plan.mixerVolume_m3.value, 'volume');
-  return known(work(mixerPulses, `pulses of ${side} in a mixer volume`, { z: z.value, i: turns(side), V, v }));
+  return known(work(mixerPulses, `pulses of ${side} in a mixer volume`, { z: z.value, i: turnsOf(plan, side, teeth), V, v }));
 }

@@ -156,7 +156,7 @@ export function mayBuy(plan: Plan, slot: Slot, teeth: number): boolean {
 }
 
 /** Teeth that may be bought for a slot: the range of the search, else the limits of the slot; not given where neither says. */
-export function buyRange(plan: Plan, slot: Slot): { readonly from: Given<number>; readonly to: Given<number> } {
+function buyRange(plan: Plan, slot: Slot): { readonly from: Given<number>; readonly to: Given<number> } {
   const range = plan.choice.teeth;
   if (plan.choice.purchases === 0) return { from: NOT_GIVEN, to: NOT_GIVEN };
   return range === null ? { from: slot.teethFrom, to: slot.teethTo } : { from: known(range.from), to: known(range.to) };

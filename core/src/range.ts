@@ -1,4 +1,4 @@
-import { type EntryText, readCount, readQuantityEntry } from './entry.ts';
+import { type EntryText, quantityText, readCount, readQuantityEntry } from './entry.ts';
 import type { Say } from './format.ts';
 import type { TypedQuantity } from './reading.ts';
 import { type Dimension, readQuantity } from './units.ts';
@@ -92,17 +92,22 @@ function larger(dimension: Dimension, from: TypedQuantity, to: TypedQuantity): b
 /**
  * A range as it stands in its box; the unit is left out where it is the one meant anyway.
  *
- * @param range  as kept in the file
- * @param unit   meant where none is written
+ * @param dimension  of the box
+ * @param range      as kept in the file; a bare number is brought to the unit of the box
+ * @param unit       meant where none is written
+ * @returns the text, which the box reads as the same range
  * @source inverse of `readWindowEntry` and `readOpenRangeEntry`
- * @example rangeText({ from: { value: '250', unit: 'mm' }, to: { value: '263', unit: 'mm' } }, 'mm')  // '250 to 263'
+ * @example rangeText('share', { from: { value: '0.2', unit: '' }, to: { value: '1', unit: '' } }, '%')  // '20 to 100 %'
  */
-export function rangeText({ from, to }: TypedRange, unit: string): string {
-  const bare = (end: TypedQuantity) => (end.unit === unit || end.unit === '' ? end.value : `${end.value} ${end.unit}`);
-  if (from === undefined || to === undefined) return `${from ? bare(from) : ''} to ${to ? bare(to) : ''}`.trim();
-  if (from.unit !== to.unit) return `${from.value} ${from.unit} to ${to.value} ${to.unit}`;
+export function rangeText(dimension: Dimension, { from, to }: TypedRange, unit: string): string {
+  const asMeant = [from, to].every((end) => end === undefined || end.unit === unit);
+  const brought = (end: TypedQuantity) => (end.unit === '' ? { value: quantityText(dimension, end, unit), unit } : end);
+  const words = (end: TypedQuantity) => (asMeant ? end.value : `${end.value} ${end.unit}`.trimEnd());
+  const [low, high] = [from && brought(from), to && brought(to)];
+  if (low === undefined || high === undefined) return `${low ? words(low) : ''} to ${high ? words(high) : ''}`.trim();
+  if (low.unit !== high.unit) return `${words(low)} to ${words(high)}`;
   // The second unit holds for both.
-  return from.value === to.value ? bare(to) : `${from.value} to ${bare(to)}`;
+  return low.value === high.value ? words(high) : `${low.value} to ${words(high)}`;
 }
 
 /** A range of whole numbers; an end left open is absent. */

@@ -155,5 +155,7 @@ export function siText(value: Amount, dimension: Dimension, say: Say): string {
  */
 export function metricAmount(value: Amount, dimension: Dimension): { readonly value: number; readonly unit: string } {
   const [[unit]] = SHOWN[dimension];
-  return { value: Number(inUnit(value, dimension, unit)), unit };
+  const shown = inUnit(value, dimension, unit);
+  // the last digit of a float is only rounding: 28 bar came through 28.000000000000004
+  return { value: typeof shown === 'number' ? Number(shown.toPrecision(15)) : float(shown), unit };
 }

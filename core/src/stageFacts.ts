@@ -97,7 +97,7 @@ function loopFacts(option: StageOption, fitted: StageOption, word: string, say: 
 }
 
 /** Millimetres, or inches, as the option lists say them. */
-export function travelText({ travel_m }: StageOption, say: Say): string {
+function travelText({ travel_m }: StageOption, say: Say): string {
   if (travel_m === null) return 'travel not known';
   if (travel_m === 0) return 'stays';
   const unit = say.system === 'inch' ? 'in' : 'mm';

@@ -1,6 +1,6 @@
 import { type Fraction, ZERO } from './ratio.ts';
 import type { Dimension } from './units.ts';
-import { formula, type Input, inFloat, type Worked, work } from './working.ts';
+import { formula, type Input, inFloat, numbered, type Worked, work } from './working.ts';
 
 /** Terms to be put together, with how the result is called and written. */
 interface Terms {
@@ -51,10 +51,6 @@ export function rootSumSquareOf({ what, letter, of, dimension, source, terms }: 
   return work(root, what, put);
 }
 
-const LOWERED = '₀₁₂₃₄₅₆₇₈₉';
-
-/** A letter with a number below it, from 1. */
+/** Each term under its letter, numbered from 1. */
 const lettered = <Term>(letter: string, terms: readonly Term[]): Readonly<Record<string, Term>> =>
-  Object.fromEntries(
-    terms.map((term, index) => [letter + String(index + 1).replace(/\d/g, (digit) => LOWERED[Number(digit)] ?? ''), term]),
-  );
+  Object.fromEntries(terms.map((term, index) => [numbered(letter, index), term]));

@@ -43,8 +43,8 @@ export function tankExpansion({ liquids }: Mix, side: SideName): TankExpansion {
   const terms: Input<Fraction>[] = [];
   const lacking: Lacking[] = [];
   for (const one of liquids[side]) {
-    const { name, place, liquid, volumeShare } = one;
-    if (!liquid.expansion_per_K.known) lacking.push({ what: `the expansion of ${name}`, place: [...place, 'expansion'] });
+    const { name, place, liquid, expansion, volumeShare } = one;
+    if (!expansion.known) lacking.push({ what: `the expansion of ${name}`, place: [...place, 'expansion'] });
     // Of a tank premixed by volume the shares as run are told by masses.
     if (!volumeShare.known && !liquid.density_kg_per_m3.known)
       lacking.push({ what: `the density of ${name}`, place: [...place, 'density'] });
@@ -61,12 +61,11 @@ export function tankExpansion({ liquids }: Mix, side: SideName): TankExpansion {
 }
 
 /** Where a temperature is not given, the expansion counts as given for the temperature it is run at. */
-function ofLiquid({ name, liquid: { expansion_per_K, runAt_K, densityAt_K } }: TankLiquid): Input<Fraction> | null {
-  if (!expansion_per_K.known) return null;
-  const β = input(`expansion of ${name}`, expansion_per_K.value, 'expansion');
-  if (!runAt_K.known || !densityAt_K.known) return β;
+function ofLiquid({ name, expansion, liquid: { runAt_K, densityAt_K } }: TankLiquid): Input<Fraction> | null {
+  if (!expansion.known) return null;
+  if (!runAt_K.known || !densityAt_K.known) return expansion.value;
   return work(expansionAsRun, `expansion of ${name} as run`, {
-    β,
+    β: expansion.value,
     T: input(`temperature ${name} is run at`, runAt_K.value, 'temperature'),
     Tᵣ: input(`temperature of the density of ${name}`, densityAt_K.value, 'temperature'),
   });

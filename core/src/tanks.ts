@@ -1,8 +1,9 @@
 import type { Setting } from './flow.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
+import { madeRatio } from './madeRatio.ts';
+import { aPerB } from './mixRatio.ts';
 import { type Build, type Plan, SIDES, type Side, type SideName } from './plan.ts';
-import { type Fraction, most, ONE, ZERO } from './ratio.ts';
-import { madeBPerA } from './train.ts';
+import { type Fraction, most, ZERO } from './ratio.ts';
 import { formula, input, type Worked, work } from './working.ts';
 
 const usableVolume = formula({
@@ -72,18 +73,18 @@ export function lastsFor(plan: Plan, setting: Setting, side: SideName): Given<Wo
  * @source arithmetic: both sides flow in the ratio as made
  * @example A 40 and 6 L, B 20 and 4 L, B per A 23/50  // A first; fill B to 19.64 L
  */
-export function runsLow(plan: Plan, { pumps, teeth }: Build): Given<RunsLow> {
+export function runsLow(plan: Plan, build: Build): Given<RunsLow> {
   const [A, B] = SIDES.map((side) => aboveLowMark(plan.sides[side]));
   if (!A?.known || !B?.known || (A.value.value.equals(ZERO) && B.value.value.equals(ZERO))) return NOT_GIVEN;
-  const bPerA = madeBPerA(plan, pumps, teeth);
-  const order = A.value.value.mul(bPerA).compare(B.value.value);
+  const { made } = madeRatio(plan, build);
+  const order = A.value.value.mul(made.value).compare(B.value.value);
   const [first, other]: readonly [SideName, SideName] = order <= 0 ? ['A', 'B'] : ['B', 'A'];
   const { lowMark_m3 } = plan.sides[other];
   if (!lowMark_m3.known) return NOT_GIVEN;
   const fill = work(fillToMatch, `fill of tank ${other} for both to run low together`, {
     l: input(`low mark of tank ${other}`, lowMark_m3.value, 'volume'),
     u: (first === 'A' ? A : B).value,
-    r: input(`${other} per ${first} by volume, as made`, first === 'A' ? bPerA : ONE.div(bPerA), 'number'),
+    r: first === 'A' ? made : work(aPerB, 'A per B by volume, made', { r: made }),
   });
   return known({ first, other, fill, together: order === 0 });
 }

@@ -1,7 +1,7 @@
 import { driveKind } from './drives/index.ts';
 import type { Plan, Pump, SideName, Teeth } from './plan.ts';
-import { type Fraction, ONE } from './ratio.ts';
-import { formula } from './working.ts';
+import { type Fraction, ONE, whole } from './ratio.ts';
+import { type Formula, formula, type Input, input, numbered, work } from './working.ts';
 
 export const deliveredAsMeasured = formula({
   letter: 'V',
@@ -46,6 +46,48 @@ export function trainTurns(plan: Plan, side: SideName, teeth: readonly Teeth[]):
 }
 
 /**
+ * The same with how it came about, stage by stage from the motor on.
+ *
+ * @throws RangeError  where a stage of the train has no teeth
+ * @source kinematics of the drive
+ * @example turnsOf(Bench 1 of the demo, 'B', 21 driving 30 teeth).value  // 7/10
+ */
+export function turnsOf(plan: Plan, side: SideName, teeth: readonly Teeth[]): Input<Fraction> {
+  const { train } = plan.sides[side];
+  const what = `turns of pump ${side} for one of the motor`;
+  if (train.length === 0) return input(`${what}: they turn as one`, ONE, 'number');
+  const put = train.flatMap((index, step) => {
+    const pair = teeth[index];
+    if (pair === undefined) throw new RangeError(`turnsOf: stage ${index} has no teeth`);
+    const name = plan.stages[index]?.name ?? String(index);
+    return [
+      [numbered('z', 2 * step), input(`teeth of ${name} driver`, whole(pair.driver), 'number')] as const,
+      [numbered('z', 2 * step + 1), input(`teeth of ${name} driven`, whole(pair.driven), 'number')] as const,
+    ];
+  });
+  return work(turnsFormula(plan, side, teeth), what, Object.fromEntries(put));
+}
+
+function turnsFormula(plan: Plan, side: SideName, teeth: readonly Teeth[]): Formula<string, Fraction> {
+  const { train } = plan.sides[side];
+  return formula({
+    letter: 'i',
+    written: train.map((_, step) => `${numbered('z', 2 * step)} / ${numbered('z', 2 * step + 1)}`).join(' · '),
+    dimension: 'number',
+    source: 'kinematics of the drive: driver over driven, stage by stage',
+    of: (put: Readonly<Record<string, Fraction>>) => {
+      const counted = (letter: string, otherwise: number) => put[letter]?.valueOf() ?? otherwise;
+      const replaced = teeth.map((pair, index) => {
+        const step = train.indexOf(index);
+        if (step < 0) return pair;
+        return { driver: counted(numbered('z', 2 * step), pair.driver), driven: counted(numbered('z', 2 * step + 1), pair.driven) };
+      });
+      return trainTurns(plan, side, replaced);
+    },
+  });
+}
+
+/**
  * Volume of B per volume of A that a drive delivers, from displacements, teeth and the deliveries that were measured.
  *
  * @returns exact; 1 over the `R = D_A n_A / (D_B n_B)` of the ratio A to B
@@ -58,6 +100,14 @@ export function madeBPerA(plan: Plan, pumps: Readonly<Record<SideName, Pump>>, t
 /** What a pump counts for in one turn: its displacement, times the delivery as measured where that is asked for. */
 export const delivered_m3_per_rev = ({ displacement_m3_per_rev, delivery, asMeasured }: Pump): Fraction =>
   delivery.known && asMeasured ? deliveredAsMeasured.of({ D: displacement_m3_per_rev, η: delivery.value.share }) : displacement_m3_per_rev;
+
+/** The same with how it came about. */
+export function deliveredOf({ displacement_m3_per_rev, delivery, asMeasured }: Pump, side: SideName): Input<Fraction> {
+  const D = input(`displacement of pump ${side}`, displacement_m3_per_rev, 'displacement');
+  if (!delivery.known || !asMeasured) return D;
+  const η = input(`delivery of pump ${side} as measured`, delivery.value.share, 'share');
+  return work(deliveredAsMeasured, `what pump ${side} delivers in one turn`, { D, η });
+}
 
 /** What the pumps put in: what B delivers in one turn over what A delivers. */
 export const pumpRatio = (pumps: Readonly<Record<SideName, Pump>>): Fraction =>

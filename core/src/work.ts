@@ -28,7 +28,7 @@ export interface Work {
   readonly total: Worked<Fraction>;
 }
 
-export const timeOfKind = formula({
+const timeOfKind = formula({
   letter: 't',
   written: 'n · m',
   dimension: 'time',
@@ -36,7 +36,7 @@ export const timeOfKind = formula({
   of: ({ n, m }: Record<'n' | 'm', Fraction>) => n.mul(m),
 });
 
-export const timeOfAll = formula({
+const timeOfAll = formula({
   letter: 't',
   written: 's + l + c + p',
   dimension: 'time',

@@ -42,6 +42,18 @@ export const formula = <Letters extends string, Value extends Amount>(of: Formul
 
 export const input = <Value extends Amount>(what: string, value: Value, dimension: Dimension): Input<Value> => ({ what, value, dimension });
 
+const LOWERED = '₀₁₂₃₄₅₆₇₈₉';
+
+/**
+ * A letter with its number below it, where a formula has as many as there are terms.
+ *
+ * @param index  from 0; numbers begin at 1
+ * @source our choice
+ * @example numbered('w', 11)  // 'w₁₂'
+ */
+export const numbered = (letter: string, index: number): string =>
+  letter + [...String(index + 1)].map((digit) => LOWERED[Number(digit)] ?? '').join('');
+
 /**
  * Puts numbers into a formula and keeps how it was done.
  *

@@ -10,6 +10,7 @@ import {
   type Say,
   signed,
   temperatureText,
+  withTrueMinus,
 } from '../../core/src/format.ts';
 import { exactText, Fraction, float } from '../../core/src/ratio.ts';
 import { readNumber, readRatio } from '../../core/src/reading.ts';
@@ -102,6 +103,18 @@ describe('signs and the decimal comma', () => {
 
   it('a float is signed alike', () =>
     expect([signed(1.3, 1, metric), signed(-1.4, 1, comma), signed(-0, 1, metric)]).toEqual(['+1.3', '\u22121,4', '0.0']));
+});
+
+describe('a typed text beside figures [typography: minus is U+2212]', () => {
+  it.each([
+    ['-2 to 2 % of B per A', '\u22122 to 2 % of B per A'],
+    ['-1,5 to -.5 parts of B', '\u22121,5 to \u2212.5 parts of B'],
+    ['index 102 to 108', 'index 102 to 108'],
+    ['batch 2-3, A-4', 'batch 2-3, A-4'],
+    ['1e-3 to 2', '1e-3 to 2'],
+  ])('%s', (typed, shown) => {
+    expect(withTrueMinus(typed)).toBe(shown);
+  });
 });
 
 describe('quantities', () => {

@@ -42,6 +42,7 @@ describe('a group of a machine in one line, as typed [our choice of words]', () 
   test('work, checklist and pump', () => {
     expect(workSummary({ minutes: { sprocket: of('15', 'min') }, catchTurns: 20 })).toBe('sprocket 15 min, 20 turns a catch');
     expect(checklistSummary(['Seal cups full.'])).toBe('1 of 6 lines');
+    expect(checklistSummary(['Seal cups full.', '', ' '])).toBe('3 of 6 lines, 2 of them empty');
     expect(
       pumpSummary({
         pressureLimit: of('100', 'bar'),

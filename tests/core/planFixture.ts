@@ -8,9 +8,9 @@ import type { ShopFile } from '../../core/src/file/shopFile.ts';
 import { writeShopFile } from '../../core/src/file/write.ts';
 import type { Figure, Finding, Place } from '../../core/src/finding.ts';
 import type { Say } from '../../core/src/format.ts';
-import { fitOf } from '../../core/src/option.ts';
 import type { Plan, Pump, SideName, Teeth } from '../../core/src/plan.ts';
 import { assignPieces } from '../../core/src/rack.ts';
+import { fitOf } from '../../core/src/stageFit.ts';
 import { fittedPumps } from '../../core/src/train.ts';
 
 // Invented machines for the tests: the least a file may hold, and what a test adds to it.

@@ -28,7 +28,7 @@ describe('a range in one box [our choice]', () => {
     const read = readWindowEntry(centre, text, say);
     expect(read).toMatchObject({ ok: true, value: { from, to } });
     if (!read.ok || read.value === undefined) return expect.unreachable();
-    expect(readWindowEntry(centre, rangeText(read.value, 'mm'), say)).toMatchObject({ ok: true, value: { from, to } });
+    expect(readWindowEntry(centre, rangeText('length', read.value, 'mm'), say)).toMatchObject({ ok: true, value: { from, to } });
   });
 
   test('an open end is absent, where ends may be open', () => {
@@ -36,8 +36,8 @@ describe('a range in one box [our choice]', () => {
     expect(readOpenRangeEntry(speed, '- 100', say)).toEqual({ ok: true, value: { to: { value: '100', unit: 'rpm' } } });
     expect(readOpenRangeEntry(speed, '10', say)).toMatchObject({ ok: false });
     expect(readWindowEntry(centre, '250 -', say)).toMatchObject({ ok: false });
-    expect(rangeText({ from: { value: '10', unit: 'rpm' } }, 'rpm')).toBe('10 to');
-    expect(rangeText({ to: { value: '100', unit: 'rpm' } }, 'rpm')).toBe('to 100');
+    expect(rangeText('speed', { from: { value: '10', unit: 'rpm' } }, 'rpm')).toBe('10 to');
+    expect(rangeText('speed', { to: { value: '100', unit: 'rpm' } }, 'rpm')).toBe('to 100');
   });
 
   test('a decimal comma is read back beside the box, once for both ends', () => {
@@ -49,9 +49,35 @@ describe('a range in one box [our choice]', () => {
   });
 
   test('units that differ are both written', () => {
-    expect(rangeText({ from: { value: '9', unit: 'in' }, to: mm('263') }, 'mm')).toBe('9 in to 263 mm');
-    expect(rangeText({ from: mm('250'), to: { value: '11', unit: 'in' } }, 'mm')).toBe('250 mm to 11 in');
-    expect(rangeText({ from: mm('250'), to: mm('263') }, 'in')).toBe('250 to 263 mm');
+    expect(rangeText('length', { from: { value: '9', unit: 'in' }, to: mm('263') }, 'mm')).toBe('9 in to 263 mm');
+    expect(rangeText('length', { from: mm('250'), to: { value: '11', unit: 'in' } }, 'mm')).toBe('250 mm to 11 in');
+    expect(rangeText('length', { from: mm('250'), to: mm('263') }, 'in')).toBe('250 to 263 mm');
+  });
+});
+
+describe('a bare share in a box of per cent [per cent: a hundredth]', () => {
+  const usable: RangeEntry = { dimension: 'share', unit: '%', example: '20 to 100' };
+  const bare = (value: string) => ({ value, unit: '' });
+  const percent = (value: string) => ({ value, unit: '%' });
+
+  test.each([
+    ['both bare', bare('0.2'), bare('1'), '20 to 100 %', '20', '100'],
+    ['one of them', bare('0.2'), percent('100'), '20 to 100 %', '20', '100'],
+    ['one figure', bare('0,5'), bare('0,5'), '50 %', '50', '50'],
+    ['thirds', bare('1/3'), bare('2/3'), '100/3 to 200/3 %', '100/3', '200/3'],
+    ['as it is meant', percent('20'), percent('100'), '20 to 100', '20', '100'],
+  ])('%s', (_, from, to, text, low, high) => {
+    expect(rangeText('share', { from, to }, '%')).toBe(text);
+    expect(readWindowEntry(usable, text, say)).toMatchObject({ ok: true, value: { from: percent(low), to: percent(high) } });
+  });
+
+  test('an open end', () => {
+    expect(rangeText('share', { from: bare('0.2') }, '%')).toBe('20 % to');
+    expect(rangeText('share', { to: bare('0.9') }, '%')).toBe('to 90 %');
+  });
+
+  test('a box without a unit keeps it bare', () => {
+    expect(rangeText('share', { from: bare('0.2'), to: bare('1') }, '')).toBe('0.2 to 1');
   });
 });
 

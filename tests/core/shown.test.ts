@@ -71,4 +71,6 @@ describe('six digits that count [our choice]', () => {
 
 test('a quantity for scripts, in metric [our choice]', () => {
   expect(metricAmount(new Fraction('0.0127'), 'length')).toEqual({ value: 12.7, unit: 'mm' });
+  // 28 bar through floats is 28.000000000000004
+  expect(metricAmount(2_800_000, 'pressure')).toEqual({ value: 28, unit: 'bar' });
 });

@@ -119,6 +119,20 @@ describe('what a plan is made of', () => {
     expect(plan.pieces).toHaveLength(28);
     expect(plan.minutes).toEqual({ sprocket_s: whole(720), chainLength_s: whole(600), centre_s: whole(180), pump_s: whole(5400) });
   });
+  test('a line left blank is not printed [our choice]', () => {
+    const plan = demoPlan(
+      E12,
+      [
+        [...ONE, 'checklist'],
+        ['', 'Seal cups full.', ' \u00A0'],
+      ],
+      [
+        ['materials', 0, 'cautions'],
+        ['  ', 'Keep dry.'],
+      ],
+    );
+    expect([plan.checklist, plan.cautions]).toEqual([['Seal cups full.'], ['Keep dry.']]);
+  });
   test('what is not given stays so, and starting values are ours [our choice]', () => {
     const plan = planned(smallest({ ratio: { basis: 'volume', parts: '2:1' } }), {});
     expect(plan.motor.usable).toEqual({ known: false });
@@ -286,6 +300,16 @@ describe('what a search may use', () => {
     });
     expect(choice({ anyPump: false }, { anyPump: true }).anyPump).toBe(true);
     expect(choice({ anyPump: true }, { anyPump: false }).anyPump).toBe(false);
+  });
+  test('whether measured delivery counts: what is asked for, else what the machine says', () => {
+    const counted = (search: unknown, asked: Selection = {}) => {
+      const { A, B } = demoPlan({ ...E12, ...asked }, [[...ONE, 'search'], search]).sides;
+      return [...A.pumps, ...B.pumps].map(({ asMeasured }) => asMeasured);
+    };
+    expect(counted({})).toEqual([false, false]);
+    expect(counted({ asMeasured: true })).toEqual([true, true]);
+    expect(counted({ anyPump: true }, { asMeasured: true })).toEqual([true, true]);
+    expect(counted({ asMeasured: true }, { asMeasured: false })).toEqual([false, false]);
   });
   test('wheels to buy that the search would not buy are noted', () => {
     const plan = demoPlan(E12, [[...ONE, 'search'], { purchases: 2 }]);

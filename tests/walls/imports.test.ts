@@ -21,7 +21,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['option'],
   ['band', 'choices', 'facts', 'file'],
   ['sheet'],
-  ['answer', 'driftCurve', 'machineSummary', 'rackLine', 'stageFacts'],
+  ['answer', 'driftCurve', 'machineSummary', 'rackLine', 'searchSummary', 'stageFacts'],
   ['json', 'rackChange', 'standing'],
   ['index', 'optionList'],
   ['optionWords'],

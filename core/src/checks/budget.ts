@@ -3,7 +3,7 @@ import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
 import type { Contribution } from '../contributions.ts';
 import { percentOf } from '../dial.ts';
 import type { Judgement } from '../finding.ts';
-import { type Say, signed } from '../format.ts';
+import { type Say, signedPercentText } from '../format.ts';
 import type { OffRatioLimits } from '../mixRatio.ts';
 import type { Plan, Pump, SideName } from '../plan.ts';
 import { type Fraction, float, ONE, ZERO } from '../ratio.ts';
@@ -46,7 +46,7 @@ function beyond(found: Budget, limits: OffRatioLimits, pumps: OptionSubject['pum
     severity: 'warns',
     where: cause.where,
     what: (say) => {
-      const [reached, limit] = apart(end.reached, end.limit, 2, (value, places) => `${signed(percentOf(value), places, say)}\u00a0%`);
+      const [reached, limit] = apart(end.reached, end.limit, 2, (value, places) => signedPercentText(value, say, places));
       return `In the worst case the off-ratio reaches ${reached}, past the limit of ${limit} (+ is B-rich). ${cause.words(say)}`;
     },
     figure: { value: float(percentOf(end.reached)), unit: '%' },

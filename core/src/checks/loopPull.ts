@@ -1,7 +1,7 @@
-import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
+import { apart, type Check, notMade, notMadeWithout, type OptionSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
 import type { Judgement } from '../finding.ts';
-import { lackingServiceFactor, missingText } from '../load/missing.ts';
+import { lackingServiceFactor } from '../load/missing.ts';
 import { countedPull, pullOf, serviceFactorOf } from '../load/pull.ts';
 import { type StageTorque, torquesOf } from '../load/torque.ts';
 import type { Plan } from '../plan.ts';
@@ -59,8 +59,5 @@ function unjudged(plan: Plan, stages: readonly StageTorque[]): readonly Judgemen
   const left = stages.filter(({ torque }) => !torque.known || !plan.serviceFactor.known);
   if (left.length === 0) return [];
   const missing = [...left.flatMap(({ torque }) => (torque.known ? [] : torque.missing)), ...lackingServiceFactor(plan)];
-  const [first] = missing;
-  if (first === undefined) return [];
-  const so = `the pull in ${left.map(({ stage }) => stage.name).join(', ')} was not checked`;
-  return [{ ...notMade(first.where, so), what: (say) => missingText(missing, so, say) }];
+  return notMadeWithout(missing, `the pull in ${left.map(({ stage }) => stage.name).join(', ')} was not checked`);
 }

@@ -1,15 +1,14 @@
 import { apart, type Check, type OptionSubject } from '../check.ts';
-import { dialRange, percentOf } from '../dial.ts';
+import { percentOf } from '../dial.ts';
 import type { Oiling } from '../drives/driveKind.ts';
 import { driveKind } from '../drives/index.ts';
 import type { Judgement } from '../finding.ts';
-import { runningAt } from '../flow.ts';
+import { flowOf } from '../flow.ts';
 import { fixed, type Say } from '../format.ts';
 import { loopSpeedOf, stageSpeeds } from '../load/power.ts';
 import type { Stage } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import { amountText } from '../shown.ts';
-import { input } from '../working.ts';
 
 export const lubrication: Check<OptionSubject> = {
   id: 'option.lubrication',
@@ -19,17 +18,16 @@ export const lubrication: Check<OptionSubject> = {
     'asme-b29.1, supplementary information, from memory: chain speed by type of lubrication; the B series is taken as the A series chain of the same pitch (our choice)',
   why: 'A wheel with more teeth makes the chain run faster at the same speed of the motor; a chain that runs dry wears out in weeks.',
   judge: ({ plan, pumps, teeth }) => {
-    const { from, to } = dialRange(plan, { pumps, teeth });
-    if (from.share.compare(to.share) > 0) return [];
-    const { motorSpeed } = runningAt(plan, { pumps, teeth }, input('dial, most', to.share, 'share'));
+    const fastest = flowOf(plan, { pumps, teeth }).ends?.to;
+    if (fastest === undefined) return [];
     const stages = plan.stages.flatMap((stage, index) => {
       const pair = teeth[index];
-      const speeds = pair === undefined ? null : stageSpeeds(plan, teeth, stage, motorSpeed);
+      const speeds = pair === undefined ? null : stageSpeeds(plan, teeth, stage, fastest.motorSpeed);
       if (pair === undefined || speeds === null) return [];
       return [{ stage, speed_m_per_s: loopSpeedOf(stage, pair, speeds).value, oiling: driveKind(stage.kind).oiling(stage.size) }];
     });
     const judged = stages.flatMap(({ stage, speed_m_per_s, oiling }) =>
-      oiling === null ? [] : tooFast(stage, speed_m_per_s, oiling, to.share),
+      oiling === null ? [] : tooFast(stage, speed_m_per_s, oiling, fastest.dial.value),
     );
     return [...judged, ...unknown(stages.flatMap(({ stage, oiling }) => (oiling === null ? [stage] : [])))];
   },

@@ -1,6 +1,6 @@
-import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
+import { apart, type Check, notMadeWithout, type OptionSubject } from '../check.ts';
 import type { Judgement } from '../finding.ts';
-import { lacking, missingText } from '../load/missing.ts';
+import { lacking } from '../load/missing.ts';
 import { torquesOf } from '../load/torque.ts';
 import { float } from '../ratio.ts';
 import { amountText } from '../shown.ts';
@@ -16,9 +16,7 @@ export const motorTorque: Check<OptionSubject> = {
     const { motor } = torquesOf(plan, { pumps, teeth });
     if (!rated.known || !motor.known) {
       const missing = [...(rated.known ? [] : lacking(place, ['ratedTorque'], 'the motor')), ...(motor.known ? [] : motor.missing)];
-      const [first] = missing;
-      const so = 'the load of the motor was not checked';
-      return first === undefined ? [] : [{ ...notMade(first.where, so), what: (say) => missingText(missing, so, say) }];
+      return notMadeWithout(missing, 'the load of the motor was not checked');
     }
     const asked_N_m = motor.value.value;
     const rated_N_m = float(rated.value);

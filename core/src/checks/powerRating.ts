@@ -1,17 +1,17 @@
-import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
-import { dialRange, percentOf } from '../dial.ts';
+import { apart, type Check, notMadeWithout, type OptionSubject } from '../check.ts';
+import { percentOf } from '../dial.ts';
 import { driveKind } from '../drives/index.ts';
 import type { Judgement } from '../finding.ts';
-import { runningAt } from '../flow.ts';
+import { flowOf } from '../flow.ts';
 import { fixed } from '../format.ts';
-import { lackingServiceFactor, missingText } from '../load/missing.ts';
+import { lackingServiceFactor } from '../load/missing.ts';
 import { countedPower, powerIn, ratedPowerOf, stageSpeeds } from '../load/power.ts';
 import { serviceFactorOf } from '../load/pull.ts';
 import { type StageTorque, torquesOf } from '../load/torque.ts';
 import type { Plan } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import { amountText } from '../shown.ts';
-import { input, type Worked } from '../working.ts';
+import type { Worked } from '../working.ts';
 
 /** Power grows faster with speed than the rating does, so the fastest setting of the dial is the one that counts. */
 export const powerRating: Check<OptionSubject> = {
@@ -21,18 +21,17 @@ export const powerRating: Check<OptionSubject> = {
   source: 'mechanical-engineering-design, eq. 17-32 and 17-33, the smaller limit; American chain numbers and their ISO names only',
   why: 'Above its rating the link plates tire, or rollers and bushings gall, long before the chain is worn out.',
   judge: ({ plan, pumps, teeth }) => {
-    const { from, to } = dialRange(plan, { pumps, teeth });
-    if (from.share.compare(to.share) > 0) return [];
-    const { motorSpeed } = runningAt(plan, { pumps, teeth }, input('dial, most', to.share, 'share'));
+    const fastest = flowOf(plan, { pumps, teeth }).ends?.to;
+    if (fastest === undefined) return [];
     const stages = torquesOf(plan, { pumps, teeth }).stages.flatMap((one) => {
-      const speeds = stageSpeeds(plan, teeth, one.stage, motorSpeed);
+      const speeds = stageSpeeds(plan, teeth, one.stage, fastest.motorSpeed);
       return speeds === null ? [] : [{ ...one, speeds, rated: ratedPowerOf(one.stage, one.teeth, speeds) }];
     });
     const factor = serviceFactorOf(plan);
     const judged = stages.flatMap((one) => {
       const { stage, speeds, rated, torque } = one;
       if (rated === null || factor === null || !torque.known) return [];
-      return overRated(one, countedPower(powerIn(stage, speeds, torque.value), factor), rated, to.share);
+      return overRated(one, countedPower(powerIn(stage, speeds, torque.value), factor), rated, fastest.dial.value);
     });
     const open = stages.filter(({ rated, torque }) => rated !== null && !(factor !== null && torque.known));
     return [...judged, ...unrated(stages.filter(({ rated }) => rated === null)), ...unjudged(plan, open)];
@@ -76,9 +75,7 @@ function unrated(stages: readonly StageTorque[]): readonly Judgement[] {
 }
 
 function unjudged(plan: Plan, stages: readonly StageTorque[]): readonly Judgement[] {
+  if (stages.length === 0) return [];
   const missing = [...stages.flatMap(({ torque }) => (torque.known ? [] : torque.missing)), ...lackingServiceFactor(plan)];
-  const [first] = missing;
-  if (stages.length === 0 || first === undefined) return [];
-  const so = `the power in ${stages.map(({ stage }) => stage.name).join(', ')} was not checked`;
-  return [{ ...notMade(first.where, so), what: (say) => missingText(missing, so, say) }];
+  return notMadeWithout(missing, `the power in ${stages.map(({ stage }) => stage.name).join(', ')} was not checked`);
 }

@@ -1,6 +1,6 @@
-import { blendFormula, numbered } from '../blendFormula.ts';
+import { blendFormula } from '../blendFormula.ts';
 import type { Fraction } from '../ratio.ts';
-import { type Input, work } from '../working.ts';
+import { type Input, numbered, work } from '../working.ts';
 
 /** What is weighed into a tank, and what of it reacts. */
 export interface Ingredient {

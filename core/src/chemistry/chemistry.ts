@@ -1,7 +1,6 @@
 import { type Fraction, ONE, whole } from '../ratio.ts';
 import { formula, type Input, input, type Worked, work } from '../working.ts';
-import type { SystemName, Tank } from './systems.ts';
-import { countedTank, systemOf } from './systems.ts';
+import { countedTank, type SystemName, systemOf, type Tank } from './systems.ts';
 
 /** A mix ratio that follows from what reacts in the two tanks. */
 export interface Chemistry {

@@ -1,3 +1,4 @@
+import { capital } from '../format.ts';
 import { Fraction, whole } from '../ratio.ts';
 import { type Formula, formula, type Input, input, work } from '../working.ts';
 
@@ -8,7 +9,7 @@ export type Group = 'epoxide' | 'hardener' | 'isocyanate' | 'active hydrogen';
 export const FIGURES = ['value', 'hydrogens', 'factor'] as const;
 export type FigureKey = (typeof FIGURES)[number];
 
-/** A figure that is typed: what it may be, and for what it is usually mistaken. */
+/** A figure that is typed: what it may be, and what is usually typed in its stead. */
 export interface FigureRule {
   readonly key: FigureKey;
   readonly label: string;
@@ -20,12 +21,14 @@ export interface FigureRule {
   readonly least: string;
   readonly most: string;
   /** Outside the limits, the first that fits says what was meant. */
-  readonly slips: readonly Slip[];
+  readonly mixUps: readonly MixUp[];
 }
 
-interface Slip {
+/** Figures within which another measure, or another unit, was probably typed. */
+interface MixUp {
   readonly from: string;
   readonly to: string;
+  /** Completes "looks like". */
   readonly looks: string;
 }
 
@@ -57,14 +60,14 @@ const weightOf = (written: string, source: string, of: (put: Letters) => Fractio
   formula({ letter: 'E', written, dimension: 'number', source, of });
 
 const G_PER_EQ = 'g/eq';
-const equivalentWeight = (label: string, least: string, most: string, slips: readonly Slip[]): FigureRule => ({
+const equivalentWeight = (label: string, least: string, most: string, mixUps: readonly MixUp[]): FigureRule => ({
   key: 'value',
   label,
   unit: G_PER_EQ,
   letter: 'E',
   least,
   most,
-  slips,
+  mixUps,
 });
 const molarMass = (least: string, most: string): FigureRule => ({
   key: 'value',
@@ -73,11 +76,11 @@ const molarMass = (least: string, most: string): FigureRule => ({
   letter: 'M',
   least,
   most,
-  slips: [],
+  mixUps: [],
 });
 
 /** Every measure there is: schema, form, formula and working are drawn from this table. Limits are our choice, around what is sold. */
-export const MEASURES = {
+const MEASURES = {
   EEW: {
     words: 'EEW, epoxy equivalent weight',
     group: 'epoxide',
@@ -101,7 +104,7 @@ export const MEASURES = {
         letter: 'x',
         least: '0.01',
         most: '2',
-        slips: [
+        mixUps: [
           { from: '50', to: '10000', looks: 'an EEW in g/eq' },
           { from: '2', to: '50', looks: 'equivalents in 1 kg; mol/100 g are a tenth of that' },
         ],
@@ -129,7 +132,7 @@ export const MEASURES = {
         letter: 'h',
         least: '1',
         most: '20',
-        slips: [{ from: '20', to: '5000', looks: 'a molar mass or an AHEW' }],
+        mixUps: [{ from: '20', to: '5000', looks: 'a molar mass or an AHEW' }],
       },
     ],
     formula: weightOf('M / h', 'definition of the amine hydrogen equivalent weight', (put) => at(put, 'M').div(at(put, 'h'))),
@@ -148,7 +151,7 @@ export const MEASURES = {
         letter: 'c',
         least: '0.5',
         most: '1',
-        slips: [{ from: '50', to: '100', looks: 'a percentage; 85 % is 0.85' }],
+        mixUps: [{ from: '50', to: '100', looks: 'a percentage; 85 % is 0.85' }],
       },
     ],
     formula: weightOf('M · c', 'one anhydride an epoxide, less than all of it by the factor; common practice, no source', (put) =>
@@ -167,7 +170,7 @@ export const MEASURES = {
         letter: 'p',
         least: '1',
         most: '50',
-        slips: [
+        mixUps: [
           { from: '0', to: '0.999', looks: 'a fraction; 0.231 is 23.1 %' },
           { from: '50', to: '5000', looks: 'an equivalent weight in g/eq' },
         ],
@@ -199,7 +202,7 @@ export const MEASURES = {
         letter: 'k',
         least: '10',
         most: '2000',
-        slips: [
+        mixUps: [
           { from: '0', to: '9.99', looks: 'a percentage of OH; 1 % is an OH number of 33' },
           { from: '2000', to: '20000', looks: 'an equivalent weight or a molar mass' },
         ],
@@ -233,22 +236,19 @@ export const MEASURE_NAMES: readonly MeasureName[] = Object.keys(MEASURES).filte
 
 export const measureOf = (by: MeasureName): Measure => MEASURES[by];
 
-/** A label at the beginning of a sentence or above a field. */
-export const capital = (label: string): string => label.charAt(0).toUpperCase() + label.slice(1);
-
 /**
  * What is wrong with a figure that can be read; null where nothing is.
  *
  * @param typed  as it was typed
- * @source our choice of limits: what is sold lies well within them, the usual slips outside
+ * @source our choice of limits: what is sold lies well within them, the usual mix-ups outside
  * @example figureTrouble(rule of EEW, new Fraction('0.51'), '0.51')  // '0.51 looks like an epoxy value in mol/100 g. EEW: 50 to 10000 g/eq'
  */
 export function figureTrouble(rule: FigureRule, value: Fraction, typed: string): string | null {
   const within = (least: string, most: string) => value.compare(least) >= 0 && value.compare(most) <= 0;
   if (within(rule.least, rule.most)) return null;
   const allowed = `${capital(rule.label)}: ${rule.least} to ${rule.most} ${rule.unit}`.trim();
-  const slip = rule.slips.find(({ from, to }) => within(from, to));
-  return slip === undefined ? `${typed} is out of range. ${allowed}` : `${typed} looks like ${slip.looks}. ${allowed}`;
+  const mixUp = value.equals('0') ? undefined : rule.mixUps.find(({ from, to }) => within(from, to));
+  return mixUp === undefined ? `${typed} is out of range. ${allowed}` : `${typed} looks like ${mixUp.looks}. ${allowed}`;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { driveKind } from '../drives/index.ts';
-import { flowOf } from '../flow.ts';
+import { flowOf, settingOrFastest } from '../flow.ts';
 import { fixed, type Say } from '../format.ts';
 import { loopSpeedOf, stageSpeeds } from '../load/power.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
@@ -42,9 +42,8 @@ type Named = (id: string, what: string, worked: Input, note?: string) => Fact;
 
 /** At the dial for the flow wanted, else at the fastest. */
 function speedFacts(plan: Plan, option: PlannedOption, { stage, teeth }: StageOption, named: Named): readonly Fact[] {
-  const { setting, ends } = flowOf(plan, option);
-  const running = setting ?? ends?.to;
-  const speeds = running === undefined ? null : stageSpeeds(plan, option.teeth, stage, running.motorSpeed);
+  const running = settingOrFastest(flowOf(plan, option));
+  const speeds = running && stageSpeeds(plan, option.teeth, stage, running.motorSpeed);
   if (speeds === null) return [];
   const { loop } = driveKind(stage.kind).words;
   return [named('speed', `speed of the ${loop}`, loopSpeedOf(stage, teeth, speeds))];

@@ -1,11 +1,9 @@
-import { percentOf } from '../dial.ts';
-import { type DriftLine, driftOf, FURTHEST_K, type Leaving, slipDrift } from '../drift.ts';
-import { type Say, signed } from '../format.ts';
-import { type Build, type Plan, SIDES } from '../plan.ts';
+import { type Drift, type DriftLine, driftOf, FURTHEST_K, type Leaving, slipDrift } from '../drift.ts';
+import { capital, type Say, SENSE, signedPercentText } from '../format.ts';
+import { type Build, type Plan, SIDES, type SideName } from '../plan.ts';
 import { amountText } from '../shown.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
 
-const SENSE = '+ is B-rich';
 const WHOM = { A: 'A alone', B: 'B alone', both: 'A and B' } as const;
 
 /** How the off-ratio moves with the temperature of the tanks, where it leaves the limits, and what pressure and viscosity do through slip. */
@@ -17,24 +15,8 @@ export function driftFacts(plan: Plan, build: Build, say: Say): FactGroup {
     facts: [
       ...lines.flatMap((line) => endFacts(line, say)),
       ...lines.flatMap((line) => leavingFacts(line, say)),
-      ...SIDES.flatMap((side): readonly Fact[] => {
-        const moved = slipDrift(plan, build, side);
-        if (!moved.known) return [];
-        const way = side === 'A' ? '+' : '−';
-        const note = `${SENSE}; by the most slip that is estimated`;
-        return [fact(`slipDrift${side}`, moved.value, say, { figure: `${way}${amountText(moved.value.value, 'share', say)}`, note })];
-      }),
-      ...(lacking.length === 0
-        ? []
-        : [
-            {
-              id: 'lacking',
-              what: 'drift with temperature',
-              figure: 'not given',
-              note: lacking.map(({ what }) => what).join(', '),
-              working: null,
-            },
-          ]),
+      ...SIDES.flatMap((side) => slipFacts(plan, build, side, say)),
+      ...lackingFacts(lacking),
     ],
   };
 }
@@ -49,7 +31,7 @@ function endFacts({ heated, points }: DriftLine, say: Say): readonly Fact[] {
     return [
       fact(`${word}${capital(heated)}`, point.offRatio, say, {
         what,
-        figure: `${signed(percentOf(point.offRatio.value), 2, say)}\u00a0%`,
+        figure: signedPercentText(point.offRatio.value, say),
         note: SENSE,
       }),
     ];
@@ -66,9 +48,21 @@ function leavingFacts({ heated, leaves }: DriftLine, say: Say): readonly Fact[] 
   return [...one('low', leaves.low), ...one('high', leaves.high)];
 }
 
-const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
-
 function stepText({ step }: Leaving, say: Say): string {
   const text = amountText(step.value, 'temperatureDifference', say);
   return step.value.s > 0n && /[1-9]/.test(text) ? `+${text}` : text;
+}
+
+function slipFacts(plan: Plan, build: Build, side: SideName, say: Say): readonly Fact[] {
+  const moved = slipDrift(plan, build, side);
+  if (!moved.known) return [];
+  const way = side === 'A' ? '+' : '−';
+  const note = `${SENSE}; by the most slip that is estimated`;
+  return [fact(`slipDrift${side}`, moved.value, say, { figure: `${way}${amountText(moved.value.value, 'share', say)}`, note })];
+}
+
+function lackingFacts(lacking: Drift['lacking']): readonly Fact[] {
+  if (lacking.length === 0) return [];
+  const note = lacking.map(({ what }) => what).join(', ');
+  return [{ id: 'lacking', what: 'drift with temperature', figure: 'not given', note, working: null }];
 }

@@ -1,6 +1,6 @@
-import { dialText, percentOf } from '../dial.ts';
+import { dialText } from '../dial.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
-import { type Say, signed } from '../format.ts';
+import { type Say, signedPercentText } from '../format.ts';
 import { type Build, type Plan, SIDES } from '../plan.ts';
 import { amountText } from '../shown.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
@@ -24,7 +24,7 @@ function settingFacts(setting: Setting, say: Say): readonly Fact[] {
     // The name of a setting that is not the nearest step says why not.
     fact('dial', dial, say, { what: 'dial', figure: dialText(dial.value, say), note: dial.what === 'dial' ? '' : dial.what }),
     fact('total', setting.total, say),
-    fact('cost', cost, say, { figure: `${signed(percentOf(cost.value), 2, say)}\u00A0%` }),
+    fact('cost', cost, say, { figure: signedPercentText(cost.value, say) }),
     ...SIDES.map((side) => fact(`flow${side}`, setting.flow[side], say)),
     fact('motorSpeed', setting.motorSpeed, say),
     ...SIDES.map((side) => fact(`speed${side}`, setting.pumpSpeed[side], say)),

@@ -1,62 +1,71 @@
 import { driveKind } from '../drives/index.ts';
-import { flowOf } from '../flow.ts';
+import { flowOf, settingOrFastest } from '../flow.ts';
 import type { Say } from '../format.ts';
-import { countedPower, powerIn, ratedPowerOf, shareOfPower, stageSpeeds } from '../load/power.ts';
+import { countedPower, powerIn, ratedPowerOf, type StageSpeeds, shareOfPower, stageSpeeds } from '../load/power.ts';
 import { countedPull, pullOf, serviceFactorOf, shareOfPull } from '../load/pull.ts';
-import { ratedShare, type StageTorque, torquesOf } from '../load/torque.ts';
+import { ratedShare, type StageTorque, type Torque, torquesOf } from '../load/torque.ts';
 import type { PlannedOption } from '../option.ts';
 import { type Plan, SIDES } from '../plan.ts';
-import { inFloat, input } from '../working.ts';
+import { type Input, inFloat, input, type Worked } from '../working.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
 
 /** Torques of pumps and motor, pull and power in every stage, each against what it may be; only what is known. */
 export function loadFacts(plan: Plan, option: PlannedOption, say: Say): FactGroup {
   const { pumps, stages, motor } = torquesOf(plan, option);
-  const { ratedTorque_N_m: rated } = plan.motor;
-  const ofMotor = motor.known
-    ? [
-        fact('motor', motor.value, say),
-        ...(rated.known
-          ? [fact('motorShare', ratedShare(motor.value, inFloat(input('rated torque of the motor', rated.value, 'torque'))), say)]
-          : []),
-      ]
-    : [];
-  const ofPumps = SIDES.flatMap((side) => {
-    const torque = pumps[side];
-    return torque.known ? [fact(`pump${side}`, torque.value, say)] : [];
-  });
-  return { id: 'load', title: 'Load', facts: [...ofMotor, ...ofPumps, ...stages.flatMap((stage) => stageLoad(plan, option, stage, say))] };
+  return {
+    id: 'load',
+    title: 'Load',
+    facts: [
+      ...motorFacts(plan, motor, say),
+      ...SIDES.flatMap((side) => {
+        const torque = pumps[side];
+        return torque.known ? [fact(`pump${side}`, torque.value, say)] : [];
+      }),
+      ...stages.flatMap((stage) => stageFacts(plan, option, stage, say)),
+    ],
+  };
 }
 
-function stageLoad(plan: Plan, option: PlannedOption, one: StageTorque, say: Say): readonly Fact[] {
-  const { stage, teeth, torque } = one;
+function motorFacts({ motor: { ratedTorque_N_m: rated } }: Plan, torque: Torque, say: Say): readonly Fact[] {
   if (!torque.known) return [];
+  const asked = fact('motor', torque.value, say);
+  if (!rated.known) return [asked];
+  return [asked, fact('motorShare', ratedShare(torque.value, inFloat(input('rated torque of the motor', rated.value, 'torque'))), say)];
+}
+
+/** A figure of one stage, which stands before its name. */
+type Named = (id: string, what: string, worked: Input) => Fact;
+
+function stageFacts(plan: Plan, option: PlannedOption, one: StageTorque, say: Say): readonly Fact[] {
+  const { stage, torque } = one;
+  if (!torque.known) return [];
+  const named: Named = (id, what, worked) => fact(`${stage.id}.${id}`, worked, say, { what: `${stage.name}: ${what}` });
+  const pull = pullOf(one, torque.value);
+  const plain = [named('torque', 'torque at the driven wheel', torque.value), named('pull', 'pull', pull)];
+  const factor = serviceFactorOf(plan);
+  if (factor === null) return plain;
   const { allowedPull, needsOffsetLink } = driveKind(stage.kind);
   const loop = option.stages.find(({ stage: same }) => same === stage)?.fit.loop ?? null;
-  const pull = pullOf(one, torque.value);
-  const factor = serviceFactorOf(plan);
-  const named = (id: string, what: string, worked: Parameters<typeof fact>[1]) =>
-    fact(`${stage.id}.${id}`, worked, say, { what: `${stage.name}: ${what}` });
-  const plain = [named('torque', 'torque at the driven wheel', torque.value), named('pull', 'pull', pull)];
-  if (factor === null) return plain;
+  const running = settingOrFastest(flowOf(plan, option));
+  const speeds = running && stageSpeeds(plan, option.teeth, stage, running.motorSpeed);
   const counted = countedPull(pull, factor);
   const allowed = allowedPull(stage.size, loop !== null && needsOffsetLink(loop.pitches));
-  const { setting, ends } = flowOf(plan, option);
-  const running = setting ?? ends?.to;
-  const speeds = running === undefined ? null : stageSpeeds(plan, option.teeth, stage, running.motorSpeed);
-  const power = speeds === null ? null : countedPower(powerIn(stage, speeds, torque.value), factor);
-  const ratedPower = speeds === null ? null : ratedPowerOf(stage, teeth, speeds);
   return [
     ...plain,
     named('countedPull', 'pull with the service factor', counted),
     named('allowedPull', 'pull allowed', allowed),
     named('pullShare', 'share of the pull allowed', shareOfPull(counted, allowed)),
-    ...(power === null ? [] : [named('power', 'power with the service factor', power)]),
-    ...(power === null || ratedPower === null
-      ? []
-      : [
-          named('ratedPower', 'power it is rated for', ratedPower),
-          named('powerShare', 'share of the rated power', shareOfPower(power, ratedPower)),
-        ]),
+    ...(speeds === null ? [] : powerFacts(one, speeds, countedPower(powerIn(stage, speeds, torque.value), factor), named)),
+  ];
+}
+
+function powerFacts({ stage, teeth }: StageTorque, speeds: StageSpeeds, counted: Worked<number>, named: Named): readonly Fact[] {
+  const asked = named('power', 'power with the service factor', counted);
+  const rated = ratedPowerOf(stage, teeth, speeds);
+  if (rated === null) return [asked];
+  return [
+    asked,
+    named('ratedPower', 'power it is rated for', rated),
+    named('powerShare', 'share of the rated power', shareOfPower(counted, rated)),
   ];
 }

@@ -1,21 +1,18 @@
 import { indexMade } from '../chemistry/chemistry.ts';
 import { indexText } from '../chemistry/indexText.ts';
-import { percentOf } from '../dial.ts';
-import { fixed, offRatioText, ratioText, type Say, signed } from '../format.ts';
-import { madeRatio } from '../madeRatio.ts';
-import { aPerB, offRatioOf, perHundredA } from '../mixRatio.ts';
+import { fixed, offRatioText, ratioText, type Say, SENSE, signedPercentText } from '../format.ts';
+import { madeOffRatio, madeRatio } from '../madeRatio.ts';
+import { aPerB, perHundredA } from '../mixRatio.ts';
 import { type Build, type Mix, type Plan, SIDES } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import { type Input, input, type Worked, work } from '../working.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
 
-const SENSE = '+ is B-rich';
-
 /** The mix ratio: wanted and made, how far off, as the sheet counts it, and what that makes of the index. */
 export function mixFacts(plan: Plan, build: Build, say: Say): FactGroup {
   const { mix } = plan;
   const { pumps, wheels, made } = madeRatio(plan, build);
-  const e = work(offRatioOf, 'off-ratio', { m: made, w: mix.wanted });
+  const e = madeOffRatio(plan, build);
   const ratio = (what: string, r: Input<Fraction>) => work(aPerB, what, { r });
   const ratioFact = (id: string, worked: Worked<Fraction>) => fact(id, worked, say, { figure: ratioText(worked.value, say) });
   return {
@@ -57,7 +54,7 @@ function limitFacts({ limitsWorked, limitsWritten }: Mix, say: Say): readonly Fa
   return (['low', 'high'] as const).map((end) => {
     const worked = limitsWorked[end];
     return fact(`${end}Limit`, worked, say, {
-      figure: `${signed(percentOf(worked.value), 3, say)}\u00A0%`,
+      figure: signedPercentText(worked.value, say, 3),
       note: `${limitsWritten}; ${SENSE}`,
     });
   });

@@ -17,6 +17,7 @@ import {
   uncertainty,
   yesNo,
 } from './fields.ts';
+import { MOST_CHECKLIST_LINES } from './usualChecklist.ts';
 
 const maybe = v.exactOptional;
 const speed = quantity('speed', { above: ['0', 'rpm'], most: ['100000', 'rpm'] });
@@ -134,7 +135,9 @@ export const machine = row({
   serviceFactor: maybe(quantity('share', { least: ['1', ''], most: ['10', ''] })),
   catchTurns: maybe(count(1, 100_000)),
   minutes: maybe(row({ sprocket: maybe(minutes), chainLength: maybe(minutes), centre: maybe(minutes), pump: maybe(minutes) })),
-  checklist: maybe(v.pipe(list(line), v.maxLength(6, 'the sheet has room for 6 lines of your own'))),
+  checklist: maybe(
+    v.pipe(list(line), v.maxLength(MOST_CHECKLIST_LINES, `the sheet has room for ${MOST_CHECKLIST_LINES} lines of your own`)),
+  ),
   search: maybe(search),
 });
 

@@ -1,5 +1,5 @@
 import type { Finding, Place } from '../finding.ts';
-import { fixed, type Say, temperatureText } from '../format.ts';
+import { capital, fixed, type Say, temperatureText } from '../format.ts';
 import type { Given } from '../given.ts';
 import type { SideName } from '../plan.ts';
 import { type Fraction, ONE, ratioOf, whole, ZERO } from '../ratio.ts';
@@ -66,8 +66,6 @@ function expansionNote({ name, place, liquid }: Content, ratioHoldsAt_K: Given<F
     `over ${fixed(step_K, 1, say)} K would shift ${shifted} by ${fixed(cost, 2, say)} %.`;
   return [{ ...missing('material.expansion', [...place, 'expansion'], what), severity: 'warns' }];
 }
-
-const capital = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 
 function missing(check: string, where: Place, what: string): Finding {
   return { check, severity: 'notes', where, what, figure: null, limit: null, source: 'definition of volume expansion', missing: true };

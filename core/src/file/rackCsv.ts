@@ -28,7 +28,7 @@ export type RackCsv =
   | { readonly ok: false; readonly troubles: readonly [CsvTrouble, ...CsvTrouble[]] };
 
 export const LARGEST_CSV_BYTES = 1_000_000;
-export const MOST_CSV_ROWS = 500;
+const MOST_CSV_ROWS = 500;
 const MOST_PIECES = 10_000;
 const LONGEST_TEXT = 200;
 

@@ -13,6 +13,7 @@ import { present, resolvePieces, resolveSide, resolveStages } from './resolveMac
 import { resolveMix } from './resolveMix.ts';
 import { trainsOf } from './shaftTree.ts';
 import type { ShopFile } from './shopFile.ts';
+import { STARTING_MINUTES } from './startingMinutes.ts';
 import { checkWanted, resolveBatch, wantedFlow } from './wantedFlow.ts';
 
 /** Which machine, material and rack of a file a plan is made of; what is left out is the only one there is, or the machine's own rack. */
@@ -24,6 +25,7 @@ export interface Selection {
   readonly purchases?: number;
   readonly teeth?: { readonly from: number; readonly to: number };
   readonly anyPump?: boolean;
+  readonly asMeasured?: boolean;
 }
 
 /** Makes a complete plan out of a file, or says all that stands against it. The file may have been edited since it was read. */
@@ -57,6 +59,8 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
   }
   if (!problems.none || trains === null || mix === null) return problems.failure();
 
+  const counted =
+    selection.asMeasured === undefined ? machine : { ...machine, search: { ...machine.search, asMeasured: selection.asMeasured } };
   const findings = [
     ...mix.findings,
     ...limitsNote(mix.mix.limits === null, [...ofMaterial, 'limits']),
@@ -81,8 +85,8 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
       },
       stages: resolveStages(machine, trains, place),
       sides: {
-        A: resolveSide(machine, 'A', material.A, trains, place),
-        B: resolveSide(machine, 'B', material.B, trains, place),
+        A: resolveSide(counted, 'A', material.A, trains, place),
+        B: resolveSide(counted, 'B', material.B, trains, place),
       },
       pieces: resolvePieces(rack),
       choice,
@@ -93,8 +97,8 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
       serviceFactor: given(machine.serviceFactor, (factor) => si('share', factor)),
       batch: given(machine.batch, (batch) => resolveBatch(batch, [...place, 'batch'])),
       catchTurns: machine.catchTurns ?? 20,
-      checklist: machine.checklist ?? [],
-      cautions: material.cautions ?? [],
+      checklist: written(machine.checklist),
+      cautions: written(material.cautions),
       findings,
     },
   };
@@ -102,15 +106,17 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
 
 const named = ({ id, name }: Named): Named => ({ id, name });
 
-/** The starting values are the shop's to change. */
+/** A line left blank is none: it would print a box with nothing to tick off. */
+const written = (lines: readonly string[] = []): readonly string[] => lines.filter((line) => line.trim() !== '');
+
 function minutes({ minutes }: MachineRow): Minutes {
   const seconds = (typed: TypedQuantity | undefined, starting_min: number) =>
     typed === undefined ? whole(60 * starting_min) : si('time', typed);
   return {
-    sprocket_s: seconds(minutes?.sprocket, 12),
-    chainLength_s: seconds(minutes?.chainLength, 10),
-    centre_s: seconds(minutes?.centre, 3),
-    pump_s: seconds(minutes?.pump, 90),
+    sprocket_s: seconds(minutes?.sprocket, STARTING_MINUTES.sprocket),
+    chainLength_s: seconds(minutes?.chainLength, STARTING_MINUTES.chainLength),
+    centre_s: seconds(minutes?.centre, STARTING_MINUTES.centre),
+    pump_s: seconds(minutes?.pump, STARTING_MINUTES.pump),
   };
 }
 

@@ -11,9 +11,6 @@ import { inTank, type Parts, partsBy, type SheetRatio } from './sheetRatio.ts';
 /** A liquid that is filled into a tank, before its share of it is known. */
 export type Content = Omit<TankLiquid, 'volumeShare'>;
 
-/** The same with how its expansion came about. */
-interface Filled extends Content, NamedLiquid {}
-
 /** One side of the mix: the tank as it is metered, its share as the sheet counts it, and what its content does with temperature. */
 export interface Tank {
   readonly contents: readonly Content[];
@@ -66,12 +63,12 @@ export function tankOf(material: MaterialRow, ratio: SheetRatio, side: SideName,
   };
   const masses = massesOf(shares(ratio.parts, ratio.basis), growths, filled, ratio, runAt_K);
   const byVolume = partsBy(ratio, 'volume');
-  const atSheet = mixtureDensity(filled, masses, ratio.holdsAt_K, side, "where the sheet's volumes hold");
+  const atSheet = tankDensity(filled, masses, ratio.holdsAt_K, side, "where the sheet's volumes hold");
   return {
     contents: filled,
     liquids: withVolumeShares(filled, masses, runAt_K),
     part: partOf(ratio, side),
-    density: mixtureDensity(filled, masses, runAt_K, side, 'as run'),
+    density: tankDensity(filled, masses, runAt_K, side, 'as run'),
     sheetDensity_kg_per_m3: given(orUndefined(atSheet), ({ value }) => value),
     growth: growthOf(byVolume === null ? null : shares(byVolume, 'volume'), growths, side),
     runAt_K,
@@ -105,7 +102,7 @@ function growthOf(shares: readonly Input<Fraction>[] | null, growths: readonly I
 function massesOf(
   shares: readonly Input<Fraction>[],
   growths: readonly Input<Fraction>[],
-  filled: readonly Filled[],
+  filled: readonly Content[],
   { basis }: SheetRatio,
   runAt_K: Given<Fraction>,
 ): readonly Given<Input<Fraction>>[] {
@@ -119,27 +116,26 @@ function massesOf(
 
 /** Each liquid with its share of the volume as run; a lone one has all of it. */
 function withVolumeShares(
-  filled: readonly Filled[],
+  filled: readonly Content[],
   masses: readonly Given<Input<Fraction>>[],
   runAt_K: Given<Fraction>,
 ): readonly TankLiquid[] {
-  const liquids = filled.map(({ expansion, ...content }): Content => content);
-  if (filled.length === 1) return liquids.map((content) => ({ ...content, volumeShare: known(ONE) }));
+  if (filled.length === 1) return filled.map((content) => ({ ...content, volumeShare: known(ONE) }));
   const volumes = filled.map((one, index) => {
     const mass = masses[index] ?? NOT_GIVEN;
     const density = densityAt(one, runAt_K, 'as run');
     return mass.known && density.known ? mass.value.value.div(density.value.value) : null;
   });
   const all = volumes.every((volume) => volume !== null) ? sum(volumes) : null;
-  return liquids.map((content, index) => {
+  return filled.map((content, index) => {
     const volume = volumes[index];
     return { ...content, volumeShare: volume && all ? known(volume.div(all)) : NOT_GIVEN };
   });
 }
 
 /** Density of all that is in the tank, at one temperature; not given where that of one liquid is not. */
-function mixtureDensity(
-  filled: readonly Filled[],
+function tankDensity(
+  filled: readonly Content[],
   masses: readonly Given<Input<Fraction>>[],
   at_K: Given<Fraction>,
   side: SideName,
@@ -164,8 +160,8 @@ function contentsOf(
   side: SideName,
   place: Place,
   problems: Problems,
-): readonly [Filled, ...Filled[]] | null {
-  const content = (name: string, row: PartRow, where: Place, runAt: PartRow['runAt']): Filled | null => {
+): readonly [Content, ...Content[]] | null {
+  const content = (name: string, row: PartRow, where: Place, runAt: PartRow['runAt']): Content | null => {
     const liquid = liquidOf(name, { ...row, ...(runAt && { runAt }) }, ratio.holdsAt_K, where, problems);
     const densityUncertainty = given(row.densityUncertainty, (share) => si('share', share));
     const temperatureUncertainty_K = given(row.temperatureUncertainty, (step) => si('temperatureDifference', step));

@@ -12,11 +12,23 @@ export interface Missing {
 /** A figure that follows from inputs, or those of them that are not given. */
 export type Derived<T> = { readonly known: true; readonly value: T } | { readonly known: false; readonly missing: readonly Missing[] };
 
-/** The fields of a place that are lacking. */
+/**
+ * Fields of the file that are lacking, each with its name in a sentence.
+ *
+ * @param place   that they are fields of
+ * @param whose   whose they are, as a sentence says it
+ * @source our choice of words
+ * @example lacking(place of the motor, ['ratedTorque'], 'the motor')  // 'rated torque of the motor'
+ */
 export const lacking = (place: Place, fields: readonly string[], whose: string): readonly Missing[] =>
   fields.map((field) => ({ where: [...place, field], what: () => `${placeText([field])} of ${whose}` }));
 
-/** The service factor where it is not given, with what is usual [asme-b29.1, supplementary information, from memory]. */
+/**
+ * The service factor where it is not given, with what is usual; nothing where it is given.
+ *
+ * @source asme-b29.1, supplementary information, from memory
+ * @example lackingServiceFactor(plan)  // 'service factor (usual with an electric motor: 1.0 for an even load, …)'
+ */
 export function lackingServiceFactor({ motor, serviceFactor }: Plan): readonly Missing[] {
   if (serviceFactor.known) return [];
   const usual = (say: Say) => SERVICE_FACTORS.map(({ load, serviceFactor: factor }) => `${fixed(factor, 1, say)} for ${load}`).join(', ');

@@ -27,19 +27,32 @@ const shareOfAllowed = formula({
   of: ({ P, L }: Record<'P' | 'L', number>) => P / L,
 });
 
-/** What the loop of a stage pulls, from the torque at its driven wheel. */
+/**
+ * What the loop of a stage pulls.
+ *
+ * @param torque  at its driven wheel
+ * @source statics: the force acts at half the pitch diameter
+ * @example pullOf(E12 on Bench 1 of the demo, 23 driving 25 teeth of 08B, 1.57 N m).value  // 31 N
+ */
 export function pullOf({ stage, teeth }: StageTorque, torque: Input<number>): Worked<number> {
   const { pitchDiameter, words } = driveKind(stage.kind);
   return work(loopPull, `${words.loop} pull in ${stage.name}`, { T: torque, D: pitchDiameter(stage.size, teeth.driven) });
 }
 
-/** The same as it counts against what the loop may pull. */
+/**
+ * A pull as it counts against what the loop may pull.
+ *
+ * @param factor  the service factor, 1 or more
+ * @source asme-b29.1, supplementary information
+ * @example countedPull(31.04 N, 1.3).value  // 40.4 N
+ */
 export const countedPull = (pull: Worked<number>, factor: Input<number>): Worked<number> =>
   work(withService, `${pull.what}, with the service factor`, { F: pull, f: factor });
 
+/** What counts, as a share of what the loop may pull. */
 export const shareOfPull = (counted: Worked<number>, allowed: Worked<number>): Worked<number> =>
   work(shareOfAllowed, 'share of the allowed pull', { P: counted, L: allowed });
 
-/** Null where it is not given. */
+/** The service factor of a plan, 1 or more; null where it is not given, never 1. */
 export const serviceFactorOf = ({ serviceFactor }: Plan): Input<number> | null =>
   serviceFactor.known ? inFloat(input('service factor', serviceFactor.value, 'number')) : null;

@@ -38,6 +38,7 @@ const shareOfRated = formula({
   of: ({ T, R }: Record<'T' | 'R', number>) => T / R,
 });
 
+/** A torque, or the inputs that it lacks. */
 export type Torque = Derived<Worked<number>>;
 
 /** A stage that turns a pump or both, with the torque at its driven wheel. */
@@ -47,6 +48,7 @@ export interface StageTorque {
   readonly torque: Torque;
 }
 
+/** The load of a build, from the pumps to the motor. */
 export interface Torques {
   readonly pumps: Readonly<Record<SideName, Torque>>;
   /** In the order of the plan; a stage that turns no pump carries nothing that is known. */
@@ -57,6 +59,8 @@ export interface Torques {
 /**
  * Torque that the pumps ask for, at every stage and at the motor. What else the motor may turn is not in a plan.
  *
+ * @returns each as far as its inputs are given
+ * @throws RangeError  where a stage that turns a pump has no teeth
  * @source T = Δp·D/(2π·η) at each pump; a stage passes on 0.98 of the work (common practice, no source)
  * @example 12 cc at 28 bar and 0.88, beside it 6 cc at 14 bar and 0.85 behind 23 to 25 teeth  // 6.08, 1.57, at the motor 7.55 N m
  */
@@ -69,11 +73,11 @@ export function torquesOf(plan: Plan, build: Build): Torques {
       return through(plan, build, index, downstream);
     }, torque);
   // The stages of both trains up to the fork carry both pumps, the others one.
-  const { A, B } = { A: plan.sides.A.train, B: plan.sides.B.train };
+  const [A, B] = [plan.sides.A.train, plan.sides.B.train];
   const apart = A.findIndex((stage, index) => stage !== B[index]);
   const fork = apart < 0 ? A.length : apart;
-  const together = sum(upTo(pumps.A, A.slice(fork)), upTo(pumps.B, B.slice(fork)));
-  const motor = upTo(together, A.slice(0, fork));
+  const atFork = together(upTo(pumps.A, A.slice(fork)), upTo(pumps.B, B.slice(fork)));
+  const motor = upTo(atFork, A.slice(0, fork));
   return {
     pumps,
     stages: plan.stages.flatMap((stage, index) => {
@@ -84,7 +88,13 @@ export function torquesOf(plan: Plan, build: Build): Torques {
   };
 }
 
-/** The same as a share of what the motor is rated for. */
+/**
+ * A torque at the motor as a share of what it is rated for.
+ *
+ * @param rated_N_m  above 0
+ * @source definition
+ * @example ratedShare(7.55 N m, 45 N m).value  // 16.8 %
+ */
 export const ratedShare = (torque: Worked<number>, rated_N_m: Input<number>): Worked<number> =>
   work(shareOfRated, 'share of the rated torque', { T: torque, R: rated_N_m });
 
@@ -115,17 +125,19 @@ function through(plan: Plan, build: Build, index: number, downstream: Torque): T
   return { known: true, value: torque };
 }
 
-function sum(a: Torque, b: Torque): Torque {
+function together(a: Torque, b: Torque): Torque {
   if (a.known && b.known) return { known: true, value: work(bothTorques, 'torque of both pumps', { a: a.value, b: b.value }) };
   return { known: false, missing: [a, b].flatMap((torque) => (torque.known ? [] : torque.missing)) };
 }
 
+/** @throws RangeError where there is no such stage (a resolved plan has all that its trains name) */
 export function stageAt({ stages }: Plan, index: number): Stage {
   const stage = stages[index];
   if (stage === undefined) throw new RangeError(`stageAt: there is no stage ${index}`);
   return stage;
 }
 
+/** @throws RangeError where a stage has no teeth (a build has teeth for every stage) */
 export function teethAt(teeth: readonly Teeth[], index: number): Teeth {
   const pair = teeth[index];
   if (pair === undefined) throw new RangeError(`teethAt: stage ${index} has no teeth`);

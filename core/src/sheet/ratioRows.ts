@@ -1,8 +1,9 @@
 import { driveKind } from '../drives/index.ts';
 import { fixed, offRatioText, ratioText, type Say } from '../format.ts';
+import { perHundredA } from '../mixRatio.ts';
 import type { PlannedOption } from '../option.ts';
 import type { Mix, Plan } from '../plan.ts';
-import { type Fraction, ONE } from '../ratio.ts';
+import { type Fraction, whole } from '../ratio.ts';
 import { pumpRatio, sprocketRatio } from '../train.ts';
 import { aPerB, clip, partsPlaces, plainText, shortExactRatio } from './paperText.ts';
 
@@ -51,13 +52,13 @@ function exactAndDecimal(bPerA: Fraction, say: Say): string {
 }
 
 function asTheSheetCounts(mix: Mix, option: PlannedOption, say: Say): RatioRow {
-  const { basis, partsA, partsB, written } = mix.sheet;
-  // Off-ratio is the same on every basis, so the parts made follow from the parts wanted.
-  const partsOfB = (e: Fraction) => fixed(partsB.mul(ONE.add(e)), partsPlaces(partsB), say);
+  const { basis, partsA: a, partsB: b, written } = mix.sheet;
+  // For as many parts of A as the sheet has, which need not be 100.
+  const partsOfB = (e: Fraction) => fixed(perHundredA.of({ a, b, e }).mul(a).div(whole(100)), partsPlaces(b), say);
   const limits = mix.limits === null ? '' : `, limits ${partsOfB(mix.limits.low)} to ${partsOfB(mix.limits.high)}`;
   return {
     what: basis === 'weight' ? 'By weight' : 'As sheet counts',
-    figure: `${plainText(partsA, say)} : ${partsOfB(option.offRatio)}`,
+    figure: `${plainText(a, say)} : ${partsOfB(option.offRatio)}`,
     against: `wanted ${clip(written, WRITTEN_LENGTH)}${limits}`,
   };
 }

@@ -2,11 +2,10 @@ import { budgetOf } from '../budget.ts';
 import { percentOf } from '../dial.ts';
 import { tankFacts } from '../facts/tankFacts.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
-import { fixed, type Say, signed } from '../format.ts';
+import { fixed, type Say, signedPercentText, signedRangeText } from '../format.ts';
 import { ratedShare, torquesOf } from '../load/torque.ts';
 import type { PlannedOption } from '../option.ts';
 import { type Plan, SIDES } from '../plan.ts';
-import type { Fraction } from '../ratio.ts';
 import { amountText } from '../shown.ts';
 import { runsLow } from '../tanks.ts';
 import { inFloat, input } from '../working.ts';
@@ -33,11 +32,10 @@ function loadRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRo
 function budgetRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRow[] {
   const { from, to, likely, verdict, contributions } = budgetOf(plan, option);
   if (contributions.length === 0) return [];
-  const end = (share: Fraction) => signed(percentOf(share), 2, say);
   return [
     {
       what: 'Worst case',
-      figure: `${end(from.value)} to ${end(to.value)}\u00A0%`,
+      figure: signedRangeText(from.value, to.value, say),
       against: [`likely ±${amountText(likely.value, 'share', say)} about the off-ratio`, ...(verdict === null ? [] : [verdict])].join('; '),
     },
   ];
@@ -67,7 +65,7 @@ const bySide = (running: Running, of: 'flow' | 'pumpSpeed', say: Say): string =>
 
 function settingRows(setting: Setting, say: Say): readonly RatioRow[] {
   const wanted = setting.wanted.put.find(([letter]) => letter === 'Q')?.[1];
-  const cost = `${signed(percentOf(setting.cost.value), 2, say)}\u00A0%`;
+  const cost = signedPercentText(setting.cost.value, say);
   return [
     {
       what: 'Dial',

@@ -43,7 +43,7 @@ function height_mm(sheet: ChangeSheet, picture_mm: number, body_mm: number): num
 }
 
 /** What each block of the page needs at most, from the heading down to the bar. */
-export function blockHeights_mm(sheet: ChangeSheet, picture_mm: number, em_mm: number): readonly number[] {
+function blockHeights_mm(sheet: ChangeSheet, picture_mm: number, em_mm: number): readonly number[] {
   const h2_mm = 1.4 * em_mm + 0.35;
   return [
     heading_em(sheet.heading, em_mm) * em_mm,

@@ -43,9 +43,9 @@ export function workingGroups(groups: readonly FactGroup[], say: Say): readonly 
   });
 }
 
-/** Two workings that say the same are one. */
+/** Two workings that say the same are one, whether exact or in floats. */
 const keyOf = ({ what, formula, value, put }: Worked): string =>
-  [what, formula.written, String(value), ...put.map(([letter, { value: number }]) => `${letter}=${String(number)}`)].join('|');
+  [what, formula.written, Number(value), ...put.map(([letter, { value: number }]) => `${letter}=${Number(number)}`)].join('|');
 
 function numbered(number: number, worked: Worked, references: ReadonlyMap<string, number>, say: Say): NumberedWorking {
   const { what, formula, numbers, put, result, source } = workingText(worked, say);

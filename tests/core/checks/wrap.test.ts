@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { wrap } from '../../../core/src/checks/wrap.ts';
 import type { StageRow } from '../../../core/src/file/machine.ts';
-import { fitOf } from '../../../core/src/option.ts';
+import { fitOf } from '../../../core/src/stageFit.ts';
 import examples from '../../sources/chain.json';
 import { expectFinding, expectNotMade, inLine, judgePair, mm, only, pair, pitches, planOf, shopOf, stageRow } from '../planFixture.ts';
 

@@ -1,7 +1,8 @@
 import { For } from 'solid-js';
-import { capital, type FigureRule, MEASURE_NAMES, measureOf } from '../../../../core/src/chemistry/measures.ts';
+import { type FigureRule, MEASURE_NAMES, measureOf } from '../../../../core/src/chemistry/measures.ts';
 import type { Tank } from '../../../../core/src/chemistry/systems.ts';
 import { chemistryNumberTrouble, type IngredientRow, ingredientTrouble } from '../../../../core/src/file/chemistryRow.ts';
+import { capital } from '../../../../core/src/format.ts';
 import { TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
