@@ -11,6 +11,7 @@ import {
   lengthNumberText,
   productText,
 } from '../../core/src/optionWords.ts';
+import { Fraction } from '../../core/src/ratio.ts';
 import { originText, stageFacts } from '../../core/src/stageFacts.ts';
 
 const say = { decimal: '.', system: 'metric' } as const;
@@ -45,6 +46,16 @@ describe('pumps and teeth as one product [hand arithmetic]', () => {
   });
   test('a displacement without a short decimal in inches is written in cc', () => {
     expect(productText(bench1, optionOf(bench1, [23, 25]), inch)).toMatch(/^pumps 12 : 6 /);
+  });
+  test('a delivery that is counted is in the pumps: 12 against 6 × 0.965 = 5.79', () => {
+    const measured = (pump: Plan['sides']['B']['pumps'][number]) => ({
+      ...pump,
+      delivery: { known: true, value: { share: new Fraction('0.965'), uncertainty: { known: false } } } as const,
+      asMeasured: true,
+    });
+    const { pumps } = bench1.sides.B;
+    const plan = { ...bench1, sides: { ...bench1.sides, B: { ...bench1.sides.B, pumps: [measured(pumps[0])] as const } } };
+    expect(productText(plan, optionOf(plan, [21, 22]), say)).toBe('pumps as measured 12 : 5.79 × teeth 22 : 21 = 8800 : 4053 = 2.1712 : 1');
   });
   test('a decimal comma', () => {
     expect(productText(bench1, optionOf(bench1, [23, 25]), { ...say, decimal: ',' })).toMatch(/= 2,1739 : 1$/);
