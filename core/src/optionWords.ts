@@ -96,10 +96,18 @@ export function productText(plan: Plan, option: PlannedOption, say: Say): string
     const pair = stage.turns === 'A' ? `${teeth.driver} : ${teeth.driven}` : `${teeth.driven} : ${teeth.driver}`;
     return [plan.stages.length === 1 ? `teeth ${pair}` : `${stage.name} ${pair}`];
   });
-  const measured = [option.pumps.A, option.pumps.B].some(({ delivery, asMeasured }) => delivery.known && asMeasured);
-  const pumps = `pumps ${measured ? 'as measured ' : ''}${displacements(option.pumps, say)}`;
+  const pumps = `${pumpsText(option.pumps)} ${displacements(option.pumps, say)}`;
   return `${[pumps, ...wheels].join(' × ')} = ${exactRatioText(R)} = ${ratioText(R, say)}`;
 }
+
+/**
+ * What the pumps count for in the ratio.
+ *
+ * @source our choice
+ * @example pumpsText(option.pumps)  // 'pumps as measured', where their measured delivery counts
+ */
+export const pumpsText = ({ A, B }: PlannedOption['pumps']): string =>
+  [A, B].some(({ delivery, asMeasured }) => delivery.known && asMeasured) ? 'pumps as measured' : 'pumps';
 
 /**
  * A length as its text has it, without the unit: for a column whose head carries it.

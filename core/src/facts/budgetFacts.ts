@@ -1,6 +1,6 @@
 import { type Budget, budgetOf } from '../budget.ts';
 import type { Contribution } from '../contributions.ts';
-import { type Say, SENSE, signedPercentText } from '../format.ts';
+import { type Say, SENSE, signedPercentText, withTrueMinus } from '../format.ts';
 import type { Build, Plan } from '../plan.ts';
 import { amountText } from '../shown.ts';
 import type { Input } from '../working.ts';
@@ -45,7 +45,7 @@ function slipNote({ contributions, slipNotEstimated }: Budget): string {
 
 function verdictFacts({ mix }: Plan, { verdict }: Budget): readonly Fact[] {
   if (verdict === null) return [];
-  return [{ id: 'verdict', what: 'against the limits', figure: verdict, note: mix.limitsWritten ?? '', working: null }];
+  return [{ id: 'verdict', what: 'against the limits', figure: verdict, note: withTrueMinus(mix.limitsWritten ?? ''), working: null }];
 }
 
 function lackingFacts({ lacking }: Budget): readonly Fact[] {

@@ -1,6 +1,6 @@
 import { indexMade } from '../chemistry/chemistry.ts';
 import { indexText } from '../chemistry/indexText.ts';
-import { fixed, offRatioText, ratioText, type Say, SENSE, signedPercentText } from '../format.ts';
+import { fixed, offRatioText, ratioText, type Say, SENSE, signedPercentText, withTrueMinus } from '../format.ts';
 import { madeOffRatio, madeRatio } from '../madeRatio.ts';
 import { aPerB, perHundredA } from '../mixRatio.ts';
 import { type Build, type Mix, type Plan, SIDES } from '../plan.ts';
@@ -55,7 +55,7 @@ function limitFacts({ limitsWorked, limitsWritten }: Mix, say: Say): readonly Fa
     const worked = limitsWorked[end];
     return fact(`${end}Limit`, worked, say, {
       figure: signedPercentText(worked.value, say, 3),
-      note: `${limitsWritten}; ${SENSE}`,
+      note: `${withTrueMinus(limitsWritten ?? '')}; ${SENSE}`,
     });
   });
 }

@@ -1,7 +1,8 @@
 import { driveKind } from '../drives/index.ts';
-import { fixed, offRatioText, ratioText, type Say } from '../format.ts';
+import { capital, fixed, offRatioText, ratioText, type Say, withTrueMinus } from '../format.ts';
 import { perHundredA } from '../mixRatio.ts';
 import type { PlannedOption } from '../option.ts';
+import { pumpsText } from '../optionWords.ts';
 import type { Mix, Plan } from '../plan.ts';
 import { type Fraction, whole } from '../ratio.ts';
 import { pumpRatio, sprocketRatio } from '../train.ts';
@@ -24,7 +25,7 @@ export const OFF_RATIO_DEFINITION =
 /** The ratio after the change: exact, how far off, as the data sheet counts, where it comes from, and what it was before. */
 export function ratioRows(plan: Plan, option: PlannedOption, fitted: PlannedOption, say: Say): readonly RatioRow[] {
   const { mix } = plan;
-  const asWritten = mix.limitsWritten === null ? '' : `, ${clip(mix.limitsWritten, WRITTEN_LENGTH)} as written`;
+  const asWritten = mix.limitsWritten === null ? '' : `, ${clip(withTrueMinus(mix.limitsWritten), WRITTEN_LENGTH)} as written`;
   return [
     { what: 'By volume, exact', figure: exactAndDecimal(option.bPerA, say), against: `wanted ${ratioText(aPerB(mix.wantedBPerA), say)}` },
     { what: 'Off-ratio', figure: offRatioText(option.offRatio, say), against: insideText(option.inside) + asWritten },
@@ -70,7 +71,7 @@ function product(plan: Plan, option: PlannedOption, say: Say): RatioRow {
   const wheels = words.length === 1 ? `${words[0]}s` : 'wheels';
   const teeth = option.stages.map((stage) => stage.teeth);
   return {
-    what: `Pumps × ${wheels}`,
+    what: `${capital(pumpsText(option.pumps))} × ${wheels}`,
     figure: `(${ratio(pumpRatio(option.pumps))}) × (${ratio(sprocketRatio(plan, teeth))})`,
     against: 'both are in the figures above; apply neither again',
   };

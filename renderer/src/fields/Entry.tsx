@@ -10,6 +10,8 @@ export interface EntryProps {
   /** Hides the label where a table head already says it; it is still read aloud. */
   readonly bare?: boolean;
   readonly place: Place;
+  /** Other places that this box holds: the far end of a range, what is typed here in another way. */
+  readonly also?: readonly Place[] | undefined;
   /** The text that stands for the value in the file; empty where it is not given. */
   readonly text: string;
   /** Reads a text as it is typed, and keeps it where it can be read. Empty text clears the value where that is allowed. */
@@ -69,6 +71,7 @@ export function Entry(props: EntryProps) {
         autocomplete="off"
         spellcheck={false}
         data-place={placeKey(props.place)}
+        data-also={props.also?.map(placeKey).join(' ')}
         value={text()}
         placeholder={props.placeholder}
         size={props.width === undefined ? undefined : Number(props.width)}

@@ -17,6 +17,7 @@ import { Entry } from './Entry.tsx';
 interface FieldProps {
   readonly label: string;
   readonly place: Place;
+  readonly also?: readonly Place[] | undefined;
   readonly bare?: boolean;
   readonly hint?: string | undefined;
   readonly placeholder?: string;

@@ -1,6 +1,7 @@
 import { createMemo, Show } from 'solid-js';
 import { bandOf } from '../../../core/src/band.ts';
 import { type Budget, budgetOf } from '../../../core/src/budget.ts';
+import { withTrueMinus } from '../../../core/src/format.ts';
 import { offRatioText, type PlannedOption, ratioText, type Say } from '../../../core/src/index.ts';
 import { worstRangeText } from '../../../core/src/optionWords.ts';
 import { ONE } from '../../../core/src/ratio.ts';
@@ -30,7 +31,7 @@ export function Band() {
           <dl class="facts">
             <Fact word="Wanted" value={of().mix.sheet.written} />
             <Fact word="by volume, as run" value={ratioText(ONE.div(of().mix.wantedBPerA), app.say())} />
-            <Fact word="Limits" value={of().mix.limitsWritten ?? 'not given'} />
+            <Fact word="Limits" value={withTrueMinus(of().mix.limitsWritten ?? 'not given')} />
             <OptionFact word="Fitted" option={app.solution.fitted()} say={app.say()} />
             <OptionFact word="Chosen" option={app.solution.chosen()} say={app.say()} />
             <WorstFact budget={worst()} say={app.say()} />
@@ -77,7 +78,7 @@ function WorstFact(props: { readonly budget: Budget | null; readonly say: Say })
     <Show when={props.budget}>
       {(budget) => (
         <div>
-          <dt>Worst case of the chosen, + is B-rich</dt>
+          <dt>Worst case, + is B-rich</dt>
           <dd>
             <small>
               {worstRangeText(budget(), props.say)}

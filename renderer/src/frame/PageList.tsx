@@ -12,7 +12,7 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
       <b>Ratiowright</b>
       <Show when={app.shop.file !== null}>
         <small>
-          {app.shop.name} · {app.shop.unsaved ? 'not saved' : 'saved'}
+          {app.shop.name} <span class="nw">· {app.shop.unsaved ? 'not saved' : 'saved'}</span>
         </small>
         <ul>
           <For each={PAGES}>

@@ -29,7 +29,7 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
     return limits === null || limits === undefined ? '' : `${signed(limits[which].mul(whole(100)), 2, app.say())} %`;
   };
   return (
-    <svg class="rule" width="100%" height="92" role="img" aria-label={sentence()}>
+    <svg class="rule" width="100%" height="98" role="img" aria-label={sentence()}>
       <Show when={props.scale.limits}>
         {(limits) => (
           <>
@@ -92,11 +92,11 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
       <Show when={props.worst}>{(budget) => <Whisker span={props.scale.spanOf(budget().from.value, budget().to.value)} />}</Show>
       <Pointer spot={fittedSpot()} />
       <Pointer spot={chosenSpot()} solid />
-      <text class="f" x="0" y="90">
+      <text class="f" x="0" y="95">
         above: A : B by volume · below: B per 100 A by {app.solution.answered()?.plan.mix.sheet.basis} · more B to the left · solid: chosen,
         with its worst case; hollow: fitted
       </text>
-      <text class="e" x="100%" y="90">
+      <text class="e" x="100%" y="95">
         {beyond()}
       </text>
     </svg>

@@ -140,9 +140,10 @@ export function createApp(host: Host): App {
 }
 
 function focusField(place: Place): void {
-  for (let length = place.length; length > 1; length -= 1) {
+  for (let length = place.length; length > 0; length -= 1) {
     const key = CSS.escape(placeKey(place.slice(0, length)));
-    const field = document.querySelector<HTMLElement>(`[data-place="${key}"], [data-place^="${key}."]`);
+    const inside = `[data-also~="${key}"], [data-place^="${key}."]`;
+    const field = document.querySelector<HTMLElement>(`[data-place="${key}"]`) ?? document.querySelector<HTMLElement>(inside);
     if (field === null) continue;
     openBlocksAround(field);
     field.focus();

@@ -33,7 +33,7 @@ test('E12 on Bench 1, 23 to 25: ±1.68 %, likely ±0.79 %, inside with margin [i
     likely: '±0.79 %; root of the sum of squares, without slip',
     from: '−1.76 %; + is B-rich',
     to: '+1.61 %; + is B-rich',
-    verdict: 'inside with margin; -2 to 2 % of B per A',
+    verdict: 'inside with margin; −2 to 2 % of B per A',
     pumpA: '±0.50 %; ',
     densityA: '±0.20 %; ',
     temperatureA: '±0.12 %; ',
@@ -70,7 +70,7 @@ test('an uncertainty that is not given is named, and leaves the margin open', ()
   expect(facts).toMatchObject({
     worst: '±1.48 %; slip of A and B not estimated, and so not in it',
     lacking: 'not given; the density uncertainty of A',
-    verdict: 'inside, margin not known; -2 to 2 % of B per A',
+    verdict: 'inside, margin not known; −2 to 2 % of B per A',
   });
   expect(facts).not.toHaveProperty('densityA');
 });

@@ -50,6 +50,7 @@ export function ChecklistFields(props: { readonly form: MachineForm }) {
                 label={`Checklist line ${index + 1}`}
                 place={props.form.place('checklist', index)}
                 value={text()}
+                hint={text().trim() === '' ? 'empty: not printed' : undefined}
                 set={(next) =>
                   props.form.edit(['checklist', index], ({ checklist }) => {
                     if (checklist !== undefined) checklist[index] = next ?? '';

@@ -3,7 +3,7 @@ import { freshId } from '../../../../core/src/file/freshId.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type RangeEntry, rangeText, readWindowEntry } from '../../../../core/src/range.ts';
 import { QuantityField, TextField } from '../../fields/index.tsx';
-import { useApp } from '../../state/app.ts';
+import { placeKey, useApp } from '../../state/app.ts';
 import { layoutOf } from '../../state/layouts.ts';
 import { put } from '../../state/put.ts';
 import type { MachineForm } from './machineForm.ts';
@@ -46,7 +46,7 @@ export function MachineHead(props: { readonly form: MachineForm }) {
           place={form().place('motor', 'usable')}
           value={motor().usable}
           read={(text) => readWindowEntry(USABLE, text, app.say())}
-          write={(usable) => rangeText(usable, USABLE.unit)}
+          write={(usable) => rangeText('share', usable, USABLE.unit)}
           check={(usable) => machineTrouble({ motor: { usable } })}
           set={(usable) => form().edit(['motor', 'usable'], (row) => put(row.motor, 'usable', usable))}
         />
@@ -127,7 +127,7 @@ export function AddMachine() {
     app.goTo(['machines', (app.shop.file?.machines.length ?? 1) - 1, 'name']);
   };
   return (
-    <button type="button" onClick={add}>
+    <button type="button" data-place={placeKey(['machines'])} onClick={add}>
       Add a machine
     </button>
   );

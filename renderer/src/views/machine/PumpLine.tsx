@@ -68,9 +68,10 @@ function PumpFigures(props: { readonly entry: PumpEntry; readonly at: PumpAt & {
           bare
           label={`Speed of ${called()}, rpm from – to`}
           place={place('speedFrom')}
+          also={[place('speedTo')]}
           value={speedOf(row())}
           read={(text) => readOpenRangeEntry(SPEED, text, app.say())}
-          write={(speed) => rangeText(speed, SPEED.unit)}
+          write={(speed) => rangeText('speed', speed, SPEED.unit)}
           check={({ from, to }) => machineTrouble({ pump: { ...(from && { speedFrom: from }), ...(to && { speedTo: to }) } })}
           set={(speed) =>
             edit(['speedFrom'], (pump) => {

@@ -7,6 +7,7 @@ interface ReadProps<T> {
   readonly label: string;
   readonly bare?: boolean;
   readonly place: Place;
+  readonly also?: readonly Place[];
   readonly hint?: string | undefined;
   readonly placeholder?: string;
   readonly value: T | undefined;

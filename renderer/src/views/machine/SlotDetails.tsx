@@ -46,6 +46,7 @@ export function SlotDetails(props: SlotProps) {
             <ReadField
               label="Teeth from – to"
               place={place('teethFrom')}
+              also={[place('teethTo')]}
               value={teethOf(slot())}
               read={(text) => readCountRange(text, 5, 400)}
               write={countRangeText}

@@ -59,7 +59,7 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
               place={place('centre')}
               value={windowOf(stage().centre)}
               read={(text) => readWindowEntry(entry(), text, app.say())}
-              write={(centre) => rangeText(centre, form().units().length)}
+              write={(centre) => rangeText('length', centre, form().units().length)}
               check={(centre) => machineTrouble({ stage: { centre } })}
               set={(centre) => set('centre', centre && centreOf(centre))}
             />

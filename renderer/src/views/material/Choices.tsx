@@ -5,6 +5,8 @@ import { placeKey, useApp } from '../../state/app.ts';
 interface ChoicesProps<T extends string> {
   readonly label: string;
   readonly place: Place;
+  /** Other places that an answer settles. */
+  readonly also?: readonly Place[];
   readonly options: readonly (readonly [T, string])[];
   /** Undefined where nobody has said yet: then none is marked. */
   readonly value: T | undefined;
@@ -25,6 +27,7 @@ export function Choices<T extends string>(props: ChoicesProps<T>) {
               type="radio"
               name={name}
               data-place={index() === 0 ? placeKey(props.place) : undefined}
+              data-also={index() === 0 ? props.also?.map(placeKey).join(' ') : undefined}
               checked={props.value === value}
               onChange={() => {
                 app.shop.pause();

@@ -79,10 +79,10 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
               {tankFigure('viscosity', units().viscosity, 'Viscosity')}
             </Line>
             <Line words="Density known to ±" unit="%">
-              {tankFigure('densityUncertainty', '%', 'Uncertainty of the density')}
+              {cells((part) => figure(part, 'densityUncertainty', '%', 'Uncertainty of the density'))}
             </Line>
             <Line words="Temperature held to ±" unit={units().temperatureDifference}>
-              {tankFigure('temperatureUncertainty', units().temperatureDifference, 'Uncertainty of the temperature')}
+              {cells((part) => figure(part, 'temperatureUncertainty', units().temperatureDifference, 'Uncertainty of the temperature'))}
             </Line>
             <Line words="As run" unit="worked out">
               {cells(asRun)}

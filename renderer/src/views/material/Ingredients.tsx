@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
 import { componentIn, type Tank } from '../../../../core/src/chemistry/systems.ts';
-import { useApp } from '../../state/app.ts';
+import { placeKey, useApp } from '../../state/app.ts';
 import { addIngredient, askedTank, chemistryOf } from './chemistryForm.ts';
 import { IngredientLine } from './IngredientLine.tsx';
 import type { MaterialForm } from './materialForm.ts';
@@ -33,7 +33,7 @@ export function Ingredients(props: { readonly form: MaterialForm; readonly tank:
       <Show when={rows().length === 0}>
         <p class="hint">Nothing is in it yet.</p>
       </Show>
-      <button type="button" onClick={add}>
+      <button type="button" data-place={placeKey(props.form.place('chemistry', props.tank, 'ingredients'))} onClick={add}>
         Add an ingredient to {props.tank}
       </button>
     </section>

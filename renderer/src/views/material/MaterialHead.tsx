@@ -1,7 +1,7 @@
 import { For } from 'solid-js';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import { TextField } from '../../fields/index.tsx';
-import { useApp } from '../../state/app.ts';
+import { placeKey, useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
 import { editPart, type MaterialForm } from './materialForm.ts';
 
@@ -81,7 +81,7 @@ export function AddMaterial() {
     requestAnimationFrame(() => document.activeElement instanceof HTMLInputElement && document.activeElement.select());
   };
   return (
-    <button type="button" onClick={add}>
+    <button type="button" data-place={placeKey(['materials'])} onClick={add}>
       Add a material
     </button>
   );

@@ -6,6 +6,7 @@ import { useApp } from '../../state/app.ts';
 interface NumberProps {
   readonly label: string;
   readonly place: Place;
+  readonly also?: readonly Place[];
   readonly hint?: string | undefined;
   readonly value: string | undefined;
   /** Undefined where the box was emptied: not given. */

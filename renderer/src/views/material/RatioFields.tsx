@@ -66,6 +66,7 @@ export function RatioFields(props: { readonly form: MaterialForm }) {
               <NumberField
                 label={`B per 100 A${basisWords()}`}
                 place={form().place('ratio', 'perHundredA')}
+                also={[form().place('ratio', 'parts')]}
                 value={ratio()?.perHundredA}
                 set={(value) => {
                   setEmpty('perHundredA');

@@ -13,6 +13,8 @@ export function RatioSource(props: { readonly form: MaterialForm }) {
       <Choices
         label="The mix ratio is given"
         place={props.form.place('chemistry')}
+        // Beside chemistry a second ratio has no box: the other answer takes it away.
+        also={props.form.fromChemistry() ? [props.form.place('otherRatio')] : []}
         options={SOURCES}
         value={props.form.fromChemistry() ? 'chemistry' : 'sheet'}
         pick={(source) => props.form.takeFromChemistry(source === 'chemistry')}

@@ -4,7 +4,7 @@ import type { Line, OptionLines } from './optionLines.ts';
 export function Dominated(props: { readonly line: Line; readonly lines: OptionLines; readonly columns: number }) {
   const unfolded = () => props.lines.isUnfolded(props.line);
   return (
-    <tr class="fold">
+    <tr class="fold" classList={{ under: unfolded() }}>
       <td />
       <td colspan={props.columns - 1}>
         <button type="button" class="plain" aria-expanded={unfolded()} onClick={() => props.lines.fold(props.line, unfolded())}>

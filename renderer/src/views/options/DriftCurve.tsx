@@ -5,6 +5,8 @@ import { type Plan, type PlannedOption, signed } from '../../../../core/src/inde
 import { useApp } from '../../state/app.ts';
 
 const HEIGHT = 132;
+/** Room for the figures at the left of the plot, as the style sheet keeps it. */
+const LEFT = 44;
 
 /** How the off-ratio moves with temperature: A solid, B dashed, both together dotted; limits in short dashes. */
 export function DriftCurve(props: { readonly plan: Plan; readonly option: PlannedOption }) {
@@ -17,11 +19,11 @@ export function DriftCurve(props: { readonly plan: Plan; readonly option: Planne
       <Show when={curve()}>
         {(of) => (
           <>
-            <svg width="100%" height={HEIGHT + 58} role="img" aria-label={of().sentence}>
-              <text class="f" x="0" y="12">
+            <svg class="plot" height={HEIGHT + 58} role="img" aria-label={of().sentence}>
+              <text class="f" x={-LEFT} y="12">
                 off-ratio in %, + is B-rich
               </text>
-              <svg class="plot" x="44" y="22" height={HEIGHT} aria-hidden="true">
+              <svg width="100%" y="22" height={HEIGHT} aria-hidden="true">
                 <For each={of().up}>
                   {(mark) => (
                     <>

@@ -56,12 +56,12 @@ function Row(props: { readonly fact: Fact }) {
 
 function Figures(props: { readonly fact: Fact }) {
   return (
-    <>
+    <span class="line">
       <span class="what">{props.fact.what}</span> <b class="num">{props.fact.figure}</b>
       <Show when={props.fact.note !== ''}>
         {' '}
         <small class="faint">{props.fact.note}</small>
       </Show>
-    </>
+    </span>
   );
 }

@@ -31,7 +31,7 @@ export function OptionRow(props: RowProps) {
   };
   return (
     <tr
-      classList={{ blocked: props.line.blocked }}
+      classList={{ blocked: props.line.blocked, under: props.line.dominated }}
       data-key={props.line.key}
       data-rank={props.line.rank ?? undefined}
       data-best={props.line.changed ?? undefined}
@@ -41,7 +41,12 @@ export function OptionRow(props: RowProps) {
       onClick={() => props.choose()}
       onFocus={() => props.reach()}
     >
-      <td class="nw faint">{place()}</td>
+      <td class="nw faint">
+        {place()}
+        <Show when={props.line.dominated}>
+          <span class="heard"> dominated</span>
+        </Show>
+      </td>
       <For each={option.stages}>{(stage) => <TeethCell stage={stage} />}</For>
       <td class="num">{fixed(ONE.div(option.bPerA), 4, app.say())}</td>
       <Show when={props.line.blocked} fallback={<Figures {...props} option={option} />}>
@@ -99,13 +104,15 @@ function Figures(props: RowProps & { readonly option: PlannedOption }) {
       </Show>
       <Show when={props.columns.geometry}>
         <td class="num nw">{loops(({ pitches }) => String(pitches))}</td>
-        <td class="num nw">{loops(({ centre_m }) => lengthNumberText(centre_m, app.say(), 2))}</td>
+        <td class="num nw centrecell">{loops(({ centre_m }) => lengthNumberText(centre_m, app.say(), 2))}</td>
       </Show>
       <td class="findcell">
-        <Show when={props.line.noGain}>
-          <span class="faint">no gain; </span>
-        </Show>
-        <Short option={props.option} />
+        <div class="short">
+          <Show when={props.line.noGain}>
+            <span class="faint">no gain; </span>
+          </Show>
+          <Short option={props.option} />
+        </div>
       </td>
     </>
   );

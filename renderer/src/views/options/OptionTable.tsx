@@ -2,7 +2,7 @@ import { createMemo, createSelector, createSignal, For, Show } from 'solid-js';
 import { bandOf } from '../../../../core/src/band.ts';
 import { type Order, orderNote } from '../../../../core/src/optionList.ts';
 import { useApp } from '../../state/app.ts';
-import { columnsOf } from './columns.ts';
+import { type Columns, columnsOf } from './columns.ts';
 import { Dominated } from './Dominated.tsx';
 import { OptionRow } from './OptionRow.tsx';
 import type { Line, OptionLines } from './optionLines.ts';
@@ -59,7 +59,7 @@ export function OptionTable(props: { readonly lines: OptionLines }) {
       <Show when={columns()}>
         {(of) => (
           // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: its rows are chosen by arrows and Enter, as a grid's are
-          <table ref={(element) => (table = element)} class="optiontable" role="grid" aria-label="Options" onKeyDown={move}>
+          <table ref={(element) => (table = element)} class={classOf(of())} role="grid" aria-label="Options" onKeyDown={move}>
             <TableHead columns={of()} />
             <For each={GROUPS}>
               {(group) => (
@@ -99,6 +99,8 @@ export function OptionTable(props: { readonly lines: OptionLines }) {
     </div>
   );
 }
+
+const classOf = ({ stages }: Columns): string => (stages.length > 1 ? 'optiontable several' : 'optiontable');
 
 const row = (table: HTMLElement, line: Line): HTMLElement | null => table.querySelector(`tr[data-key="${line.key}"]`);
 

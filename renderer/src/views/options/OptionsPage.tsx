@@ -45,8 +45,10 @@ export function OptionsPage() {
         <Head />
         <div class="settingsrow">
           <SearchSettings />
-          <Order lines={lines} />
-          <HideBlocked lines={lines} />
+          <div class="listed">
+            <Order lines={lines} />
+            <HideBlocked lines={lines} />
+          </div>
         </div>
         <Show when={app.solution.answered()}>
           <OptionTable lines={lines} />

@@ -45,7 +45,7 @@ export function TableHead(props: { readonly columns: Columns }) {
           <th scope="col" class="num">
             Pitches
           </th>
-          <th scope="col" class="num nw">
+          <th scope="col" class="num nw centrecell">
             Centre, {lengthUnit(app.say())}
           </th>
         </Show>

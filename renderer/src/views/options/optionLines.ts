@@ -14,6 +14,8 @@ export interface Line {
   readonly changed: number | null;
   readonly noGain: boolean;
   readonly blocked: boolean;
+  /** Whether it stands folded away under another one. */
+  readonly dominated: boolean;
   /** What this one dominates, folded away under it. */
   readonly under: readonly Line[];
 }
@@ -108,7 +110,7 @@ export function createOptionLines(app: App): OptionLines {
   };
 }
 
-const PLAIN = { rank: null, changed: null, noGain: false, blocked: false, under: [] } as const;
+const PLAIN = { rank: null, changed: null, noGain: false, blocked: false, dominated: false, under: [] } as const;
 
 /** What is fitted, and beside the closest the best for each number of parts. */
 function headLines({ plan, ranked }: Answered, by: Order): readonly Line[] {
@@ -127,7 +129,7 @@ function rankedLines({ plan, ranked }: Answered, by: Order): readonly Line[] {
     ...listed,
     key,
     group: 'ranked',
-    under: dominated.map((under, index) => lineOf(under, `${key}-${index}`)),
+    under: dominated.map((under, index) => ({ ...lineOf(under, `${key}-${index}`), dominated: true })),
   });
   return orderedOptions(plan, ranked, by).map((listed, index) => lineOf(listed, `line-${index}`));
 }

@@ -1,0 +1,28 @@
+import { Show } from 'solid-js';
+import type { Place } from '../../../../core/src/index.ts';
+import { placeKey } from '../../state/app.ts';
+
+/** A yes or no of the search. Where it would do nothing it cannot be ticked, and the note says why. */
+export function SearchTick(props: {
+  readonly label: string;
+  readonly place: Place;
+  readonly value: boolean;
+  readonly set: (value: boolean) => void;
+  readonly note?: string;
+  readonly idle?: boolean;
+}) {
+  return (
+    <label class="choice">
+      <input
+        type="checkbox"
+        data-place={placeKey(props.place)}
+        checked={props.value}
+        // What an older file has ticked can still be taken away.
+        disabled={props.idle === true && !props.value}
+        onChange={(event) => props.set(event.currentTarget.checked)}
+      />
+      <span classList={{ faint: props.idle === true }}>{props.label}</span>
+      <Show when={props.note}>{(note) => <small>{note()}</small>}</Show>
+    </label>
+  );
+}
