@@ -6,7 +6,7 @@ import type { PlannedOption } from './option.ts';
 import type { InsideCount } from './optionList.ts';
 import type { Plan, Pump } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
-import { delivered_m3_per_rev, pumpRatio } from './train.ts';
+import { delivered_m3_per_rev, pumpRatio, pumpsText } from './train.ts';
 import { fromSI } from './units.ts';
 
 // Words about options that the list and the chosen option share.
@@ -99,15 +99,6 @@ export function productText(plan: Plan, option: PlannedOption, say: Say): string
   const pumps = `${pumpsText(option.pumps)} ${displacements(option.pumps, say)}`;
   return `${[pumps, ...wheels].join(' × ')} = ${exactRatioText(R)} = ${ratioText(R, say)}`;
 }
-
-/**
- * What the pumps count for in the ratio.
- *
- * @source our choice
- * @example pumpsText(option.pumps)  // 'pumps as measured', where their measured delivery counts
- */
-export const pumpsText = ({ A, B }: PlannedOption['pumps']): string =>
-  [A, B].some(({ delivery, asMeasured }) => delivery.known && asMeasured) ? 'pumps as measured' : 'pumps';
 
 /**
  * A length as its text has it, without the unit: for a column whose head carries it.

@@ -1,5 +1,5 @@
 import { driveKind } from './drives/index.ts';
-import type { Plan, Pump, SideName, Teeth } from './plan.ts';
+import type { Build, Plan, Pump, SideName, Teeth } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
 import { type Formula, formula, type Input, input, numbered, work } from './working.ts';
 
@@ -126,3 +126,12 @@ export function fittedPumps(plan: Plan): Readonly<Record<SideName, Pump>> {
   const fitted = (side: SideName) => plan.sides[side].pumps[plan.sides[side].fitted] ?? plan.sides[side].pumps[0];
   return { A: fitted('A'), B: fitted('B') };
 }
+
+/**
+ * The pumps in words, as `pumpRatio` counts them.
+ *
+ * @source our choice
+ * @example pumpsText(pumps)  // 'pumps as measured', where their measured delivery counts
+ */
+export const pumpsText = ({ A, B }: Build['pumps']): string =>
+  [A, B].some(({ delivery, asMeasured }) => delivery.known && asMeasured) ? 'pumps as measured' : 'pumps';

@@ -2,10 +2,9 @@ import { driveKind } from '../drives/index.ts';
 import { capital, fixed, offRatioText, ratioText, type Say, withTrueMinus } from '../format.ts';
 import { perHundredA } from '../mixRatio.ts';
 import type { PlannedOption } from '../option.ts';
-import { pumpsText } from '../optionWords.ts';
 import type { Mix, Plan } from '../plan.ts';
 import { type Fraction, whole } from '../ratio.ts';
-import { pumpRatio, sprocketRatio } from '../train.ts';
+import { pumpRatio, pumpsText, sprocketRatio } from '../train.ts';
 import { aPerB, clip, partsPlaces, plainText, shortExactRatio } from './paperText.ts';
 
 /** One way to read the ratio: what it is counted in, the figure, and what it is held against. */

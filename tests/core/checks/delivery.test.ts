@@ -50,6 +50,25 @@ describe('delivery as measured [our choice: 95 %, usual of a new pump, from memo
   });
 });
 
+describe('more than the whole displacement [by definition]', () => {
+  const measured = (value: string, uncertainty: string) => {
+    const row = { value: { value, unit: '%' }, uncertainty: { value: uncertainty, unit: '%' } };
+    const machine = inLine([stageRow(20, 20)]);
+    return shopOf({ ...machine, A: { ...machine.A, pumps: [pumpRow('pump-a', '10', { measuredDelivery: row })] } });
+  };
+  test('100.4 % measured to 0.4 % may be, 100.41 % may not', () => {
+    expect(judged(measured('100.4', '0.4'))).toEqual([]);
+    const file = measured('100.41', '0.4');
+    expectFinding(only(judged(file)), file, {
+      severity: 'warns',
+      where: [...atPump('A'), 'value'],
+      figure: { value: 100.41, unit: '%' },
+      limit: { value: 100.4, unit: '%' },
+      names: ['Pump A', '100.41 %', '100.40 % is the most', 'Weigh again'],
+    });
+  });
+});
+
 test('a pump nobody measured is no finding here: its slip is estimated', () => {
   expect(judged(fileWith(null, null))).toEqual([]);
   expect(only(judged(fileWith('0.9', null))).where).toEqual([...atPump('A'), 'value']);
