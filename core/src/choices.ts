@@ -2,7 +2,7 @@ import { blocks, type Check, type OptionSubject } from './check.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
 import { driveKind } from './drives/index.ts';
 import { layStage } from './option.ts';
-import type { Minutes, Plan, Pump, SideName, Stage, Teeth } from './plan.ts';
+import { type Minutes, type Plan, type Pump, type SideName, type Stage, stageAt, type Teeth } from './plan.ts';
 import { assignPieces, teethToTry } from './rack.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import type { Candidate, Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from './search/index.ts';
@@ -82,12 +82,6 @@ export function choicesOf(plan: Plan): Choices {
     }),
     purchases: (candidate) => subjectOf(candidate).assignment.purchases,
   };
-}
-
-function stageAt(plan: Plan, index: number): Stage {
-  const stage = plan.stages[index];
-  if (stage === undefined) throw new RangeError(`stageAt: there is no stage ${index}`);
-  return stage;
 }
 
 const EFFECTS: Readonly<Record<Stage['turns'], Effect>> = { A: 'A', B: 'B', both: 'none', neither: 'none' };

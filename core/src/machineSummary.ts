@@ -1,9 +1,9 @@
 import { spoken } from './file/fields.ts';
 import type { MachineRow, SideRow } from './file/machine.ts';
 import { MOST_CHECKLIST_LINES } from './file/usualChecklist.ts';
-import { fixed, type Say } from './format.ts';
+import type { Say } from './format.ts';
+import { serviceFactorsText } from './load/missing.ts';
 import type { TypedQuantity } from './reading.ts';
-import { SERVICE_FACTORS } from './tables/serviceFactors.ts';
 import { shotText, withErrorText } from './twoFigures.ts';
 
 // One line for each group of a machine's fields, as typed: it stands in place of the group while that is closed.
@@ -63,8 +63,7 @@ export function loadSummary({ A, B, serviceFactor }: Sides & Pick<MachineRow, 's
  * @source the table of service factors
  * @example usualServiceFactors(say)  // 'with an electric motor 1.0 for an even load, 1.3 for moderate shock, 1.5 for heavy shock'
  */
-export const usualServiceFactors = (say: Say): string =>
-  `with an electric motor ${SERVICE_FACTORS.map(({ load, serviceFactor }) => `${fixed(serviceFactor, 1, say)} for ${load}`).join(', ')}`;
+export const usualServiceFactors = (say: Say): string => `with an electric motor ${serviceFactorsText(say)}`;
 
 /**
  * Tanks and mixer, in one line.

@@ -224,3 +224,17 @@ export interface Plan {
   /** What had to be assumed or is missing, said once for the whole plan. */
   readonly findings: readonly Finding[];
 }
+
+/** @throws RangeError where there is no such stage (a resolved plan has all that its trains name) */
+export function stageAt({ stages }: Plan, index: number): Stage {
+  const stage = stages[index];
+  if (stage === undefined) throw new RangeError(`stageAt: there is no stage ${index}`);
+  return stage;
+}
+
+/** @throws RangeError where a stage has no teeth (a build has teeth for every stage) */
+export function teethAt(teeth: readonly Teeth[], index: number): Teeth {
+  const pair = teeth[index];
+  if (pair === undefined) throw new RangeError(`teethAt: stage ${index} has no teeth`);
+  return pair;
+}

@@ -3,7 +3,7 @@ import { indexText } from './chemistry/indexText.ts';
 import { systemOf } from './chemistry/systems.ts';
 import { fixed, offRatioText, ratioText, type Say, signed, temperatureText } from './format.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
-import { type OffRatioLimits, offRatio } from './mixRatio.ts';
+import { liesInside, type OffRatioLimits, offRatio } from './mixRatio.ts';
 import type { SideName } from './plan.ts';
 import { type Fraction, ONE, ratioOf, whole, ZERO } from './ratio.ts';
 import { input } from './working.ts';
@@ -182,7 +182,7 @@ export function wrongBasisText(ratio: KnownRatio, say: Say): string | null {
   const other = ratio.basis === 'weight' ? 'volume' : 'weight';
   if (e.equals(ZERO)) return `Taken by ${other} by mistake, these numbers would do no harm: A and B are equally dense as run.`;
   const { limits } = ratio;
-  const inside = limits === null ? '' : e.compare(limits.low) >= 0 && e.compare(limits.high) <= 0 ? ', inside' : ', outside';
+  const inside = limits === null ? '' : liesInside(e, limits) ? ', inside' : ', outside';
   return `Taken by ${other} by mistake, these numbers would run ${offRatioText(e, say)}${inside}${limits === null ? '' : ' the limits'}. ${ratio.chemistry === null ? `The sheet must say “by ${ratio.basis}”.` : 'Equivalents are weighed.'}`;
 }
 

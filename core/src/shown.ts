@@ -1,6 +1,6 @@
 import { inUnit, printedUnit, quantity, type Say, significant } from './format.ts';
-import { float } from './ratio.ts';
-import type { Dimension } from './units.ts';
+import { type Fraction, float } from './ratio.ts';
+import { type Dimension, fromSI, toSI } from './units.ts';
 import type { Amount } from './working.ts';
 
 /** The unit people read a dimension in, and how many places are worth printing. */
@@ -105,6 +105,17 @@ function shown(value: Amount, dimension: Dimension, { system }: Say): Shown {
 export function amountText(value: Amount, dimension: Dimension, say: Say, more = 0): string {
   const [unit, places] = shown(value, dimension, say);
   return quantity(value, dimension, unit, places + more, say);
+}
+
+/**
+ * The same rounded up, for an amount that must at least be there.
+ *
+ * @source our choice
+ * @example atLeastText(new Fraction('0.0220234'), 'volume', { decimal: '.', system: 'metric' })  // '22.03 L'
+ */
+export function atLeastText(value: Fraction, dimension: Dimension, say: Say): string {
+  const [unit, places] = shown(value, dimension, say);
+  return quantity(toSI(dimension, fromSI(dimension, value, unit).ceil(places), unit), dimension, unit, places, say);
 }
 
 /** The same with six digits that count, so that it can be put into a formula by hand. */

@@ -1,11 +1,11 @@
 import type { Mounted } from './answer.ts';
 import { offRatio } from './mixRatio.ts';
 import { insideLimits, layStage } from './option.ts';
-import { ENDS, type Plan, type Pump, type SideName } from './plan.ts';
+import { ENDS, type Plan, type Pump, type SideName, stageAt } from './plan.ts';
 import { assignPieces } from './rack.ts';
 import type { Fraction } from './ratio.ts';
-import { fittedPumps, fittedTeeth, madeBPerA } from './train.ts';
-import { changesOf, workOf } from './work.ts';
+import { madeBPerA } from './train.ts';
+import { changedWheelCount, changesOf, partCount, pumpChanges, workOf } from './work.ts';
 
 /** What the order of the search looks at, in its order. */
 export interface Standing {
@@ -30,17 +30,12 @@ export interface TimedStanding extends Standing {
 export function standingOf(plan: Plan, { pumps, teeth }: Mounted): Standing {
   const { A, B } = pumpsOf(plan, pumps);
   const e = offRatio(madeBPerA(plan, { A, B }, teeth), plan.mix.wantedBPerA);
-  const fitted = { ...fittedPumps(plan), teeth: fittedTeeth(plan) };
-  const changedPumps = Number(A !== fitted.A) + Number(B !== fitted.B);
-  const changed = teeth.reduce(
-    (sum, pair, index) => sum + ENDS.filter((end) => pair[end] !== fitted.teeth[index]?.[end]).length,
-    changedPumps,
-  );
+  const wheels = teeth.reduce((count, pair, index) => count + changedWheelCount(stageAt(plan, index), pair), 0);
   return {
     inside: insideLimits(e, plan.mix.limits),
     offRatio: e.abs(),
     places: [
-      changed,
+      wheels + partCount(pumpChanges(plan, { A, B })),
       assignPieces(plan, teeth).purchases,
       plan.sides.A.pumps.indexOf(A),
       plan.sides.B.pumps.indexOf(B),

@@ -1,9 +1,9 @@
 import { driveKind } from './drives/index.ts';
-import type { Build, Plan, Pump, SideName, Teeth } from './plan.ts';
+import { type Build, type Plan, type Pump, type SideName, stageAt, type Teeth, teethAt } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
 import { type Formula, formula, type Input, input, numbered, work } from './working.ts';
 
-export const deliveredAsMeasured = formula({
+const deliveredAsMeasured = formula({
   letter: 'V',
   written: 'D · η',
   dimension: 'displacement',
@@ -38,10 +38,8 @@ export const ofBoth = formula({
 /** Turns of a pump for one turn of the motor, exact. */
 export function trainTurns(plan: Plan, side: SideName, teeth: readonly Teeth[]): Fraction {
   return plan.sides[side].train.reduce((turns, index) => {
-    const stage = plan.stages[index];
-    const pair = teeth[index];
-    if (stage === undefined || pair === undefined) throw new RangeError(`trainTurns: stage ${index} has no teeth`);
-    return turns.mul(driveKind(stage.kind).turns(pair.driver, pair.driven));
+    const { driver, driven } = teethAt(teeth, index);
+    return turns.mul(driveKind(stageAt(plan, index).kind).turns(driver, driven));
   }, ONE);
 }
 
@@ -57,12 +55,11 @@ export function turnsOf(plan: Plan, side: SideName, teeth: readonly Teeth[]): In
   const what = `turns of pump ${side} for one of the motor`;
   if (train.length === 0) return input(`${what}: they turn as one`, ONE, 'number');
   const put = train.flatMap((index, step) => {
-    const pair = teeth[index];
-    if (pair === undefined) throw new RangeError(`turnsOf: stage ${index} has no teeth`);
-    const name = plan.stages[index]?.name ?? String(index);
+    const { driver, driven } = teethAt(teeth, index);
+    const { name } = stageAt(plan, index);
     return [
-      [numbered('z', 2 * step), input(`teeth of ${name} driver`, whole(pair.driver), 'number')] as const,
-      [numbered('z', 2 * step + 1), input(`teeth of ${name} driven`, whole(pair.driven), 'number')] as const,
+      [numbered('z', 2 * step), input(`teeth of ${name} driver`, whole(driver), 'number')] as const,
+      [numbered('z', 2 * step + 1), input(`teeth of ${name} driven`, whole(driven), 'number')] as const,
     ];
   });
   return work(turnsFormula(plan, side, teeth), what, Object.fromEntries(put));

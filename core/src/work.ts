@@ -84,12 +84,15 @@ export function workOf(minutes: Minutes, changes: Changes): Work {
   return { kinds, total: work(timeOfAll, 'work', { s, l, c, p }) };
 }
 
+/** Wheels of a stage that are not the ones fitted. */
+export const changedWheelCount = (stage: Stage, teeth: Teeth): number => ENDS.filter((end) => stage[end].teeth !== teeth[end]).length;
+
 /** What is done at one stage: wheels, and where the stage is touched a loop to lengthen or shorten and a centre to set. */
 export function stageChanges(laid: LaidStage): Changes {
   const { stage, teeth, fit } = laid;
   const otherLoop = fit.loop !== null && !isLeftAlone(stage, teeth, fit) && fit.loop.pitches !== orNull(stage.presentPitches);
   return {
-    sprocket: ENDS.filter((end) => stage[end].teeth !== teeth[end]).length,
+    sprocket: changedWheelCount(stage, teeth),
     chainLength: Number(otherLoop),
     centre: Number(movesCentre(laid)),
     pump: 0,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Say } from '../../core/src/format.ts';
 import { Fraction, float, whole } from '../../core/src/ratio.ts';
-import { amountText, metricAmount, preciseText, siText } from '../../core/src/shown.ts';
+import { amountText, atLeastText, metricAmount, preciseText, siText } from '../../core/src/shown.ts';
 import { DIMENSIONS, type Dimension, toSI } from '../../core/src/units.ts';
 
 const metric: Say = { decimal: '.', system: 'metric' };
@@ -73,4 +73,11 @@ test('a quantity for scripts, in metric [our choice]', () => {
   expect(metricAmount(new Fraction('0.0127'), 'length')).toEqual({ value: 12.7, unit: 'mm' });
   // 28 bar through floats is 28.000000000000004
   expect(metricAmount(2_800_000, 'pressure')).toEqual({ value: 28, unit: 'bar' });
+});
+
+test('what must at least be there is rounded up, in the unit it is read in [arithmetic]', () => {
+  expect(plain(atLeastText(new Fraction('0.0220234'), 'volume', { decimal: '.', system: 'metric' }))).toBe('22.03 L');
+  expect(plain(atLeastText(new Fraction('0.02202'), 'volume', { decimal: '.', system: 'metric' }))).toBe('22.02 L');
+  // 231 cubic inches of 2.54 cm to the gallon: 22.0234 L are 5.817967 gal
+  expect(plain(atLeastText(new Fraction('0.0220234'), 'volume', { decimal: '.', system: 'inch' }))).toBe('5.818 US gal');
 });

@@ -1,10 +1,9 @@
 import { apart, type Check, type OptionSubject } from '../check.ts';
-import { percentOf } from '../dial.ts';
+import { dialText } from '../dial.ts';
 import type { Oiling } from '../drives/driveKind.ts';
 import { driveKind } from '../drives/index.ts';
 import type { Judgement } from '../finding.ts';
 import { flowOf } from '../flow.ts';
-import { fixed, type Say } from '../format.ts';
 import { loopSpeedOf, stageSpeeds } from '../load/power.ts';
 import type { Stage } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
@@ -47,15 +46,13 @@ function tooFast(stage: Stage, speed_m_per_s: number, { ways, takenFrom }: Oilin
         const write = (speed_m_per_s: number, more: number) => amountText(speed_m_per_s, 'velocity', say, more);
         const [found, most] = apart(speed_m_per_s, slower.to_m_per_s, 0, write);
         const taken = takenFrom === null ? '' : ` (the limit of ${loop} ${takenFrom}, of the same pitch)`;
-        return `${stage.name}: with the dial at ${percent(dial, say)} the ${loop} runs at ${found}; ${slower.how} will do up to ${most}${taken}. Give it ${way.how}, or keep the dial lower.`;
+        return `${stage.name}: with the dial at ${dialText(dial, say)} the ${loop} runs at ${found}; ${slower.how} will do up to ${most}${taken}. Give it ${way.how}, or keep the dial lower.`;
       },
       figure: { value: speed_m_per_s, unit: 'm/s' },
       limit: { value: slower.to_m_per_s, unit: 'm/s' },
     },
   ];
 }
-
-const percent = (dial: Fraction, say: Say): string => `${fixed(percentOf(dial), 1, say)}\u00A0%`;
 
 /** One note for all stages of a size that has no limits. */
 function unknown(stages: readonly Stage[]): readonly Judgement[] {

@@ -1,9 +1,8 @@
 import { apart, type Check, notMadeWithout, type OptionSubject } from '../check.ts';
-import { percentOf } from '../dial.ts';
+import { dialText } from '../dial.ts';
 import { driveKind } from '../drives/index.ts';
 import type { Judgement } from '../finding.ts';
 import { flowOf } from '../flow.ts';
-import { fixed } from '../format.ts';
 import { lackingServiceFactor } from '../load/missing.ts';
 import { countedPower, powerIn, ratedPowerOf, stageSpeeds } from '../load/power.ts';
 import { serviceFactorOf } from '../load/pull.ts';
@@ -48,7 +47,7 @@ function overRated({ stage, teeth }: StageTorque, counted: Worked<number>, rated
       what: (say) => {
         const [found, most] = apart(counted.value, rated.value, 0, (power, more) => amountText(power, 'power', say, more));
         const smaller = Math.min(teeth.driver, teeth.driven);
-        return `${stage.name}: with the dial at ${fixed(percentOf(dial), 1, say)}\u00A0% the ${loop} passes on ${found} with the service factor; it is rated for ${most} on ${smaller} teeth. Keep the dial lower, take ${wheel}s with more teeth, or a stronger ${loop}.`;
+        return `${stage.name}: with the dial at ${dialText(dial, say)} the ${loop} passes on ${found} with the service factor; it is rated for ${most} on ${smaller} teeth. Keep the dial lower, take ${wheel}s with more teeth, or a stronger ${loop}.`;
       },
       figure: { value: counted.value, unit: 'W' },
       limit: { value: rated.value, unit: 'W' },

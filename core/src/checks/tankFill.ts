@@ -4,7 +4,7 @@ import type { Judgement, Place } from '../finding.ts';
 import { inUnit } from '../format.ts';
 import { type Plan, SIDES, type Side, type SideName } from '../plan.ts';
 import { type Fraction, ZERO } from '../ratio.ts';
-import { amountText } from '../shown.ts';
+import { amountText, atLeastText } from '../shown.ts';
 import { aboveLowMark } from '../tanks.ts';
 
 /** Without a batch there is nothing that the tanks could be too small for. */
@@ -38,7 +38,7 @@ function ofSide(plan: Plan, side: Side, { volume }: BatchSide): readonly Judgeme
         const litres = (value: Fraction, places = 0) => amountText(value, 'volume', say, places);
         const [takes, stands] = apart(wanted, there, 0, litres);
         const enough = wanted.add(side.lowMark_m3.known ? side.lowMark_m3.value : ZERO);
-        return `The batch takes ${takes} of ${name}; ${stands} stand above the low mark. Fill tank ${name} to ${litres(enough)}, or make less.`;
+        return `The batch takes ${takes} of ${name}; ${stands} stand above the low mark. Fill tank ${name} to ${atLeastText(enough, 'volume', say)}, or make less.`;
       },
       figure: { value: inLitres(wanted), unit: 'L' },
       limit: { value: inLitres(there), unit: 'L' },

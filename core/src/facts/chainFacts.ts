@@ -1,21 +1,22 @@
 import { driveKind } from '../drives/index.ts';
-import { flowOf, settingOrFastest } from '../flow.ts';
+import { flowOf, type Running, settingOrFastest } from '../flow.ts';
 import { fixed, type Say } from '../format.ts';
 import { loopSpeedOf, stageSpeeds } from '../load/power.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
-import { ENDS, type Plan } from '../plan.ts';
+import { ENDS, type Plan, type Teeth } from '../plan.ts';
 import type { Input } from '../working.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
 
 /** A rule is laid along so many pitches, to spread the error of reading it. */
-const MEASURED_PITCHES = 20;
+export const MEASURED_PITCHES = 20;
 
 /** Geometry and care of every stage: wheels, length, wrap, span, speed, slack and wear. None of it corrects the ratio. */
 export function chainFacts(plan: Plan, option: PlannedOption, say: Say): FactGroup {
-  return { id: 'stages', title: 'Stages', facts: option.stages.flatMap((stage) => stageFacts(plan, option, stage, say)) };
+  const running = settingOrFastest(flowOf(plan, option));
+  return { id: 'stages', title: 'Stages', facts: option.stages.flatMap((stage) => stageFacts(plan, option.teeth, running, stage, say)) };
 }
 
-function stageFacts(plan: Plan, option: PlannedOption, of: StageOption, say: Say): readonly Fact[] {
+function stageFacts(plan: Plan, ofAll: readonly Teeth[], running: Running | null, of: StageOption, say: Say): readonly Fact[] {
   const { stage, teeth } = of;
   const kind = driveKind(stage.kind);
   const named: Named = (id, what, worked, note = '') => fact(`${stage.id}.${id}`, worked, say, { what: `${stage.name}: ${what}`, note });
@@ -30,7 +31,7 @@ function stageFacts(plan: Plan, option: PlannedOption, of: StageOption, say: Say
   });
   const { asNew, limit } = kind.wear(stage.size, MEASURED_PITCHES);
   return [
-    ...speedFacts(plan, option, of, named),
+    ...(running === null ? [] : speedFacts(plan, ofAll, running, of, named)),
     ...loopFacts(of, named, say),
     ...wheels,
     named('asNew', `${MEASURED_PITCHES} pitches when new`, asNew),
@@ -41,9 +42,14 @@ function stageFacts(plan: Plan, option: PlannedOption, of: StageOption, say: Say
 type Named = (id: string, what: string, worked: Input, note?: string) => Fact;
 
 /** At the dial for the flow wanted, else at the fastest. */
-function speedFacts(plan: Plan, option: PlannedOption, { stage, teeth }: StageOption, named: Named): readonly Fact[] {
-  const running = settingOrFastest(flowOf(plan, option));
-  const speeds = running && stageSpeeds(plan, option.teeth, stage, running.motorSpeed);
+function speedFacts(
+  plan: Plan,
+  ofAll: readonly Teeth[],
+  { motorSpeed }: Running,
+  { stage, teeth }: StageOption,
+  named: Named,
+): readonly Fact[] {
+  const speeds = stageSpeeds(plan, ofAll, stage, motorSpeed);
   if (speeds === null) return [];
   const { loop } = driveKind(stage.kind).words;
   return [named('speed', `speed of the ${loop}`, loopSpeedOf(stage, teeth, speeds))];

@@ -56,9 +56,9 @@ function stepText({ step }: Leaving, say: Say): string {
 function slipFacts(plan: Plan, build: Build, side: SideName, say: Say): readonly Fact[] {
   const moved = slipDrift(plan, build, side);
   if (!moved.known) return [];
-  const way = side === 'A' ? '+' : '−';
+  const { value } = moved.value;
   const note = `${SENSE}; by the most slip that is estimated`;
-  return [fact(`slipDrift${side}`, moved.value, say, { figure: `${way}${amountText(moved.value.value, 'share', say)}`, note })];
+  return [fact(`slipDrift${side}`, moved.value, say, { figure: signedPercentText(side === 'A' ? value : value.neg(), say), note })];
 }
 
 function lackingFacts(lacking: Drift['lacking']): readonly Fact[] {

@@ -1,5 +1,5 @@
 import { driveKind } from '../drives/index.ts';
-import { flowOf, settingOrFastest } from '../flow.ts';
+import { flowOf, type Running, settingOrFastest } from '../flow.ts';
 import type { Say } from '../format.ts';
 import { countedPower, powerIn, ratedPowerOf, type StageSpeeds, shareOfPower, stageSpeeds } from '../load/power.ts';
 import { countedPull, pullOf, serviceFactorOf, shareOfPull } from '../load/pull.ts';
@@ -12,6 +12,7 @@ import { type Fact, type FactGroup, fact } from '../workingText.ts';
 /** Torques of pumps and motor, pull and power in every stage, each against what it may be; only what is known. */
 export function loadFacts(plan: Plan, option: PlannedOption, say: Say): FactGroup {
   const { pumps, stages, motor } = torquesOf(plan, option);
+  const running = settingOrFastest(flowOf(plan, option));
   return {
     id: 'load',
     title: 'Load',
@@ -21,7 +22,7 @@ export function loadFacts(plan: Plan, option: PlannedOption, say: Say): FactGrou
         const torque = pumps[side];
         return torque.known ? [fact(`pump${side}`, torque.value, say)] : [];
       }),
-      ...stages.flatMap((stage) => stageFacts(plan, option, stage, say)),
+      ...stages.flatMap((stage) => stageFacts(plan, option, running, stage, say)),
     ],
   };
 }
@@ -36,7 +37,7 @@ function motorFacts({ motor: { ratedTorque_N_m: rated } }: Plan, torque: Torque,
 /** A figure of one stage, which stands before its name. */
 type Named = (id: string, what: string, worked: Input) => Fact;
 
-function stageFacts(plan: Plan, option: PlannedOption, one: StageTorque, say: Say): readonly Fact[] {
+function stageFacts(plan: Plan, option: PlannedOption, running: Running | null, one: StageTorque, say: Say): readonly Fact[] {
   const { stage, torque } = one;
   if (!torque.known) return [];
   const named: Named = (id, what, worked) => fact(`${stage.id}.${id}`, worked, say, { what: `${stage.name}: ${what}` });
@@ -46,7 +47,6 @@ function stageFacts(plan: Plan, option: PlannedOption, one: StageTorque, say: Sa
   if (factor === null) return plain;
   const { allowedPull, needsOffsetLink } = driveKind(stage.kind);
   const loop = option.stages.find(({ stage: same }) => same === stage)?.fit.loop ?? null;
-  const running = settingOrFastest(flowOf(plan, option));
   const speeds = running && stageSpeeds(plan, option.teeth, stage, running.motorSpeed);
   const counted = countedPull(pull, factor);
   const allowed = allowedPull(stage.size, loop !== null && needsOffsetLink(loop.pitches));

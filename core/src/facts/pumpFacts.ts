@@ -1,4 +1,4 @@
-import { flowOf } from '../flow.ts';
+import { flowOf, type Setting } from '../flow.ts';
 import { type Say, signed } from '../format.ts';
 import { type Build, type Plan, SIDES, type SideName } from '../plan.ts';
 import { pulsesPerMixer, pulsesPerSecond, rippleOf } from '../pulses.ts';
@@ -10,9 +10,10 @@ import { type Fact, type FactGroup, fact } from '../workingText.ts';
 
 /** What is known of the pumps themselves: displacement by their gears, pulses and ripple, slip or the delivery that was measured. */
 export function pumpFacts(plan: Plan, build: Build, say: Say): FactGroup {
+  const { setting } = flowOf(plan, build);
   const facts = SIDES.flatMap((side) => [
     ...gearFacts(build, side, say),
-    ...pulseFacts(plan, build, side, say),
+    ...pulseFacts(plan, build, setting, side, say),
     ...lossFacts(plan, build, side, say),
   ]);
   return { id: 'pumps', title: 'Pumps', facts };
@@ -26,9 +27,8 @@ function gearFacts({ pumps }: Build, side: SideName, say: Say): readonly Fact[] 
   return [fact(`displacement${side}`, byGears.value, say, { note: `typed ${typed}; by the gears ${apart}` })];
 }
 
-function pulseFacts(plan: Plan, build: Build, side: SideName, say: Say): readonly Fact[] {
+function pulseFacts(plan: Plan, build: Build, setting: Setting | null, side: SideName, say: Say): readonly Fact[] {
   const pump = build.pumps[side];
-  const { setting } = flowOf(plan, build);
   const inMixer = pulsesPerMixer(plan, build, side);
   const perSecond = setting === null ? null : pulsesPerSecond(pump, side, setting.pumpSpeed[side]);
   const ripple = rippleOf(pump, side);

@@ -1,6 +1,6 @@
 import type { Finding, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
-import { type Given, given, known, NOT_GIVEN } from '../given.ts';
+import { type Given, known, NOT_GIVEN } from '../given.ts';
 import { limitValues } from '../limits.ts';
 import { bPerA, byVolume } from '../mixRatio.ts';
 import type { Mix, SideName } from '../plan.ts';
@@ -115,7 +115,7 @@ export function resolveMix(
 
 type Tanks = Readonly<Record<SideName, Tank>>;
 
-const plain = (one: Given<Input<Fraction>>): Given<Fraction> => given(one.known ? one.value : undefined, ({ value }) => value);
+const plain = (one: Given<Input<Fraction>>): Given<Fraction> => (one.known ? known(one.value.value) : NOT_GIVEN);
 
 /** B per A by volume as run: by weight through the densities, by volume carried over by mass from where the sheet's volumes hold. */
 function wantedByVolume({ basis }: SheetRatio, { A, B }: Tanks, densityBOverA: Given<Input<Fraction>>): Input<Fraction> | null {

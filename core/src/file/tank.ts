@@ -69,13 +69,12 @@ export function tankOf(material: MaterialRow, ratio: SheetRatio, side: SideName,
     liquids: withVolumeShares(filled, masses, runAt_K),
     part: partOf(ratio, side),
     density: tankDensity(filled, masses, runAt_K, side, 'as run'),
-    sheetDensity_kg_per_m3: given(orUndefined(atSheet), ({ value }) => value),
+    sheetDensity_kg_per_m3: atSheet.known ? known(atSheet.value.value) : NOT_GIVEN,
     growth: growthOf(byVolume === null ? null : shares(byVolume, 'volume'), growths, side),
     runAt_K,
   };
 }
 
-const orUndefined = <T>(one: Given<T>): T | undefined => (one.known ? one.value : undefined);
 const sum = (terms: readonly Fraction[]): Fraction => terms.reduce((total, term) => total.add(term), ZERO);
 
 /** What goes into the tank, as the ratio counts it. */

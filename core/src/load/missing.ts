@@ -23,6 +23,10 @@ export type Derived<T> = { readonly known: true; readonly value: T } | { readonl
 export const lacking = (place: Place, fields: readonly string[], whose: string): readonly Missing[] =>
   fields.map((field) => ({ where: [...place, field], what: () => `${placeText([field])} of ${whose}` }));
 
+/** The usual service factors, each with the load it goes with. */
+export const serviceFactorsText = (say: Say): string =>
+  SERVICE_FACTORS.map(({ load, serviceFactor }) => `${fixed(serviceFactor, 1, say)} for ${load}`).join(', ');
+
 /**
  * The service factor where it is not given, with what is usual; nothing where it is given.
  *
@@ -31,9 +35,10 @@ export const lacking = (place: Place, fields: readonly string[], whose: string):
  */
 export function lackingServiceFactor({ motor, serviceFactor }: Plan): readonly Missing[] {
   if (serviceFactor.known) return [];
-  const usual = (say: Say) => SERVICE_FACTORS.map(({ load, serviceFactor: factor }) => `${fixed(factor, 1, say)} for ${load}`).join(', ');
   const machine = motor.place.slice(0, -1);
-  return [{ where: [...machine, 'serviceFactor'], what: (say) => `service factor (usual with an electric motor: ${usual(say)})` }];
+  return [
+    { where: [...machine, 'serviceFactor'], what: (say) => `service factor (usual with an electric motor: ${serviceFactorsText(say)})` },
+  ];
 }
 
 /**

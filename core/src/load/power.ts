@@ -1,8 +1,7 @@
 import { driveKind } from '../drives/index.ts';
-import type { ENDS, Plan, Stage, Teeth } from '../plan.ts';
+import { type ENDS, type Plan, type Stage, stageAt, type Teeth, teethAt } from '../plan.ts';
 import { type Fraction, ONE } from '../ratio.ts';
 import { formula, type Input, inFloat, input, type Worked, work } from '../working.ts';
-import { stageAt, teethAt } from './torque.ts';
 
 const shaftSpeed = formula({
   letter: 'n',

@@ -1,5 +1,5 @@
 import { driveKind } from '../drives/index.ts';
-import type { Build, Plan, SideName, Stage, Teeth } from '../plan.ts';
+import { type Build, type Plan, type SideName, type Stage, stageAt, type Teeth, teethAt } from '../plan.ts';
 import { formula, type Input, inFloat, input, type Worked, work } from '../working.ts';
 import { type Derived, lacking } from './missing.ts';
 
@@ -10,7 +10,7 @@ export const pumpTorque = formula({
   letter: 'T',
   written: 'Δp · D / (2 · π · η)',
   dimension: 'torque',
-  source: 'hydraulics textbooks: the work of a turn is pressure times displacement, over the mechanical efficiency',
+  source: 'hydraulics-textbooks: the work of a turn is pressure times displacement, over the mechanical efficiency',
   of: ({ Δp, D, η }: Record<'Δp' | 'D' | 'η', number>) => (Δp * D) / (2 * Math.PI * η),
 });
 
@@ -128,18 +128,4 @@ function through(plan: Plan, build: Build, index: number, downstream: Torque): T
 function together(a: Torque, b: Torque): Torque {
   if (a.known && b.known) return { known: true, value: work(bothTorques, 'torque of both pumps', { a: a.value, b: b.value }) };
   return { known: false, missing: [a, b].flatMap((torque) => (torque.known ? [] : torque.missing)) };
-}
-
-/** @throws RangeError where there is no such stage (a resolved plan has all that its trains name) */
-export function stageAt({ stages }: Plan, index: number): Stage {
-  const stage = stages[index];
-  if (stage === undefined) throw new RangeError(`stageAt: there is no stage ${index}`);
-  return stage;
-}
-
-/** @throws RangeError where a stage has no teeth (a build has teeth for every stage) */
-export function teethAt(teeth: readonly Teeth[], index: number): Teeth {
-  const pair = teeth[index];
-  if (pair === undefined) throw new RangeError(`teethAt: stage ${index} has no teeth`);
-  return pair;
 }

@@ -1,6 +1,6 @@
-import { percentOf } from '../dial.ts';
+import { dialText } from '../dial.ts';
 import { type CatchAmount, type ExpectedCatch, expectedCatch } from '../expectedCatch.ts';
-import { flowOf } from '../flow.ts';
+import { flowOf, settingOrFastest } from '../flow.ts';
 import { fixed, quantity, type Say } from '../format.ts';
 import type { PlannedOption } from '../option.ts';
 import type { Plan } from '../plan.ts';
@@ -62,9 +62,8 @@ const turnsText = (turns: Fraction, say: Say): string => fixed(turns, turns.d ==
 
 /** How long the catch runs, so that it can be taken by the clock: at the dial for the flow wanted, else at the fastest. */
 function timeText(plan: Plan, option: PlannedOption, say: Say): string {
-  const { setting, ends, range } = flowOf(plan, option);
-  const share = (setting ?? ends?.to)?.dial.value ?? range.to.share;
-  const dial = fixed(percentOf(share), percentOf(share).d === 1n ? 0 : 1, say);
+  const flow = flowOf(plan, option);
+  const share = settingOrFastest(flow)?.dial.value ?? flow.range.to.share;
   const speed_rev_per_s = plan.motor.speed_rev_per_s.mul(share);
-  return `${quantity(whole(plan.catchTurns).div(speed_rev_per_s), 'time', 's', 1, say)} at dial ${dial} %`;
+  return `${quantity(whole(plan.catchTurns).div(speed_rev_per_s), 'time', 's', 1, say)} at dial ${dialText(share, say)}`;
 }

@@ -1,11 +1,9 @@
 import { driveKind } from '../drives/index.ts';
-import { fixed, lengthText, type Say } from '../format.ts';
+import { MEASURED_PITCHES } from '../facts/chainFacts.ts';
+import { capital, fixed, lengthText, type Say } from '../format.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
 import { input } from '../working.ts';
 import { lengthNumber, shortName } from './paperText.ts';
-
-/** A rule is laid along so many pitches, to spread the error of reading it. */
-export const MEASURED_PITCHES = 20;
 
 /** How a loop must lie and how long it may be, one row for each stage. */
 export interface Care {
@@ -20,12 +18,10 @@ export function careOf(option: PlannedOption, say: Say): Care {
   const shares = kinds.map(({ slackShares: { from, to } }) => `${fixed(from * 100, 0, say)} to ${fixed(to * 100, 0, say)} %`);
   return {
     definition: ['total movement at mid-span', ...new Set(shares)].join(', '),
-    heads: [words.length === 1 ? sentenceCase(words[0] ?? '') : 'Stage', 'Slack, of the span', `${MEASURED_PITCHES} pitches, at most`],
+    heads: [words.length === 1 ? capital(words[0] ?? '') : 'Stage', 'Slack, of the span', `${MEASURED_PITCHES} pitches, at most`],
     rows: option.stages.map((stage) => [`${shortName(stage.stage.name)}, ${stage.stage.size}`, slack(stage, say), wear(stage, say)]),
   };
 }
-
-const sentenceCase = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
 function slack({ stage, fit }: StageOption, say: Say): string {
   if (fit.loop === null) return 'span not given';

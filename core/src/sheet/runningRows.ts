@@ -1,21 +1,20 @@
 import { budgetOf } from '../budget.ts';
-import { percentOf } from '../dial.ts';
+import { dialText } from '../dial.ts';
 import { tankFacts } from '../facts/tankFacts.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
-import { fixed, type Say, signedPercentText, signedRangeText } from '../format.ts';
+import { type Say, signedPercentText, signedRangeText } from '../format.ts';
 import { ratedShare, torquesOf } from '../load/torque.ts';
 import type { PlannedOption } from '../option.ts';
 import { type Plan, SIDES } from '../plan.ts';
 import { amountText } from '../shown.ts';
 import { runsLow } from '../tanks.ts';
 import { inFloat, input } from '../working.ts';
-import type { Fact } from '../workingText.ts';
 import type { RatioRow } from './ratioRows.ts';
 
 /** What is set and watched once the change is made: dial, flows, speeds; one line each. */
 export function runningRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRow[] {
   const { setting, ends } = flowOf(plan, option);
-  const flow = setting !== null ? settingRows(setting, say) : ends === null ? [] : rangeRows(ends, say);
+  const flow = setting !== null ? settingRows(plan, setting, say) : ends === null ? [] : rangeRows(ends, say);
   return [...flow, ...loadRows(plan, option, say), ...budgetRows(plan, option, say), ...tankRows(plan, option, say)];
 }
 
@@ -43,34 +42,34 @@ function budgetRows(plan: Plan, option: PlannedOption, say: Say): readonly Ratio
 
 function tankRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRow[] {
   const facts = new Map(tankFacts(plan, option, say).facts.map((one) => [one.id, one]));
-  const lasts = SIDES.flatMap((side) => facts.get(`lasts${side}`) ?? []);
+  const bothSides = (...ids: readonly string[]) =>
+    SIDES.flatMap((side) => {
+      const figure = ids.map((id) => facts.get(id + side)?.figure).find((one) => one !== undefined);
+      return figure === undefined ? [] : [`${side} ${figure}`];
+    }).join(', ');
   const low = runsLow(plan, option);
   const together =
     low.known && !low.value.together
       ? `fill ${low.value.other} to ${amountText(low.value.fill.value, 'volume', say)} and both run out together`
       : '';
-  const batch = SIDES.flatMap((side) => facts.get(`batchMass${side}`) ?? facts.get(`batchVolume${side}`) ?? []);
-  const rowOf = (what: string, of: readonly Fact[], against: string): readonly RatioRow[] =>
-    of.length === 0 ? [] : [{ what, figure: of.map(({ id, figure }) => `${id.slice(-1)} ${figure}`).join(', '), against }];
-  return [...rowOf('To low mark', lasts, together), ...rowOf('Batch', batch, 'at the ratio as made')];
+  const rows: readonly RatioRow[] = [
+    { what: 'To low mark', figure: bothSides('lasts'), against: together },
+    { what: 'Batch', figure: bothSides('batchMass', 'batchVolume'), against: 'at the ratio as made' },
+  ];
+  return rows.filter(({ figure }) => figure !== '');
 }
-
-const percent = (share: Running['dial'], say: Say): string => {
-  const value = percentOf(share.value);
-  return `${fixed(value, value.d === 1n ? 0 : 1, say)}\u00A0%`;
-};
 
 const bySide = (running: Running, of: 'flow' | 'pumpSpeed', say: Say): string =>
   SIDES.map((side) => `${side} ${amountText(running[of][side].value, of === 'flow' ? 'flow' : 'speed', say)}`).join(', ');
 
-function settingRows(setting: Setting, say: Say): readonly RatioRow[] {
-  const wanted = setting.wanted.put.find(([letter]) => letter === 'Q')?.[1];
+function settingRows({ wantedFlow }: Plan, setting: Setting, say: Say): readonly RatioRow[] {
   const cost = signedPercentText(setting.cost.value, say);
+  const wanted = wantedFlow.known ? `; wanted ${amountText(wantedFlow.value.value, 'flow', say)}, rounding ${cost}` : '';
   return [
     {
       what: 'Dial',
-      figure: percent(setting.dial, say),
-      against: `flow ${amountText(setting.total.value, 'flow', say)}: ${bySide(setting, 'flow', say)}${wanted === undefined ? '' : `; wanted ${amountText(wanted.value, 'flow', say)}, rounding ${cost}`}`,
+      figure: dialText(setting.dial.value, say),
+      against: `flow ${amountText(setting.total.value, 'flow', say)}: ${bySide(setting, 'flow', say)}${wanted}`,
     },
     {
       what: 'Speeds',
@@ -83,7 +82,7 @@ function settingRows(setting: Setting, say: Say): readonly RatioRow[] {
 const rangeRows = ({ from, to }: { readonly from: Running; readonly to: Running }, say: Say): readonly RatioRow[] => [
   {
     what: 'Flow',
-    figure: `dial ${percent(from.dial, say)} to ${percent(to.dial, say)}`,
+    figure: `dial ${dialText(from.dial.value, say)} to ${dialText(to.dial.value, say)}`,
     against: `${amountText(from.total.value, 'flow', say)} to ${amountText(to.total.value, 'flow', say)}; at most ${bySide(to, 'flow', say)}`,
   },
 ];

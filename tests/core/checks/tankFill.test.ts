@@ -33,6 +33,9 @@ describe('a batch against what stands above the low mark [arithmetic]', () => {
       names: ['The batch takes 20.02 L of A', '20.00 L stand above the low mark', 'Fill tank A to 22.02 L'],
     });
   });
+  test('who fills as told has enough: 30.006 L take 20.004 of A, with 2 below the mark 22.01 and not 22.00', () => {
+    expect(only(judged(fileWith(ofMix('30.006')))).what).toContain('22.01');
+  });
   test('both tanks by themselves: 60 L are too much for either', () => {
     expect(judged(fileWith(ofMix('60'))).map(({ figure, where }) => [figure?.value, where[2]])).toEqual([
       [40, 'A'],

@@ -58,7 +58,16 @@ describe('E12 on Bench 1 [invented example, worked out apart from this program]'
   });
 
   test('20 turns at 63.5 % of 90 rpm take 21.0 s [arithmetic]', () => {
-    expect(sheet.catches.how).toContain('21.0\u00A0s at dial 63.5 %');
+    expect(sheet.catches.how).toContain('21.0\u00A0s at dial 63.5\u00A0%');
+  });
+
+  test('a dial in steps of 0.02 %: both lines name the setting itself, 1000 of 1576.8 cc/min [arithmetic: 63.42 %]', () => {
+    const finer = (file: ShopFile) => {
+      bench(file, 'bench-1').motor.dialStep = { value: '0.02', unit: '%' };
+    };
+    const { running, catches } = made({ ...E12_ON_BENCH_1, change: finer }).sheet;
+    expect(running.find(({ what }) => what === 'Dial')?.figure).toBe('63.42\u00A0%');
+    expect(catches.how).toContain('at dial 63.42\u00A0%');
   });
 
   test('slack 4 to 6 % of the span, 20 pitches of half an inch at most 1.5 % longer [machinerys-handbook, from memory; chain-maker-answers]', () => {
