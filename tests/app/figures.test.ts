@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { examples, ratiowright } from '../cli/run.ts';
 import { type Launched, launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo, settled } from './journey.ts';
+import { openDemo, openOffered, pick, settled } from './journey.ts';
 
 let browser: Browser;
 let app: Launched;
@@ -47,13 +47,9 @@ test.each([
 ])('%s, %s, %s: the figures shown are those of the headless command, in its order', async (file, machine, material, m, n) => {
   app = await launch(browser, { open: [path.join(examples, file)] });
   const { page } = app;
-  await page.getByRole('button', { name: 'Start empty' }).waitFor();
-  await page.keyboard.press('Control+o');
-  await expect.poll(() => page.locator('nav small').first().textContent()).toContain(file);
-  await page.keyboard.press('Alt+1');
-  if (m > 0) await page.getByRole('combobox', { name: 'Machine' }).first().selectOption({ index: m });
-  await page.keyboard.press('Alt+2');
-  if (n > 0) await page.getByRole('combobox', { name: 'Material' }).first().selectOption({ index: n });
+  await openOffered(page, file);
+  await pick(page, 'Alt+1', 'Machine', m);
+  await pick(page, 'Alt+2', 'Material', n);
   await page.keyboard.press('Alt+3');
   await settled(page);
   const groups = await page.locator('[data-group]').evaluateAll((all) =>

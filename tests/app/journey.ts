@@ -23,3 +23,17 @@ export async function settled(page: Page): Promise<void> {
   await expect.poll(() => page.locator('[data-rank]').count()).toBeGreaterThan(0);
   await expect.poll(() => page.locator('text=/^searching/i').count()).toBe(0);
 }
+
+/** Opens the file that the host offers, by its key, once the start page can hear it. */
+export async function openOffered(page: Page, name: string): Promise<void> {
+  await page.getByRole('button', { name: 'Start empty' }).waitFor();
+  await page.keyboard.press('Control+o');
+  await expect.poll(() => page.locator('nav small').first().textContent()).toContain(name);
+}
+
+/** The page's own list of machines or materials; there is none to pick from where the file holds one. */
+export async function pick(page: Page, key: string, what: string, index: number): Promise<void> {
+  await page.keyboard.press(key);
+  const list = page.getByRole('combobox', { name: new RegExp(`^${what}`, 'i') }).first();
+  if (index > 0) await list.selectOption({ index });
+}

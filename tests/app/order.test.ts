@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { examples, ratiowright } from '../cli/run.ts';
 import { type Launched, launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo, settled } from './journey.ts';
+import { openDemo, openOffered, settled } from './journey.ts';
 
 let browser: Browser;
 let app: Launched;
@@ -67,9 +67,7 @@ test.each([['demo.ratiowright', '--machine', 'bench-1', '--material', 'e12'], ['
   async (file, ...choice) => {
     app = await launch(browser, { open: [path.join(examples, file)] });
     const { page } = app;
-    await page.getByRole('button', { name: 'Start empty' }).waitFor();
-    await page.keyboard.press('Control+o');
-    await expect.poll(() => page.locator('nav small').first().textContent()).toContain(file);
+    await openOffered(page, file);
     await page.keyboard.press('Alt+3');
     await settled(page);
     for (const order of [...ORDERS].reverse()) {

@@ -1,13 +1,13 @@
 // The screen and the headless command speak of the same thing: same options, same figures, same findings, for every example.
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { readShopFile } from '../../core/src/index.ts';
 import { examples, ratiowright } from '../cli/run.ts';
 import { launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { settled } from './journey.ts';
+import { openOffered, pick, settled } from './journey.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -38,9 +38,7 @@ test.each(CASES)('$name, $machine, $material', async ({ name, machine, material,
   const app = await launch(browser, { open: [path.join(examples, name)] });
   try {
     const { page } = app;
-    await page.getByRole('button', { name: 'Start empty' }).waitFor();
-    await page.keyboard.press('Control+o');
-    await expect.poll(() => page.locator('nav small').first().textContent()).toContain(name);
+    await openOffered(page, name);
     await pick(page, 'Alt+1', 'Machine', m);
     await pick(page, 'Alt+2', 'Material', n);
     await page.keyboard.press('Alt+3');
@@ -70,10 +68,3 @@ test.each(CASES)('$name, $machine, $material', async ({ name, machine, material,
     await app.close();
   }
 });
-
-/** The page's own list of machines or materials; there is none to pick from where the file holds one. */
-async function pick(page: Page, key: string, what: string, index: number): Promise<void> {
-  await page.keyboard.press(key);
-  const list = page.getByRole('combobox', { name: new RegExp(`^${what}`, 'i') }).first();
-  if (index > 0) await list.selectOption({ index });
-}

@@ -3,10 +3,10 @@ import { type EntryText, readCount } from '../../../../core/src/entry.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import type { PieceRow } from '../../../../core/src/file/rack.ts';
 import { QuantityField, TextField } from '../../fields/index.tsx';
+import { SelectField } from '../../fields/SelectField.tsx';
 import { put } from '../../state/put.ts';
 import { ReadField } from './ReadField.tsx';
 import type { RackForm } from './rackForm.ts';
-import { SelectField } from './SelectField.tsx';
 
 interface PieceProps {
   readonly form: RackForm;

@@ -1,10 +1,10 @@
 import { For } from 'solid-js';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import type { SideName } from '../../../../core/src/index.ts';
+import { SelectField } from '../../fields/SelectField.tsx';
 import { useApp } from '../../state/app.ts';
 import type { MachineForm } from './machineForm.ts';
 import { PumpLine } from './PumpLine.tsx';
-import { SelectField } from './SelectField.tsx';
 
 /** The pumps each side may carry, which of them is fitted, and on which shaft it sits. */
 export function Pumps(props: { readonly form: MachineForm }) {

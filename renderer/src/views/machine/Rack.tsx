@@ -1,9 +1,9 @@
 import { Show } from 'solid-js';
 import { freshId } from '../../../../core/src/file/freshId.ts';
+import { SelectField } from '../../fields/SelectField.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import type { MachineForm } from './machineForm.ts';
 import { RackContent } from './RackContent.tsx';
-import { SelectField } from './SelectField.tsx';
 
 /** The sprockets in stock: said in one line, as a table, or in a file for spreadsheets. */
 export function Rack(props: { readonly form: MachineForm }) {

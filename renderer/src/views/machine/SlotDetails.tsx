@@ -2,9 +2,9 @@ import { Show } from 'solid-js';
 import type { MachineRow, SlotRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type CountRange, countRangeText, readCountRange } from '../../../../core/src/range.ts';
+import { CheckField } from '../../fields/CheckField.tsx';
 import { QuantityField, TextField } from '../../fields/index.tsx';
 import { put } from '../../state/put.ts';
-import { CheckField } from './CheckField.tsx';
 import type { MachineForm, SlotAt } from './machineForm.ts';
 import { ReadField } from './ReadField.tsx';
 

@@ -3,13 +3,13 @@ import { driveKind } from '../../../../core/src/drives/index.ts';
 import type { StageRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type RangeEntry, rangeText, readWindowEntry, type TypedWindow } from '../../../../core/src/range.ts';
+import { CheckField } from '../../fields/CheckField.tsx';
 import { CountField, QuantityField, TextField } from '../../fields/index.tsx';
+import { SelectField } from '../../fields/SelectField.tsx';
 import { useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
-import { CheckField } from './CheckField.tsx';
 import { type MachineForm, stageName } from './machineForm.ts';
 import { ReadField } from './ReadField.tsx';
-import { SelectField } from './SelectField.tsx';
 
 const TURNS = { A: 'turns pump A', B: 'turns pump B', both: 'turns both pumps', neither: 'turns no pump' } as const;
 

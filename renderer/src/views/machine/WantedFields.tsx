@@ -4,12 +4,12 @@ import { machineTrouble, wantedTrouble } from '../../../../core/src/file/machine
 import { wantedSummary } from '../../../../core/src/machineSummary.ts';
 import { readShotEntry, shotText } from '../../../../core/src/twoFigures.ts';
 import { AmountField, QuantityField } from '../../fields/index.tsx';
+import { SelectField } from '../../fields/SelectField.tsx';
 import { useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
 import { Fold } from './Fold.tsx';
 import type { MachineForm } from './machineForm.ts';
 import { ReadField } from './ReadField.tsx';
-import { SelectField } from './SelectField.tsx';
 
 type BatchOf = NonNullable<MachineRow['batch']>['of'];
 

@@ -2,8 +2,8 @@ import { createEffect, createMemo, createSignal, on } from 'solid-js';
 import { type DriveTree, driveTree } from '../../../../core/src/file/driveTree.ts';
 import type { MachineRow, SlotRow, StageRow } from '../../../../core/src/file/machine.ts';
 import type { Place } from '../../../../core/src/index.ts';
+import { type EntryUnits, entryUnits } from '../../fields/entryUnits.ts';
 import { placeKey, useApp } from '../../state/app.ts';
-import { type EntryUnits, entryUnits } from './entryUnits.ts';
 
 export type End = 'driver' | 'driven';
 

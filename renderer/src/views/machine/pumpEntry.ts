@@ -1,6 +1,6 @@
 import type { SideRow } from '../../../../core/src/file/machine.ts';
 import type { Place, SideName } from '../../../../core/src/index.ts';
-import type { EntryUnits } from './entryUnits.ts';
+import type { EntryUnits } from '../../fields/entryUnits.ts';
 import type { MachineForm } from './machineForm.ts';
 
 export type PumpRow = SideRow['pumps'][number];

@@ -1,10 +1,10 @@
 import { createSignal } from 'solid-js';
 import type { TypedQuantity } from '../../../../core/src/entry.ts';
 import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
+import { entryUnits } from '../../fields/entryUnits.ts';
 import { QuantityField } from '../../fields/index.tsx';
 import { useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
-import { entryUnits } from './entryUnits.ts';
 import { editPart, type MaterialForm, type PartKey } from './materialForm.ts';
 
 interface DensityProps {

@@ -3,11 +3,11 @@ import type { Dimension } from '../../../../core/src/entry.ts';
 import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
 import { quantity } from '../../../../core/src/index.ts';
 import { partCount } from '../../../../core/src/ratioWriting.ts';
+import { entryUnits } from '../../fields/entryUnits.ts';
 import { QuantityField } from '../../fields/index.tsx';
 import { useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
 import { DensityCell } from './DensityCell.tsx';
-import { entryUnits } from './entryUnits.ts';
 import { editPart, type MaterialForm, type PartKey } from './materialForm.ts';
 
 type Figure = 'expansion' | 'runAt' | 'viscosity' | 'densityUncertainty' | 'temperatureUncertainty';

@@ -4,7 +4,8 @@ import type { Tank } from '../../../../core/src/chemistry/systems.ts';
 import { chemistryNumberTrouble, type IngredientRow, ingredientTrouble } from '../../../../core/src/file/chemistryRow.ts';
 import { capital } from '../../../../core/src/format.ts';
 import { TextField } from '../../fields/index.tsx';
-import { placeKey, useApp } from '../../state/app.ts';
+import { SelectField } from '../../fields/SelectField.tsx';
+import { useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
 import { chemistryOf, editIngredient, measuresFor, pickMeasure, removeIngredient, setFigure } from './chemistryForm.ts';
 import type { MaterialForm } from './materialForm.ts';
@@ -25,20 +26,19 @@ export function IngredientLine(props: LineProps) {
   const place = (key: string) => props.form.place('chemistry', props.tank, 'ingredients', props.index, key);
   const edit = (key: string, change: (row: IngredientRow) => void) => editIngredient(props.form, props.tank, props.row.id, key, change);
   const figures = () => (props.row.by === undefined ? [] : measureOf(props.row.by).figures);
-  const inOneStep = (change: () => void) => {
+  const measures = () => measuresFor(chemistryOf(props.form), props.tank, props.row.by).map((by) => [by, measureOf(by).words] as const);
+  const pick = (chosen: string) =>
+    pickMeasure(
+      props.form,
+      props.tank,
+      props.row.id,
+      MEASURE_NAMES.find((by) => by === chosen),
+    );
+  const remove = () => {
     app.shop.pause();
-    change();
+    removeIngredient(props.form, props.tank, props.row.id);
     app.shop.pause();
   };
-  const pick = (chosen: string) =>
-    inOneStep(() =>
-      pickMeasure(
-        props.form,
-        props.tank,
-        props.row.id,
-        MEASURE_NAMES.find((by) => by === chosen),
-      ),
-    );
   return (
     <div class="ingredient">
       <TextField label="Name" place={place('name')} value={props.row.name} set={(name) => edit('name', (row) => put(row, 'name', name))} />
@@ -50,21 +50,13 @@ export function IngredientLine(props: LineProps) {
         check={(typed) => chemistryNumberTrouble('parts', typed)}
         set={(parts) => edit('parts', (row) => put(row, 'parts', parts))}
       />
-      <label class="field">
-        <span class="k">Described by its</span>
-        <select class="whole" data-place={placeKey(place('by'))} onChange={(event) => pick(event.currentTarget.value)}>
-          <option value="" selected={props.row.by === undefined}>
-            not said yet
-          </option>
-          <For each={measuresFor(chemistryOf(props.form), props.tank, props.row.by)}>
-            {(by) => (
-              <option value={by} selected={props.row.by === by}>
-                {measureOf(by).words}
-              </option>
-            )}
-          </For>
-        </select>
-      </label>
+      <SelectField
+        label="Described by its"
+        place={place('by')}
+        value={props.row.by ?? ''}
+        options={[['', 'not said yet'], ...measures()]}
+        pick={pick}
+      />
       <div>
         <For each={figures()}>
           {(rule) => (
@@ -79,12 +71,7 @@ export function IngredientLine(props: LineProps) {
           )}
         </For>
       </div>
-      <button
-        type="button"
-        class="plain"
-        aria-label={`Remove ${props.row.name ?? 'this ingredient'} from ${props.tank}`}
-        onClick={() => inOneStep(() => removeIngredient(props.form, props.tank, props.row.id))}
-      >
+      <button type="button" class="plain" aria-label={`Remove ${props.row.name ?? 'this ingredient'} from ${props.tank}`} onClick={remove}>
         Remove
       </button>
     </div>

@@ -1,10 +1,10 @@
 import { Show } from 'solid-js';
 import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
 import type { Basis } from '../../../../core/src/file/sheetRatio.ts';
+import { entryUnits } from '../../fields/entryUnits.ts';
 import { QuantityField, RatioField } from '../../fields/index.tsx';
 import { useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
-import { entryUnits } from './entryUnits.ts';
 import { editRatio, type MaterialForm } from './materialForm.ts';
 
 /** Many sheets print the ratio on both bases; where volumes are counted, they hold at one temperature. */

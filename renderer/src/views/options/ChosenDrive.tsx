@@ -3,6 +3,7 @@ import { isBlocked, type Plan, type PlannedOption } from '../../../../core/src/i
 import { fittedMount } from '../../../../core/src/optionList.ts';
 import { productText } from '../../../../core/src/optionWords.ts';
 import { useApp } from '../../state/app.ts';
+import '../../style/chosenDrive.css';
 import { Comparison } from './Comparison.tsx';
 import { DriftCurve } from './DriftCurve.tsx';
 import { Drive } from './Drive.tsx';

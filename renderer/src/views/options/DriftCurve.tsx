@@ -3,6 +3,7 @@ import { driftOf } from '../../../../core/src/drift.ts';
 import { driftCurve, heatedText, notTellingText } from '../../../../core/src/driftCurve.ts';
 import { type Plan, type PlannedOption, signed } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
+import '../../style/driftCurve.css';
 
 const HEIGHT = 132;
 /** Room for the figures at the left of the plot, as the style sheet keeps it. */

@@ -3,6 +3,8 @@ import { optionFacts } from '../../../../core/src/facts/index.ts';
 import type { Plan, PlannedOption } from '../../../../core/src/index.ts';
 import type { Fact, FactGroup } from '../../../../core/src/workingText.ts';
 import { useApp } from '../../state/app.ts';
+import '../../style/figures.css';
+import { Opening } from './Opening.tsx';
 import { Working } from './Working.tsx';
 
 /** Everything that follows from the chosen option, in groups that open; every figure opens to its working. */
@@ -41,14 +43,18 @@ function Group(props: { readonly group: FactGroup }) {
 
 function Row(props: { readonly fact: Fact }) {
   return (
-    <Show when={props.fact.working} fallback={<p class="fact">{<Figures fact={props.fact} />}</p>}>
+    <Show
+      when={props.fact.working}
+      fallback={
+        <p class="fact">
+          <Figures fact={props.fact} />
+        </p>
+      }
+    >
       {(worked) => (
-        <details class="fact" data-fact={props.fact.id}>
-          <summary>
-            <Figures fact={props.fact} />
-          </summary>
+        <Opening class="fact" fact={props.fact.id} line={<Figures fact={props.fact} />}>
           <Working worked={worked()} />
-        </details>
+        </Opening>
       )}
     </Show>
   );

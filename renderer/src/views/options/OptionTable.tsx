@@ -2,6 +2,7 @@ import { createMemo, createSelector, createSignal, For, Show } from 'solid-js';
 import { bandOf } from '../../../../core/src/band.ts';
 import { type Order, orderNote } from '../../../../core/src/optionList.ts';
 import { useApp } from '../../state/app.ts';
+import '../../style/optionTable.css';
 import { type Columns, columnsOf } from './columns.ts';
 import { Dominated } from './Dominated.tsx';
 import { OptionRow } from './OptionRow.tsx';

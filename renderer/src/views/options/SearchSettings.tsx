@@ -1,13 +1,15 @@
-import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
+import { createMemo, createSignal, Show } from 'solid-js';
 import type { MachineRow } from '../../../../core/src/file/machine.ts';
 import { countRangeText } from '../../../../core/src/range.ts';
 import { measuredDeliveries, searchSummary, WHEEL_CHOICES } from '../../../../core/src/searchSummary.ts';
 import { readTeethRange } from '../../../../core/src/teethRange.ts';
+import { CheckField } from '../../fields/CheckField.tsx';
 import { Entry } from '../../fields/Entry.tsx';
 import { CountField } from '../../fields/index.tsx';
+import { SelectField } from '../../fields/SelectField.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
-import { SearchTick } from './SearchTick.tsx';
+import '../../style/searchSettings.css';
 
 type Search = NonNullable<MachineRow['search']>;
 
@@ -15,11 +17,6 @@ type Search = NonNullable<MachineRow['search']>;
 export function SearchSettings() {
   const app = useApp();
   const [open, setOpen] = createSignal(false);
-  createEffect(
-    on(app.sought, (wanted) => {
-      if (wanted?.[2] === 'search') setOpen(true);
-    }),
-  );
   const machine = () => app.shop.file?.machines[app.machine()];
   const search = createMemo((): Search => machine()?.search ?? {});
   const wheels = () => search().wheels ?? 'rack';
@@ -49,24 +46,18 @@ export function SearchSettings() {
             Search with <span class="faint">{searchSummary(row())}</span>
           </summary>
           <div class="fields">
-            <div class="field">
-              <label class="k" for="search-wheels">
-                Wheels
-              </label>
-              <select
-                id="search-wheels"
-                data-place={placeKey(place('wheels'))}
-                // Where their boxes are not shown, this one brings them back.
-                data-also={[place('purchases'), place('teeth')].map(placeKey).join(' ')}
-                value={wheels()}
-                onChange={(event) => {
-                  const picked = WHEEL_CHOICES.find(([id]) => id === event.currentTarget.value)?.[0];
-                  if (picked !== undefined) edit('wheels', (next) => put(next, 'wheels', picked));
-                }}
-              >
-                <For each={WHEEL_CHOICES}>{([id, words]) => <option value={id}>{words}</option>}</For>
-              </select>
-            </div>
+            <SelectField
+              label="Wheels"
+              place={place('wheels')}
+              // Where their boxes are not shown, this one brings them back.
+              also={[place('purchases'), place('teeth')]}
+              value={wheels()}
+              options={WHEEL_CHOICES}
+              pick={(value) => {
+                const picked = WHEEL_CHOICES.find(([id]) => id === value)?.[0];
+                if (picked !== undefined) edit('wheels', (next) => put(next, 'wheels', picked));
+              }}
+            />
             <Show when={wheels() === 'rack and purchases'}>
               <CountField
                 label="Most to buy"
@@ -94,9 +85,9 @@ export function SearchSettings() {
               />
             </Show>
             <div class="ticks">
-              <SearchTick {...tick('anyPump')} label="Any pump the machine may carry" />
-              <SearchTick {...tick('openShared')} label="Change stages that both pumps share" />
-              <SearchTick
+              <CheckField {...tick('anyPump')} label="Any pump the machine may carry" />
+              <CheckField {...tick('openShared')} label="Change stages that both pumps share" />
+              <CheckField
                 {...tick('asMeasured')}
                 label="Count the measured delivery in the ratio"
                 note={measuredDeliveries(row()) ?? 'no pump of this machine has one'}

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import type { Worked } from '../../../../core/src/working.ts';
 import { type PutText, workingText } from '../../../../core/src/workingText.ts';
 import { useApp } from '../../state/app.ts';
+import { Opening } from './Opening.tsx';
 
 /** How a figure came about: formula, the same with the numbers put in, each number with its unit, the result, the source. */
 export function Working(props: { readonly worked: Worked }) {
@@ -28,12 +29,9 @@ function Put(props: { readonly put: PutText }) {
     <li>
       <Show when={props.put.working} fallback={<PutLine put={props.put} />}>
         {(worked) => (
-          <details>
-            <summary>
-              <PutLine put={props.put} />
-            </summary>
+          <Opening line={<PutLine put={props.put} />}>
             <Working worked={worked()} />
-          </details>
+          </Opening>
         )}
       </Show>
     </li>

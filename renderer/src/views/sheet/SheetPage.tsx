@@ -65,7 +65,7 @@ function Tools(props: { readonly sheet: ReadySheet }) {
       </fieldset>
       <label class="choice">
         <input type="checkbox" checked={app.workings()} onChange={(event) => app.setWorkings(event.currentTarget.checked)} />
-        with the working behind it
+        with the workings on further pages
       </label>
       <button type="button" disabled={blocked() || app.solution.chosen()?.changed === 0} onClick={() => markAsFitted(app, props.sheet)}>
         Mark as fitted

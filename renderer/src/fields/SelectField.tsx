@@ -1,11 +1,13 @@
 import { createUniqueId, For, Show } from 'solid-js';
-import type { Place } from '../../../../core/src/index.ts';
-import { placeKey, useApp } from '../../state/app.ts';
+import type { Place } from '../../../core/src/index.ts';
+import { placeKey, useApp } from '../state/app.ts';
 
 interface SelectProps {
   readonly label: string;
   readonly bare?: boolean;
   readonly place: Place;
+  /** Other places that this box stands for. */
+  readonly also?: readonly Place[];
   readonly value: string | undefined;
   readonly options: readonly (readonly [value: string, words: string])[];
   readonly pick: (value: string) => void;
@@ -23,6 +25,7 @@ export function SelectField(props: SelectProps) {
       <select
         id={id}
         data-place={placeKey(props.place)}
+        data-also={props.also?.map(placeKey).join(' ')}
         onChange={(event) => {
           app.shop.pause();
           props.pick(event.currentTarget.value);

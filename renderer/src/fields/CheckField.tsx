@@ -1,9 +1,9 @@
 import { Show } from 'solid-js';
-import type { Place } from '../../../../core/src/index.ts';
-import { placeKey } from '../../state/app.ts';
+import type { Place } from '../../../core/src/index.ts';
+import { placeKey, useApp } from '../state/app.ts';
 
-/** A yes or no of the search. Where it would do nothing it cannot be ticked, and the note says why. */
-export function SearchTick(props: {
+/** A question of yes or no. Where a yes would do nothing it cannot be ticked, and the note says why. */
+export function CheckField(props: {
   readonly label: string;
   readonly place: Place;
   readonly value: boolean;
@@ -11,6 +11,7 @@ export function SearchTick(props: {
   readonly note?: string;
   readonly idle?: boolean;
 }) {
+  const app = useApp();
   return (
     <label class="choice">
       <input
@@ -19,7 +20,11 @@ export function SearchTick(props: {
         checked={props.value}
         // What an older file has ticked can still be taken away.
         disabled={props.idle === true && !props.value}
-        onChange={(event) => props.set(event.currentTarget.checked)}
+        onChange={(event) => {
+          app.shop.pause();
+          props.set(event.currentTarget.checked);
+          app.shop.pause();
+        }}
       />
       <span classList={{ faint: props.idle === true }}>{props.label}</span>
       <Show when={props.note}>{(note) => <small>{note()}</small>}</Show>
