@@ -14,5 +14,6 @@ export {
   type SearchProblem,
   withoutFailures,
 } from './problem.ts';
+export { type Slide, type SlidRatio, slideOf } from './slide.ts';
 export { tradeOff } from './tradeOff.ts';
 export { fewestRelaxations } from './whyNot.ts';
