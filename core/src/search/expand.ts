@@ -24,7 +24,7 @@ export function expander(space: Space, { mostChanged, take }: Taker): (groups: I
     const end = list.first[group + 1] ?? 0;
     for (let m = list.first[group] ?? 0; m < end; m++) {
       const choice = list.member[m] ?? 0;
-      const now = changed + (list.changed[choice] ?? 0);
+      const now = changed + (list.ranks.changed[choice] ?? 0);
       if (now + (least[f + 1] ?? 0) > mostChanged()) return;
       picked[f] = choice;
       step(groups, f + 1, now);

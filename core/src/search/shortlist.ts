@@ -17,10 +17,10 @@ export function compareTied(space: Space, a: Entry, b: Entry): number {
 
 function comparePlacing({ factors }: Space, a: Candidate, b: Candidate): number {
   const pumps = factors.at(-1);
-  const byPump = (pumps?.order[a.pump] ?? 0) - (pumps?.order[b.pump] ?? 0);
+  const byPump = (pumps?.ranks.order[a.pump] ?? 0) - (pumps?.ranks.order[b.pump] ?? 0);
   if (byPump !== 0) return byPump;
   for (let s = 0; s < a.pairs.length; s++) {
-    const order = factors[s]?.order;
+    const order = factors[s]?.ranks.order;
     const byTeeth = (order?.[a.pairs[s] ?? 0] ?? 0) - (order?.[b.pairs[s] ?? 0] ?? 0);
     if (byTeeth !== 0) return byTeeth;
   }
@@ -79,10 +79,10 @@ function fewestIn({ factors }: Space, groups: Int32Array): number {
 /** Slot by slot the earliest choice of the cell: no candidate of it comes before that. */
 function earliestAgainst({ factors }: Space, groups: Int32Array, { pump, pairs }: Entry): number {
   const pumps = factors.length - 1;
-  const byPump = (factors[pumps]?.earliest[groups[pumps] ?? 0] ?? 0) - (factors[pumps]?.order[pump] ?? 0);
+  const byPump = (factors[pumps]?.earliest[groups[pumps] ?? 0] ?? 0) - (factors[pumps]?.ranks.order[pump] ?? 0);
   if (byPump !== 0) return byPump;
   for (let s = 0; s < pumps; s++) {
-    const byTeeth = (factors[s]?.earliest[groups[s] ?? 0] ?? 0) - (factors[s]?.order[pairs[s] ?? 0] ?? 0);
+    const byTeeth = (factors[s]?.earliest[groups[s] ?? 0] ?? 0) - (factors[s]?.ranks.order[pairs[s] ?? 0] ?? 0);
     if (byTeeth !== 0) return byTeeth;
   }
   return 0;

@@ -1,6 +1,6 @@
 import { type Fraction, ONE, ratioOf } from '../ratio.ts';
 import type { Pair, PumpPair, SearchProblem } from './problem.ts';
-import { largestOf, logarithm, pumpList, pumpRanks, type RatioList, stageList, stageRanks } from './ratioLists.ts';
+import { logarithm, pumpList, pumpRanks, type RatioList, stageList, stageRanks } from './ratioLists.ts';
 import { openWindow, type Window } from './window.ts';
 
 /**
@@ -73,8 +73,8 @@ export function layOut(problem: SearchProblem, factors: readonly RatioList[]): S
   // Each logarithm is within 3.4e-16 (two roundings and a division) + 2.3e-16 of itself (Math.log, one unit in the last place); up to six
   // of them and six additions give 2.1e-15 + 9e-16 * span, a window's bound half of that again. 2^-46 = 1.4e-14 covers this four times.
   const slack = 2 ** -46 * (1 + span);
-  const mostNumerator = factors.reduce((product, { numerator }) => product * largestOf(numerator), 1);
-  const mostDenominator = factors.reduce((product, { denominator }) => product * largestOf(denominator), 1);
+  const mostNumerator = factors.reduce((product, list) => product * list.mostNumerator, 1);
+  const mostDenominator = factors.reduce((product, list) => product * list.mostDenominator, 1);
   return {
     problem,
     factors,
