@@ -22,9 +22,9 @@ export function bestPerChange(
   hooks: Hooks = {},
   tuning: Tuning = DEFAULT_TUNING,
 ): readonly (Option | null)[] {
-  const space = buildableSpace(problem);
+  const space = buildableSpace(problem, tuning);
   const levels = space ? levelsOf(space) : [];
-  const bestOf = levelSearch(levels, { rules, hooks, tuning });
+  const bestOf = levelSearch(levels, { rules, hooks });
   const best: (Option | null)[] = Array.from({ length: 2 * problem.stages.length + 3 }, () => null);
   for (const [changed, level] of levels.entries()) {
     const entry = bestOf(level, null);

@@ -1,7 +1,8 @@
+import { everyWay, firstWay } from './products.ts';
 import type { Sides } from './sides.ts';
 import type { Space } from './space.ts';
 
-/** One ratio from each factor, as the join finds it. */
+/** One product from the table and one from the stream, as the join finds them. */
 export interface Cell {
   readonly table: number;
   readonly stream: number;
@@ -11,47 +12,47 @@ export interface Cell {
 
 /** Reads the cells of one join. */
 export interface CellReader {
-  /** the ratio chosen from each factor, by index; good until the next call */
-  readonly groups: (table: number, stream: number) => Int32Array;
   /** numerator and denominator of the product, not reduced, modulo 2^32 */
   readonly top: (table: number, stream: number) => number;
   readonly bottom: (table: number, stream: number) => number;
+  /** how many options the cell stands for, before any rule across stages */
+  readonly options: (table: number, stream: number) => number;
+  /** the ratio chosen from each factor, by index, for one way to make the cell; good until the next call */
+  readonly groups: (table: number, stream: number) => Int32Array;
+  /** the same for every way */
+  readonly every: (table: number, stream: number, take: (groups: Int32Array) => void) => void;
 }
 
-export function cellReader({ factors }: Space, { table, outer, inner, tableFactors, streamFactors }: Sides): CellReader {
-  const sizes = Int32Array.from(factors, ({ log }) => log.length);
+export function cellReader({ factors }: Space, { table, outer, inner }: Sides): CellReader {
   const groups = new Int32Array(factors.length);
-  const unpack = (product: number, side: readonly number[]): void => {
-    let rest = product;
-    for (let i = side.length - 1; i >= 0; i--) {
-      const f = side[i] ?? 0;
-      const size = sizes[f] ?? 1;
-      const whole = Math.trunc(rest / size);
-      groups[f] = rest - whole * size;
-      rest = whole;
-    }
-  };
+  const { products: stored, product } = table;
   const width = inner.log.length;
+  const storedAt = (entry: number): number => (product ? (product[entry] ?? 0) : entry);
+  const outerAt = (stream: number): number => Math.trunc(stream / width);
   const residue = (t: number, o: number, i: number): number => Math.imul(Math.imul(t, o), i);
   return {
+    top: (entry, stream) =>
+      residue(stored.top[storedAt(entry)] ?? 0, outer.top[outerAt(stream)] ?? 0, inner.top[stream - outerAt(stream) * width] ?? 0),
+    bottom: (entry, stream) =>
+      residue(stored.bottom[storedAt(entry)] ?? 0, outer.bottom[outerAt(stream)] ?? 0, inner.bottom[stream - outerAt(stream) * width] ?? 0),
+    options: (entry, stream) => {
+      const o = outerAt(stream);
+      return (stored.options[storedAt(entry)] ?? 0) * (outer.options[o] ?? 0) * (inner.options[stream - o * width] ?? 0);
+    },
     groups: (entry, stream) => {
-      unpack(table.code[entry] ?? 0, tableFactors);
-      unpack(stream, streamFactors);
+      const o = outerAt(stream);
+      firstWay(stored.makeUp, storedAt(entry), groups);
+      firstWay(outer.makeUp, o, groups);
+      firstWay(inner.makeUp, stream - o * width, groups);
       return groups;
     },
-    top: (entry, stream) => residue(table.top[entry] ?? 0, outer.top[Math.trunc(stream / width)] ?? 0, inner.top[stream % width] ?? 0),
-    bottom: (entry, stream) =>
-      residue(table.bottom[entry] ?? 0, outer.bottom[Math.trunc(stream / width)] ?? 0, inner.bottom[stream % width] ?? 0),
+    every: (entry, stream, take) => {
+      const o = outerAt(stream);
+      const i = stream - o * width;
+      // outer products are never gathered: they have one way
+      firstWay(outer.makeUp, o, groups);
+      const ofInner = (): void => everyWay(inner.makeUp, i, groups, () => take(groups));
+      everyWay(stored.makeUp, storedAt(entry), groups, ofInner);
+    },
   };
-}
-
-/** How many options a cell stands for, before any rule across stages. */
-export function optionsIn({ factors }: Space, groups: Int32Array): number {
-  let options = 1;
-  for (let f = 0; f < factors.length; f++) {
-    const first = factors[f]?.first;
-    const group = groups[f] ?? 0;
-    options *= (first?.[group + 1] ?? 0) - (first?.[group] ?? 0);
-  }
-  return options;
 }

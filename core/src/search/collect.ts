@@ -5,14 +5,12 @@ import type { Pace } from './pace.ts';
 import type { Sides } from './sides.ts';
 import type { Space } from './space.ts';
 import { tiesOf } from './ties.ts';
-import type { Tuning } from './tuning.ts';
 import { holds, type Place, type Window, wellWithin, windowUpTo } from './window.ts';
 
 /** What every run through the cells needs. */
 export interface Run {
   readonly space: Space;
   readonly sides: Sides;
-  readonly tuning: Tuning;
   readonly pace: Pace;
 }
 
@@ -30,8 +28,8 @@ export interface Shell {
  * and the place moves nearer. Ratios of equal |e| are never parted.
  */
 export function collectShell(run: Run, place: Place | null, before: Shell | null, options: number): Shell {
-  const { space, sides, tuning, pace } = run;
-  const { slack, inside } = space;
+  const { space, sides, pace } = run;
+  const { slack, inside, tuning } = space;
   const reader = cellReader(space, sides);
   const done = before && windowUpTo(before.place, inside);
   // heavy ratios right at the bound of what is done: floats alone would not keep their millions of cells out
@@ -74,13 +72,13 @@ export function collectShell(run: Run, place: Place | null, before: Shell | null
 }
 
 /** The ratios of a shell with fresh cells added, best first; what lies beyond its place or is done already falls away. */
-function withCells({ space, sides, tuning }: Run, { ratios, place }: Shell, fresh: readonly Cell[], done: Window | null): readonly Ratio[] {
+function withCells({ space, sides }: Run, { ratios, place }: Shell, fresh: readonly Cell[], done: Window | null): readonly Ratio[] {
   const window = windowUpTo(place, space.inside);
   const cells = ratios.flatMap((ratio) => ratio.cells ?? []).concat(fresh);
   const light = distinctRatios(space, cellReader(space, sides), cells).filter(
     ({ log, y }) => holds(window, log, space.slack, y) && !(done && holds(done, log, space.slack, y)),
   );
-  for (const ratio of light) if (ratio.options > tuning.heavy) ratio.cells = null;
+  for (const ratio of light) if (ratio.options > space.tuning.heavy) ratio.cells = null;
   const heavy = ratios.filter((ratio) => ratio.cells === null);
   return [...heavy, ...light].sort((a, b) => compareRatios(space, a, b));
 }

@@ -7,6 +7,7 @@ import type { Hooks, Rules, SearchProblem } from './problem.ts';
 import { logarithm } from './ratioLists.ts';
 import { splitSides } from './sides.ts';
 import { buildableSpace, exactY, type Space } from './space.ts';
+import { DEFAULT_TUNING } from './tuning.ts';
 import { holds } from './window.ts';
 
 export interface Counts {
@@ -35,7 +36,7 @@ const CELLS_PER_SLICE = 2 ** 20;
  */
 export function countOptions(problem: SearchProblem, rules: Rules, hooks: Hooks = {}, cellsPerSlice = CELLS_PER_SLICE): Counts {
   const ways = problem.stages.reduce((product, { pairs }) => product * pairs.length, problem.pumps.length);
-  const space = buildableSpace(problem);
+  const space = buildableSpace(problem, DEFAULT_TUNING);
   let buildable = 0;
   let distinctRatios = 0;
   let inside = 0;
@@ -84,16 +85,15 @@ function countSlice(space: Space, rules: Rules, slice: Slice, hooks: Hooks): { b
     },
   });
   const visit = (table: number, stream: number, log: number): boolean => {
-    const groups = reader.groups(table, stream);
-    const { key, position } = identify(groups);
+    const { key, position } = identify(reader.groups(table, stream));
     // the same for every cell of one ratio, which the computed logarithm is not: so each ratio falls into one slice
     if (position < slice.low || position >= slice.high) return false;
     listed = 0;
-    expand(groups);
+    reader.every(table, stream, expand);
     if (listed === 0) return false;
     ratios.add(key);
     buildable += listed;
-    if (holds(space.inside, log, space.slack, () => exactY(space, groups))) inside += listed;
+    if (holds(space.inside, log, space.slack, () => exactY(space, reader.groups(table, stream)))) inside += listed;
     return false;
   };
   join(space, sides, { ...slice }, visit, pace.pass());

@@ -1,5 +1,5 @@
 import type { Fraction } from '../ratio.ts';
-import { type Cell, type CellReader, optionsIn } from './cell.ts';
+import type { Cell, CellReader } from './cell.ts';
 import { exactY, type Space } from './space.ts';
 import { comparePlaces, holds, type Place } from './window.ts';
 
@@ -48,7 +48,7 @@ export function distinctRatios(space: Space, reader: CellReader, cells: readonly
       ratios.push(ratio);
       recent.push(ratio);
     }
-    ratio.options += optionsIn(space, reader.groups(table, stream));
+    ratio.options += reader.options(table, stream);
     ratio.cells?.push(cell);
   }
   return ratios;

@@ -39,27 +39,20 @@ export function findOptions(
   tuning: Tuning = DEFAULT_TUNING,
 ): Found {
   if (!Number.isSafeInteger(keep) || keep < 0) throw new RangeError(`findOptions: keep ${keep}`);
-  const space = buildableSpace(problem);
+  const space = buildableSpace(problem, tuning);
   if (space === null || (scope === 'inside' && problem.limits === null)) return { options: [], more: false };
-  const entries = firstEntries(space, rules, keep + 1, scope === 'inside' ? lastInside(problem) : null, hooks, tuning);
+  const entries = firstEntries(space, rules, keep + 1, scope === 'inside' ? lastInside(problem) : null, hooks);
   hooks.progress?.(1);
   return { options: entries.slice(0, keep).map((entry) => optionOf(problem, entry)), more: entries.length > keep };
 }
 
 /** The first `wanted` options up to `last` (null: to the end), in order. */
-export function firstEntries(
-  space: Space,
-  rules: Rules,
-  wanted: number,
-  last: Place | null,
-  hooks: Hooks,
-  tuning: Tuning,
-): readonly Entry[] {
+export function firstEntries(space: Space, rules: Rules, wanted: number, last: Place | null, hooks: Hooks): readonly Entry[] {
   const pace = paceOf(hooks);
   const admit = pacedAdmit(rules, pace.check);
   const exact = exactHits(space, wanted, admit, pace);
   if (exact) return exact;
-  const run: Run = { space, sides: splitSides(space), tuning, pace };
+  const run: Run = { space, sides: splitSides(space), pace };
   const entries: Entry[] = [];
   for (const tie of tiesInOrder(run, wanted, last)) {
     for (const entry of tiedOptions(run, tie, wanted - entries.length, admit)) entries.push(entry);

@@ -4,14 +4,12 @@ import { partOf } from './pace.ts';
 import type { Hooks, Rules } from './problem.ts';
 import { compareTied, type Entry } from './shortlist.ts';
 import type { Space } from './space.ts';
-import type { Tuning } from './tuning.ts';
 import { comparePlaces, type Place } from './window.ts';
 
 /** What a search is told besides what it searches. */
 export interface Manner {
   readonly rules: Rules;
   readonly hooks: Hooks;
-  readonly tuning: Tuning;
 }
 
 /** A level: parts of a space that hold no option twice. */
@@ -37,8 +35,8 @@ export function levelSearch(levels: readonly Level[], manner: Manner): (level: L
   };
 }
 
-function better(part: Space, best: Entry | null, last: Place | null, { rules, hooks, tuning }: Manner): Entry | null {
-  const [entry] = firstEntries(part, rules, 1, best ? placeOf(best) : last, hooks, tuning);
+function better(part: Space, best: Entry | null, last: Place | null, { rules, hooks }: Manner): Entry | null {
+  const [entry] = firstEntries(part, rules, 1, best ? placeOf(best) : last, hooks);
   if (!entry || !best) return entry ?? best;
   return (comparePlaces(placeOf(entry), placeOf(best)) || compareTied(part, entry, best)) < 0 ? entry : best;
 }

@@ -13,7 +13,9 @@ export function levelsOf(space: Space): readonly (readonly Space[])[] {
     levels[space.changed]?.push(space);
     return levels;
   }
-  const classes = space.factors.map((list) => CHANGES.map((changed) => restrictedTo(list, (index) => list.ranks.changed[index] === changed)));
+  const classes = space.factors.map((list) =>
+    CHANGES.map((changed) => restrictedTo(list, (index) => list.ranks.changed[index] === changed)),
+  );
   const extend = (factors: Space['factors'], changed: number): void => {
     const next = classes[factors.length];
     // slack and residues were proved for the whole space, so they hold for a part of it

@@ -18,8 +18,8 @@ const WIDEN = whole(16);
  * @param options how many options the caller hopes to see, > 0; any number gives the same ratios
  */
 export function* tiesInOrder(run: Run, options: number, last: Place | null): Generator<readonly Ratio[]> {
-  const { space, tuning } = run;
-  let reach = tuning.firstReach ?? reachByDensity(space, options, tuning.buffer);
+  const { space } = run;
+  let reach = space.tuning.firstReach ?? reachByDensity(space, options, space.tuning.buffer);
   let shell: Shell | null = null;
   for (;;) {
     const place = nearer(placeAt(reach, space), last);

@@ -31,14 +31,14 @@ export interface Slide {
  * @example slideOf(problem)?.at(ratioOf(1, 2), 1)[0]?.ratio.toFraction()  // '1/2'
  */
 export function slideOf(problem: SearchProblem, tuning: Tuning = DEFAULT_TUNING): Slide | null {
-  if (buildableSpace(problem) === null) return null;
+  if (buildableSpace(problem, tuning) === null) return null;
   const pace = paceOf({});
   return {
     at: (wanted, keep) => {
       const aimed = { ...problem, wanted };
-      const space = buildableSpace(aimed);
+      const space = buildableSpace(aimed, tuning);
       if (space === null) return [];
-      const run: Run = { space, sides: splitSides(space), tuning, pace };
+      const run: Run = { space, sides: splitSides(space), pace };
       const found: SlidRatio[] = [];
       for (const tie of tiesInOrder(run, keep, null)) {
         for (const ratio of tie) {

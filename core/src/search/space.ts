@@ -1,6 +1,7 @@
 import { type Fraction, ONE, ratioOf } from '../ratio.ts';
 import type { Pair, PumpPair, SearchProblem } from './problem.ts';
 import { logarithm, pumpList, pumpRanks, type RatioList, stageList, stageRanks } from './ratioLists.ts';
+import type { Tuning } from './tuning.ts';
 import { openWindow, type Window } from './window.ts';
 
 /**
@@ -24,6 +25,7 @@ export interface Space {
   readonly inside: Window;
   /** parts changed by every option, where the space is a part of one level; null: by any number */
   readonly changed: number | null;
+  readonly tuning: Tuning;
 }
 
 /** Which choices of a factor take part. */
@@ -32,10 +34,11 @@ export type Chosen = (choice: Pair | PumpPair) => boolean;
 const buildable: Chosen = ({ failed }) => failed === 0;
 
 /** The space of all buildable choices, null where a factor has none. */
-export function buildableSpace(problem: SearchProblem): Space | null {
+export function buildableSpace(problem: SearchProblem, tuning: Tuning): Space | null {
   return layOut(
     problem,
     factorsOf(problem).map((list) => list(buildable)),
+    tuning,
   );
 }
 
@@ -59,7 +62,7 @@ function unitOf({ pumps }: SearchProblem): Fraction {
   return pump.ratio;
 }
 
-export function layOut(problem: SearchProblem, factors: readonly RatioList[]): Space | null {
+export function layOut(problem: SearchProblem, factors: readonly RatioList[], tuning: Tuning): Space | null {
   const { fixed, wanted, limits } = problem;
   if (wanted.compare(0) <= 0 || fixed.compare(0) <= 0)
     throw new RangeError(`search: ratio ${wanted.toFraction()} or ${fixed.toFraction()} not above 0`);
@@ -86,6 +89,7 @@ export function layOut(problem: SearchProblem, factors: readonly RatioList[]): S
     residuesDecide: mostNumerator * mostDenominator * 5 * slack < 2 ** 31,
     inside: limits ? openWindow(ONE.add(limits.low), ONE.add(limits.high)) : openWindow(null, null),
     changed: null,
+    tuning,
   };
 }
 

@@ -19,7 +19,7 @@ export function tiedOptions(run: Run, tie: readonly Ratio[], wanted: number, adm
   const reader = cellReader(space, sides);
   for (const ratio of tie) {
     const offer = offerTo(list, space, ratio, admit);
-    for (const { table, stream } of ratio.cells ?? []) offer(reader.groups(table, stream));
+    for (const { table, stream } of ratio.cells ?? []) reader.every(table, stream, offer);
   }
   const heavy = tie.filter(({ cells }) => cells === null);
   if (heavy.length === 0) return list.entries();
@@ -36,7 +36,7 @@ export function searchPart(part: Space, ratio: Ratio, list: Shortlist, admit: Ad
   const reader = cellReader(part, sides);
   const offer = offerTo(list, part, ratio, admit);
   const visit = (table: number, stream: number, log: number): boolean => {
-    if (makes(part, ratio, reader, table, stream, log)) offer(reader.groups(table, stream));
+    if (makes(part, ratio, reader, table, stream, log)) reader.every(table, stream, offer);
     return false;
   };
   join(part, sides, { low: ratio.log - 2 * part.slack, high: ratio.log + 2 * part.slack }, visit, pace.check);

@@ -25,17 +25,17 @@ const SHARE_OF_CLOSEST = 0.2;
  * @example tradeOff(problem, { admit: () => 0 }).map(({ ratio }) => ratio.toFraction())  // ['1', '2/3']
  */
 export function tradeOff(problem: SearchProblem, rules: Rules, hooks: Hooks = {}, tuning: Tuning = DEFAULT_TUNING): readonly Option[] {
-  const space = buildableSpace(problem);
-  const [closest] = space ? firstEntries(space, rules, 1, null, partOf(hooks, 0, SHARE_OF_CLOSEST), tuning) : [];
-  const front = space && closest ? frontUpTo(closest, space, rules, partOf(hooks, SHARE_OF_CLOSEST, 1 - SHARE_OF_CLOSEST), tuning) : [];
+  const space = buildableSpace(problem, tuning);
+  const [closest] = space ? firstEntries(space, rules, 1, null, partOf(hooks, 0, SHARE_OF_CLOSEST)) : [];
+  const front = space && closest ? frontUpTo(closest, space, rules, partOf(hooks, SHARE_OF_CLOSEST, 1 - SHARE_OF_CLOSEST)) : [];
   hooks.progress?.(1);
   return front.map((entry) => optionOf(problem, entry));
 }
 
 /** No level is worth a look once the place of the closest is reached. */
-function frontUpTo(closest: Entry, space: Space, rules: Rules, hooks: Hooks, tuning: Tuning): readonly Entry[] {
+function frontUpTo(closest: Entry, space: Space, rules: Rules, hooks: Hooks): readonly Entry[] {
   const levels = workLevels(space);
-  const bestOf = levelSearch(levels, { rules, hooks, tuning });
+  const bestOf = levelSearch(levels, { rules, hooks });
   const before = placeBefore(space);
   const front: Entry[] = [];
   for (const level of levels) {

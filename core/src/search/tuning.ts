@@ -6,8 +6,10 @@ export interface Tuning {
   readonly buffer: number;
   /** a ratio of more options than this is heavy */
   readonly heavy: number;
+  /** products of two lists are gathered by ratio where there are more than this */
+  readonly gathered: number;
   /** |e| of the first window; null: from the density of ratios */
   readonly firstReach: Fraction | null;
 }
 
-export const DEFAULT_TUNING: Tuning = { buffer: 2 ** 16, heavy: 2 ** 12, firstReach: null };
+export const DEFAULT_TUNING: Tuning = { buffer: 2 ** 16, heavy: 2 ** 12, gathered: 2 ** 20, firstReach: null };

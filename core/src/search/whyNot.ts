@@ -5,6 +5,7 @@ import { pacedAdmit, paceOf } from './pace.ts';
 import type { Candidate, Hooks, Rules, SearchProblem } from './problem.ts';
 import { splitSides } from './sides.ts';
 import { exactY, factorsOf, layOut } from './space.ts';
+import { DEFAULT_TUNING } from './tuning.ts';
 import { holds } from './window.ts';
 
 /** Sets of more checks than this are no advice. */
@@ -57,7 +58,7 @@ function* masksOf(ones: number, bits: number): Generator<number> {
 /** Whether an option inside the limits exists that fails no check but those in `mask`: any will do, so the join ends at the first. */
 function somethingFits(problem: SearchProblem, mask: number, rules: Rules, check: () => void): boolean {
   const lists = factorsOf(problem).map((list) => list((choice) => (choice.failed & ~mask) === 0));
-  const space = layOut(problem, lists);
+  const space = layOut(problem, lists, DEFAULT_TUNING);
   if (space === null) return false;
   const sides = splitSides(space);
   const reader = cellReader(space, sides);
@@ -70,8 +71,7 @@ function somethingFits(problem: SearchProblem, mask: number, rules: Rules, check
   const expand = expander(space, { mostChanged: () => (found ? -1 : Infinity), take });
   const { inside, slack } = space;
   const visit = (table: number, stream: number, log: number): boolean => {
-    const groups = reader.groups(table, stream);
-    if (holds(inside, log, slack, () => exactY(space, groups))) expand(groups);
+    if (holds(inside, log, slack, () => exactY(space, reader.groups(table, stream)))) reader.every(table, stream, expand);
     return found;
   };
   join(space, sides, { low: inside.logLow, high: inside.logHigh }, visit, check);

@@ -1,0 +1,128 @@
+import { type Gathered, gathered, optionsOfWays } from './gathered.ts';
+import { type RatioList, sameRatios } from './ratioLists.ts';
+import type { Space } from './space.ts';
+
+/** Products of one ratio from each of some factors; where they are gathered, equal products are one. */
+export interface Products {
+  readonly log: Float64Array;
+  /** numerator and denominator, not reduced, modulo 2^32 */
+  readonly top: Int32Array;
+  readonly bottom: Int32Array;
+  /** how many options a product stands for, before any rule across stages */
+  readonly options: Float64Array;
+  /** whether the logarithms ascend */
+  readonly ascending: boolean;
+  readonly makeUp: MakeUp;
+}
+
+/** What a product is made of. */
+export interface MakeUp {
+  readonly factors: readonly number[];
+  readonly sizes: readonly number[];
+  /** null: product p is way p; else it is each of the ways from `first[p]` up to `first[p + 1]` */
+  readonly ways: Ways | null;
+}
+
+/** A way is one ratio from each factor, by index, as one number of which the last factor is the lowest digit. */
+export interface Ways {
+  readonly first: Int32Array;
+  readonly way: Int32Array;
+  /** of two factors with the same ratios: each way stands for the other way round too */
+  readonly mirrored: boolean;
+}
+
+/**
+ * Whether the products of these factors are gathered: only two lists, only where there are so many that it pays,
+ * and only where a float tells any two products apart (see `gathered`).
+ */
+export function areGathered({ factors, tuning }: Space, chosen: readonly number[]): boolean {
+  const lists = chosen.flatMap((f) => factors[f] ?? []);
+  const size = lists.reduce((n, { log }) => n * log.length, 1);
+  const most = lists.reduce((n, { mostNumerator, mostDenominator }) => n * mostNumerator * mostDenominator, 1);
+  return lists.length === 2 && size > tuning.gathered && most < 2 ** 52;
+}
+
+/**
+ * The products of these factors, gathered where that pays.
+ *
+ * @param like products of factors with the same ratios, gathered already; null where there are none
+ */
+export function productsOf(space: Space, chosen: readonly number[], like: Products | null = null): Products {
+  const [a, b] = chosen.flatMap((f) => space.factors[f] ?? []);
+  if (!a || !b || !areGathered(space, chosen)) return plainProducts(space, chosen);
+  const { ways, log, top, bottom } = gatheredAgain(like) ?? gathered(a, b, sameRatios(a, b));
+  const makeUp = { factors: chosen, sizes: [a.log.length, b.log.length], ways };
+  return { log, top, bottom, options: optionsOfWays(ways, a, b), ascending: true, makeUp };
+}
+
+/** The products of these factors one by one. */
+export function plainProducts(space: Space, chosen: readonly number[]): Products {
+  const lists = chosen.flatMap((f) => space.factors[f] ?? []);
+  const sizes = lists.map(({ log }) => log.length);
+  let products: Plain = { log: new Float64Array(1), top: Int32Array.of(1), bottom: Int32Array.of(1), options: Float64Array.of(1) };
+  for (const list of lists) products = times(products, list);
+  const ascending = sizes.filter((size) => size > 1).length < 2;
+  return { ...products, ascending, makeUp: { factors: chosen, sizes, ways: null } };
+}
+
+function gatheredAgain(like: Products | null): Gathered | null {
+  const ways = like?.makeUp.ways;
+  return like && ways ? { log: like.log, top: like.top, bottom: like.bottom, ways } : null;
+}
+
+type Plain = Pick<Products, 'log' | 'top' | 'bottom' | 'options'>;
+
+function times(a: Plain, b: RatioList): Plain {
+  const size = a.log.length * b.log.length;
+  const log = new Float64Array(size);
+  const top = new Int32Array(size);
+  const bottom = new Int32Array(size);
+  const options = new Float64Array(size);
+  for (let i = 0, k = 0; i < a.log.length; i++) {
+    for (let j = 0; j < b.log.length; j++, k++) {
+      log[k] = (a.log[i] ?? 0) + (b.log[j] ?? 0);
+      top[k] = Math.imul(a.top[i] ?? 0, b.top[j] ?? 0);
+      bottom[k] = Math.imul(a.bottom[i] ?? 0, b.bottom[j] ?? 0);
+      options[k] = (a.options[i] ?? 0) * ((b.first[j + 1] ?? 0) - (b.first[j] ?? 0));
+    }
+  }
+  return { log, top, bottom, options };
+}
+
+/** Writes every way to make a product into `groups`, one after another, and calls `then` for each. */
+export function everyWay({ factors, sizes, ways }: MakeUp, product: number, groups: Int32Array, then: () => void): void {
+  if (ways === null) {
+    unpack(factors, sizes, product, groups);
+    then();
+    return;
+  }
+  const [a = 0, b = 0] = factors;
+  const width = sizes[1] ?? 1;
+  for (let k = ways.first[product] ?? 0; k < (ways.first[product + 1] ?? 0); k++) {
+    const way = ways.way[k] ?? 0;
+    const i = Math.trunc(way / width);
+    const j = way % width;
+    groups[a] = i;
+    groups[b] = j;
+    then();
+    if (!ways.mirrored || i === j) continue;
+    groups[a] = j;
+    groups[b] = i;
+    then();
+  }
+}
+
+/** Writes one way to make a product. */
+export function firstWay({ factors, sizes, ways }: MakeUp, product: number, groups: Int32Array): void {
+  unpack(factors, sizes, ways ? (ways.way[ways.first[product] ?? 0] ?? 0) : product, groups);
+}
+
+function unpack(factors: readonly number[], sizes: readonly number[], way: number, groups: Int32Array): void {
+  let rest = way;
+  for (let f = factors.length - 1; f >= 0; f--) {
+    const size = sizes[f] ?? 1;
+    const whole = Math.trunc(rest / size);
+    groups[factors[f] ?? 0] = rest - whole * size;
+    rest = whole;
+  }
+}
