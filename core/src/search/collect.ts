@@ -1,5 +1,5 @@
 import { type Cell, cellReader } from './cell.ts';
-import { compareRatios, distinctRatios, makes, type Ratio } from './distinct.ts';
+import { compareRatios, distinctRatios, isAlone, makes, type Ratio } from './distinct.ts';
 import { join, type Span } from './join.ts';
 import type { Pace } from './pace.ts';
 import type { Sides } from './sides.ts';
@@ -78,7 +78,11 @@ function withCells({ space, sides }: Run, { ratios, place }: Shell, fresh: reado
   const light = distinctRatios(space, cellReader(space, sides), cells).filter(
     ({ log, y }) => holds(window, log, space.slack, y) && !(done && holds(done, log, space.slack, y)),
   );
-  for (const ratio of light) if (ratio.options > space.tuning.heavy) ratio.cells = null;
+  for (const ratio of light) {
+    if (ratio.options <= space.tuning.heavy) continue;
+    ratio.cells = null;
+    ratio.alone = isAlone(space, ratio);
+  }
   const heavy = ratios.filter((ratio) => ratio.cells === null);
   return [...heavy, ...light].sort((a, b) => compareRatios(space, a, b));
 }

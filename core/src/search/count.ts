@@ -111,8 +111,8 @@ interface Identity {
  * so that the correctly rounded quotients N/D are equal only where the ratios are. Beyond that the reduced fraction is the key.
  */
 function identifier(space: Space): (groups: Int32Array) => Identity {
-  const numerators = space.factors.map(({ numerator }) => Float64Array.from(numerator, Number));
-  const denominators = space.factors.map(({ denominator }) => Float64Array.from(denominator, Number));
+  const numerators = space.factors.map(({ numerator }) => numerator);
+  const denominators = space.factors.map(({ denominator }) => denominator);
   if (space.mostNumerator * space.mostDenominator < 2 ** 52) {
     const product = (values: readonly Float64Array[], groups: Int32Array): number =>
       values.reduce((n, list, f) => n * (list[groups[f] ?? 0] ?? 0), 1);

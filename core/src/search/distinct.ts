@@ -17,6 +17,8 @@ export interface Ratio {
   readonly place: () => Place;
   /** how many options the cells stand for, before any rule across stages */
   options: number;
+  /** whether floats tell it apart from every other ratio, see `isAlone`; asked only of what is met very often */
+  alone: boolean;
   /** null: heavy, so many options that its cells are not kept but found again by a join of their own */
   cells: Cell[] | null;
 }
@@ -30,8 +32,17 @@ export interface Ratio {
  */
 export function makes(space: Space, ratio: Ratio, reader: CellReader, table: number, stream: number, log: number): boolean {
   if (Math.abs(ratio.log - log) > 2 * space.slack) return false;
-  if (Math.imul(ratio.top, reader.bottom(table, stream)) !== Math.imul(ratio.bottom, reader.top(table, stream))) return false;
-  return space.residuesDecide || ratio.y().equals(exactY(space, reader.groups(table, stream)));
+  if (ratio.alone) return true;
+  const groups = reader.groups(table, stream);
+  if (Math.imul(ratio.top, residueOf(space, groups, 'bottom')) !== Math.imul(ratio.bottom, residueOf(space, groups, 'top'))) return false;
+  return space.residuesDecide || ratio.y().equals(exactY(space, groups));
+}
+
+/** Numerator or denominator of the product, not reduced, modulo 2^32. */
+function residueOf({ factors }: Space, groups: Int32Array, part: 'top' | 'bottom'): number {
+  let residue = 1;
+  for (let f = 0; f < factors.length; f++) residue = Math.imul(residue, factors[f]?.[part][groups[f] ?? 0] ?? 0);
+  return residue;
 }
 
 /** The cells gathered by exact ratio, in no order. */
@@ -64,7 +75,29 @@ function ratioOf(space: Space, reader: CellReader, { table, stream, log }: Cell)
   const inside = holds(space.inside, log, space.slack, y);
   const place = (): Place => ({ inside, off: y().sub(1).abs() });
   const off = Math.abs(Math.expm1(log));
-  return { log, top: reader.top(table, stream), bottom: reader.bottom(table, stream), y, inside, off, place, options: 0, cells: [] };
+  return {
+    log,
+    top: residueOf(space, groups, 'top'),
+    bottom: residueOf(space, groups, 'bottom'),
+    y,
+    inside,
+    off,
+    place,
+    options: 0,
+    alone: false,
+    cells: [],
+  };
+}
+
+/**
+ * Whether no other ratio lies within what floats cannot tell.
+ *
+ * Two different ratios N/D and n/d, the constant left out, are at least 1/(N * d) and 1/(n * D) of themselves apart;
+ * computed logarithms that agree within two slacks stand for true ones that agree within four.
+ */
+export function isAlone({ constant, mostNumerator, mostDenominator, slack }: Space, { y }: Ratio): boolean {
+  const { n, d } = y().div(constant);
+  return Math.min(mostNumerator * Number(d), mostDenominator * Number(n)) * 5 * slack < 1;
 }
 
 /** The order of the ranking among ratios, exact: floats decide only where their own error cannot. */

@@ -1,7 +1,10 @@
-import type { Products, Ways } from './products.ts';
+import type { Ways } from './products.ts';
 import type { RatioList } from './ratioLists.ts';
 
-export type Gathered = Pick<Products, 'log' | 'top' | 'bottom'> & { readonly ways: Ways };
+export interface Gathered {
+  readonly log: Float64Array;
+  readonly ways: Ways;
+}
 
 /** More buckets than this no longer stay in the processor's cache. */
 const MOST_BUCKETS = 2 ** 20;
@@ -20,35 +23,8 @@ export function gathered(a: RatioList, b: RatioList, mirrored: boolean): Gathere
   const first = firstOfEach(sorted.value);
   const size = first.length - 1;
   const log = new Float64Array(size);
-  const top = new Int32Array(size);
-  const bottom = new Int32Array(size);
-  const width = b.log.length;
-  for (let p = 0; p < size; p++) {
-    const from = first[p] ?? 0;
-    log[p] = Math.log(sorted.value[from] ?? 1);
-    const way = sorted.way[from] ?? 0;
-    top[p] = Math.imul(a.top[Math.trunc(way / width)] ?? 0, b.top[way % width] ?? 0);
-    bottom[p] = Math.imul(a.bottom[Math.trunc(way / width)] ?? 0, b.bottom[way % width] ?? 0);
-  }
-  return { log, top, bottom, ways: { first, way: sorted.way, mirrored } };
-}
-
-/** How many options each gathered product of two lists stands for. */
-export function optionsOfWays({ first, way, mirrored }: Ways, a: RatioList, b: RatioList): Float64Array {
-  const width = b.log.length;
-  const choices = (list: RatioList, g: number): number => (list.first[g + 1] ?? 0) - (list.first[g] ?? 0);
-  const options = new Float64Array(first.length - 1);
-  for (let p = 0; p < options.length; p++) {
-    let sum = 0;
-    for (let k = first[p] ?? 0; k < (first[p + 1] ?? 0); k++) {
-      const i = Math.trunc((way[k] ?? 0) / width);
-      const j = (way[k] ?? 0) % width;
-      sum += choices(a, i) * choices(b, j);
-      if (mirrored && i !== j) sum += choices(a, j) * choices(b, i);
-    }
-    options[p] = sum;
-  }
-  return options;
+  for (let p = 0; p < size; p++) log[p] = Math.log(sorted.value[first[p] ?? 0] ?? 1);
+  return { log, ways: { first, way: sorted.way, mirrored } };
 }
 
 /** Where each run of equal values begins, and behind the last of them the end. */
@@ -66,13 +42,11 @@ interface Sorted {
 }
 
 function sortedWays(a: RatioList, b: RatioList, mirrored: boolean): Sorted {
-  const [numerators, denominators] = [Float64Array.from(a.numerator, Number), Float64Array.from(a.denominator, Number)];
-  const [others, otherDenominators] = [Float64Array.from(b.numerator, Number), Float64Array.from(b.denominator, Number)];
   const width = b.log.length;
   const size = mirrored ? (width * (width + 1)) / 2 : a.log.length * width;
   const { bucketOf, buckets } = bucketsBetween(productOf(0, 0), productOf(a.log.length - 1, width - 1), size);
   function productOf(i: number, j: number): number {
-    return ((numerators[i] ?? 0) * (others[j] ?? 0)) / ((denominators[i] ?? 0) * (otherDenominators[j] ?? 0));
+    return ((a.numerator[i] ?? 0) * (b.numerator[j] ?? 0)) / ((a.denominator[i] ?? 0) * (b.denominator[j] ?? 0));
   }
   const next = new Int32Array(buckets + 1);
   for (let i = 0; i < a.log.length; i++) {

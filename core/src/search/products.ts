@@ -1,15 +1,10 @@
-import { type Gathered, gathered, optionsOfWays } from './gathered.ts';
+import { gathered } from './gathered.ts';
 import { type RatioList, sameRatios } from './ratioLists.ts';
 import type { Space } from './space.ts';
 
 /** Products of one ratio from each of some factors; where they are gathered, equal products are one. */
 export interface Products {
   readonly log: Float64Array;
-  /** numerator and denominator, not reduced, modulo 2^32 */
-  readonly top: Int32Array;
-  readonly bottom: Int32Array;
-  /** how many options a product stands for, before any rule across stages */
-  readonly options: Float64Array;
   /** whether the logarithms ascend */
   readonly ascending: boolean;
   readonly makeUp: MakeUp;
@@ -50,44 +45,40 @@ export function areGathered({ factors, tuning }: Space, chosen: readonly number[
 export function productsOf(space: Space, chosen: readonly number[], like: Products | null = null): Products {
   const [a, b] = chosen.flatMap((f) => space.factors[f] ?? []);
   if (!a || !b || !areGathered(space, chosen)) return plainProducts(space, chosen);
-  const { ways, log, top, bottom } = gatheredAgain(like) ?? gathered(a, b, sameRatios(a, b));
-  const makeUp = { factors: chosen, sizes: [a.log.length, b.log.length], ways };
-  return { log, top, bottom, options: optionsOfWays(ways, a, b), ascending: true, makeUp };
+  const makeUp = { factors: chosen, sizes: [a.log.length, b.log.length] };
+  if (like?.makeUp.ways) return { ...like, makeUp: { ...makeUp, ways: like.makeUp.ways } };
+  const { log, ways } = gathered(a, b, sameRatios(a, b));
+  return { log, ascending: true, makeUp: { ...makeUp, ways } };
 }
 
 /** The products of these factors one by one. */
-export function plainProducts(space: Space, chosen: readonly number[]): Products {
-  const lists = chosen.flatMap((f) => space.factors[f] ?? []);
+export function plainProducts({ factors }: Space, chosen: readonly number[]): Products {
+  const lists = chosen.flatMap((f) => factors[f] ?? []);
   const sizes = lists.map(({ log }) => log.length);
-  let products: Plain = { log: new Float64Array(1), top: Int32Array.of(1), bottom: Int32Array.of(1), options: Float64Array.of(1) };
-  for (const list of lists) products = times(products, list);
-  const ascending = sizes.filter((size) => size > 1).length < 2;
-  return { ...products, ascending, makeUp: { factors: chosen, sizes, ways: null } };
+  const log = lists.reduce<Float64Array>((logs, list) => sums(logs, list.log), new Float64Array(1));
+  return { log, ascending: sizes.filter((size) => size > 1).length < 2, makeUp: { factors: chosen, sizes, ways: null } };
 }
 
-function gatheredAgain(like: Products | null): Gathered | null {
-  const ways = like?.makeUp.ways;
-  return like && ways ? { log: like.log, top: like.top, bottom: like.bottom, ways } : null;
-}
-
-type Plain = Pick<Products, 'log' | 'top' | 'bottom' | 'options'>;
-
-function times(a: Plain, b: RatioList): Plain {
-  const size = a.log.length * b.log.length;
-  const log = new Float64Array(size);
-  const top = new Int32Array(size);
-  const bottom = new Int32Array(size);
-  const options = new Float64Array(size);
-  for (let i = 0, k = 0; i < a.log.length; i++) {
-    for (let j = 0; j < b.log.length; j++, k++) {
-      log[k] = (a.log[i] ?? 0) + (b.log[j] ?? 0);
-      top[k] = Math.imul(a.top[i] ?? 0, b.top[j] ?? 0);
-      bottom[k] = Math.imul(a.bottom[i] ?? 0, b.bottom[j] ?? 0);
-      options[k] = (a.options[i] ?? 0) * ((b.first[j + 1] ?? 0) - (b.first[j] ?? 0));
-    }
+function sums(a: Float64Array, b: Float64Array): Float64Array {
+  const all = new Float64Array(a.length * b.length);
+  for (let i = 0, k = 0; i < a.length; i++) {
+    const one = a[i] ?? 0;
+    for (let j = 0; j < b.length; j++, k++) all[k] = one + (b[j] ?? 0);
   }
-  return { log, top, bottom, options };
+  return all;
 }
+
+/** How many options a product stands for, before any rule across stages. */
+export function optionsIn({ factors }: Space, makeUp: MakeUp, product: number): number {
+  const groups = new Int32Array(factors.length);
+  let options = 0;
+  everyWay(makeUp, product, groups, () => {
+    options += makeUp.factors.reduce((n, f) => n * choicesOf(factors[f], groups[f] ?? 0), 1);
+  });
+  return options;
+}
+
+const choicesOf = (list: RatioList | undefined, g: number): number => (list?.first[g + 1] ?? 0) - (list?.first[g] ?? 0);
 
 /** Writes every way to make a product into `groups`, one after another, and calls `then` for each. */
 export function everyWay({ factors, sizes, ways }: MakeUp, product: number, groups: Int32Array, then: () => void): void {

@@ -3,30 +3,35 @@ import type { OpenStage, Pair, PumpPair } from './problem.ts';
 import { distinctAscending, placeIn } from './sorted.ts';
 
 /** The distinct ratios of one factor (a stage, or the pumps), ascending, each with the choices that give it. */
-export interface RatioList {
-  /** reduced */
-  readonly numerator: readonly bigint[];
-  readonly denominator: readonly bigint[];
+export interface RatioList extends Ratios {
   readonly mostNumerator: number;
   readonly mostDenominator: number;
-  readonly log: Float64Array;
-  /** numerator and denominator modulo 2^32: enough to tell two near ratios apart, see `makes` */
-  readonly top: Int32Array;
-  readonly bottom: Int32Array;
   /** ratio g is given by `member[first[g]]` up to, not including, `member[first[g + 1]]`, fewest changed parts first */
   readonly first: Int32Array;
   readonly member: Int32Array;
   /** per ratio: its least number of changed parts, its first place in the order */
   readonly fewest: Uint8Array;
-  readonly earliest: Int32Array;
+  readonly earliest: Float64Array;
   readonly ranks: Ranks;
+}
+
+interface Ratios {
+  readonly log: Float64Array;
+  /** reduced; rounded from 2^53 on */
+  readonly numerator: Float64Array;
+  readonly denominator: Float64Array;
+  /** the same modulo 2^32: enough to tell two near ratios apart, see `makes` */
+  readonly top: Int32Array;
+  readonly bottom: Int32Array;
+  /** numerator and denominator of ratio g, exact */
+  readonly exact: (g: number) => readonly [bigint, bigint];
 }
 
 /** What is known of each choice of a factor, whichever ratio it gives. */
 export interface Ranks {
-  /** by choice: changed parts, and the place among the choices in the order of the file or of the teeth */
+  /** by choice: changed parts, and a number that rises with its place in the order of the file or of the teeth */
   readonly changed: Uint8Array;
-  readonly order: Int32Array;
+  readonly order: Float64Array;
   /** all choices, fewest changed parts first, then by place */
   readonly sequence: Int32Array;
 }
@@ -40,20 +45,14 @@ export const stageRanks = ({ pairs }: OpenStage): Ranks => ranksOf(pairs, ({ dri
 export const pumpRanks = (pumps: readonly PumpPair[]): Ranks => ranksOf(pumps, ({ order }) => order);
 
 function ranksOf<T extends { readonly changed: number }>(choices: readonly T[], position: (choice: T) => number): Ranks {
-  const size = choices.length;
-  const positions = numbersOf(choices, position);
-  const places = distinctAscending(positions);
-  const changed = new Uint8Array(size);
-  const order = new Int32Array(size);
-  // changed, order and index as the digits of one whole number, which sorts without a comparison function
-  const keys = new Float64Array(size);
-  for (let i = 0; i < size; i++) {
-    changed[i] = choices[i]?.changed ?? 0;
-    order[i] = placeIn(places, positions[i] ?? 0);
-    keys[i] = ((changed[i] ?? 0) * size + (order[i] ?? 0)) * size + i;
-  }
-  const sequence = new Int32Array(size);
-  for (const [i, key] of keys.sort().entries()) sequence[i] = key % size;
+  const order = numbersOf(choices, position);
+  const changed = Uint8Array.from(numbersOf(choices, (choice) => choice.changed));
+  const inOrder = Int32Array.from(choices.keys());
+  // most often they come in order
+  if (order.some((value, i) => i > 0 && value < (order[i - 1] ?? 0))) inOrder.sort((a, b) => (order[a] ?? 0) - (order[b] ?? 0) || a - b);
+  const sequence = new Int32Array(choices.length);
+  let place = 0;
+  for (let parts = 0; parts <= 2; parts++) for (const index of inOrder) if (changed[index] === parts) sequence[place++] = index;
   return { changed, order, sequence };
 }
 
@@ -65,21 +64,31 @@ export function stageList({ pairs, effect }: OpenStage, ranks: Ranks, chosen: (p
     if (!(areTeeth(driver) && areTeeth(driven)))
       throw new RangeError(`teeth ${driver}/${driven}: not whole numbers from 1 to ${MOST_TEETH - 1}`);
   // of ratios that differ, products under 2^52 keep the correctly rounded quotients apart: equal quotients are equal ratios
-  const values = distinctAscending(numbersOf(taking, (pair) => over(pair) / under(pair)));
+  const quotients = numbersOf(pairs, (pair) => (chosen(pair) ? over(pair) / under(pair) : 0));
+  const values = distinctAscending(quotients.filter((quotient) => quotient > 0));
   const group = new Int32Array(pairs.length).fill(-1);
-  const numerator: bigint[] = [];
-  const denominator: bigint[] = [];
-  for (const [index, pair] of pairs.entries()) {
-    if (!chosen(pair)) continue;
-    const [a, b] = [over(pair), under(pair)];
-    const g = placeIn(values, a / b);
+  const numerator = new Float64Array(values.length);
+  const denominator = new Float64Array(values.length);
+  for (let index = 0; index < pairs.length; index++) {
+    const pair = pairs[index];
+    const quotient = quotients[index] ?? 0;
+    if (pair === undefined || quotient === 0) continue;
+    const g = placeIn(values, quotient);
     group[index] = g;
-    if (numerator[g] !== undefined) continue;
-    const divisor = gcd(a, b);
-    numerator[g] = BigInt(a / divisor);
-    denominator[g] = BigInt(b / divisor);
+    if (numerator[g] !== 0) continue;
+    const divisor = gcd(over(pair), under(pair));
+    numerator[g] = over(pair) / divisor;
+    denominator[g] = under(pair) / divisor;
   }
-  return listOf({ numerator, denominator, log: values.map(Math.log) }, group, ranks);
+  const ratios = {
+    log: values.map(Math.log),
+    numerator,
+    denominator,
+    top: Int32Array.from(numerator),
+    bottom: Int32Array.from(denominator),
+    exact: (g: number) => [BigInt(numerator[g] ?? 1), BigInt(denominator[g] ?? 1)] as const,
+  };
+  return listOf(ratios, group, ranks);
 }
 
 const areTeeth = (teeth: number): boolean => Number.isInteger(teeth) && teeth > 0 && teeth < MOST_TEETH;
@@ -107,9 +116,12 @@ export function pumpList(pumps: readonly PumpPair[], unit: Fraction, ranks: Rank
   for (const [g, { members }] of ratios.entries()) for (const index of members) group[index] = g;
   return listOf(
     {
-      numerator: ratios.map(({ ratio }) => ratio.n),
-      denominator: ratios.map(({ ratio }) => ratio.d),
       log: numbersOf(ratios, ({ log }) => log),
+      numerator: numbersOf(ratios, ({ ratio }) => Number(ratio.n)),
+      denominator: numbersOf(ratios, ({ ratio }) => Number(ratio.d)),
+      top: Int32Array.from(ratios, ({ ratio }) => residue(ratio.n)),
+      bottom: Int32Array.from(ratios, ({ ratio }) => residue(ratio.d)),
+      exact: (g) => [ratios[g]?.ratio.n ?? 1n, ratios[g]?.ratio.d ?? 1n],
     },
     group,
     ranks,
@@ -119,38 +131,51 @@ export function pumpList(pumps: readonly PumpPair[], unit: Fraction, ranks: Rank
 /** Only the choices that are `chosen`, by their index. */
 export function restrictedTo(list: RatioList, chosen: (index: number) => boolean): RatioList {
   const group = new Int32Array(list.ranks.changed.length).fill(-1);
-  const kept: number[] = [];
+  const places = new Int32Array(list.log.length);
+  let size = 0;
   for (let g = 0; g < list.log.length; g++) {
-    const before = kept.length;
+    let taken = false;
     for (let m = list.first[g] ?? 0; m < (list.first[g + 1] ?? 0); m++) {
       const index = list.member[m] ?? 0;
       if (!chosen(index)) continue;
-      group[index] = before;
-      kept[before] = g;
+      group[index] = size;
+      taken = true;
     }
+    if (taken) places[size++] = g;
   }
-  return listOf(
-    {
-      numerator: kept.map((g) => list.numerator[g] ?? 1n),
-      denominator: kept.map((g) => list.denominator[g] ?? 1n),
-      log: numbersOf(kept, (g) => list.log[g] ?? 0),
-    },
-    group,
-    list.ranks,
-  );
+  const kept = places.slice(0, size);
+  const ratios = {
+    log: picked(list.log, kept),
+    numerator: picked(list.numerator, kept),
+    denominator: picked(list.denominator, kept),
+    top: Int32Array.from(kept, (g) => list.top[g] ?? 0),
+    bottom: Int32Array.from(kept, (g) => list.bottom[g] ?? 0),
+    exact: (g: number) => list.exact(kept[g] ?? 0),
+  };
+  return listOf(ratios, group, list.ranks);
+}
+
+function picked(values: Float64Array, places: Int32Array): Float64Array {
+  const some = new Float64Array(places.length);
+  for (let i = 0; i < places.length; i++) some[i] = values[places[i] ?? 0] ?? 0;
+  return some;
 }
 
 /** @param group of each choice its ratio, -1 where it takes no part */
-function listOf(ratios: Pick<RatioList, 'numerator' | 'denominator' | 'log'>, group: Int32Array, ranks: Ranks): RatioList {
+function listOf(ratios: Ratios, group: Int32Array, ranks: Ranks): RatioList {
   const size = ratios.log.length;
   const first = new Int32Array(size + 1);
-  for (const g of group) if (g >= 0) first[g + 1] = (first[g + 1] ?? 0) + 1;
+  for (let index = 0; index < group.length; index++) {
+    const g = group[index] ?? -1;
+    if (g >= 0) first[g + 1] = (first[g + 1] ?? 0) + 1;
+  }
   for (let g = 0; g < size; g++) first[g + 1] = (first[g + 1] ?? 0) + (first[g] ?? 0);
   const member = new Int32Array(first[size] ?? 0);
   const next = first.slice();
   const fewest = new Uint8Array(size).fill(255);
-  const earliest = new Int32Array(size).fill(2 ** 31 - 1);
-  for (const index of ranks.sequence) {
+  const earliest = new Float64Array(size).fill(Infinity);
+  for (let k = 0; k < ranks.sequence.length; k++) {
+    const index = ranks.sequence[k] ?? 0;
     const g = group[index] ?? -1;
     if (g < 0) continue;
     const place = next[g] ?? 0;
@@ -163,8 +188,6 @@ function listOf(ratios: Pick<RatioList, 'numerator' | 'denominator' | 'log'>, gr
     ...ratios,
     mostNumerator: largestOf(ratios.numerator),
     mostDenominator: largestOf(ratios.denominator),
-    top: residuesOf(ratios.numerator),
-    bottom: residuesOf(ratios.denominator),
     first,
     member,
     fewest,
@@ -175,10 +198,13 @@ function listOf(ratios: Pick<RatioList, 'numerator' | 'denominator' | 'log'>, gr
 
 /** Whether two lists hold the same ratios, whatever choices give them: then their products come in pairs. */
 export function sameRatios(a: RatioList, b: RatioList): boolean {
-  return (
-    a.log.length === b.log.length &&
-    a.numerator.every((numerator, g) => numerator === b.numerator[g] && a.denominator[g] === b.denominator[g])
-  );
+  const most = Math.max(a.mostNumerator, a.mostDenominator, b.mostNumerator, b.mostDenominator);
+  // what is rounded is not compared
+  return most < 2 ** 53 && sameNumbers(a.numerator, b.numerator) && sameNumbers(a.denominator, b.denominator);
+}
+
+function sameNumbers(a: Float64Array, b: Float64Array): boolean {
+  return a.length === b.length && a.every((value, i) => value === b[i]);
 }
 
 /** `Float64Array.from` with a mapping goes through an iterator, which takes ten times as long. */
@@ -194,19 +220,9 @@ function numbersOf<T>(items: readonly T[], value: (item: T) => number): Float64A
 /** Modulo 2^32, as `Math.imul` gives it. */
 export const residue = (value: bigint): number => Number(BigInt.asIntN(32, value));
 
-function residuesOf(values: readonly bigint[]): Int32Array {
-  const residues = new Int32Array(values.length);
-  for (let i = 0; i < values.length; i++) residues[i] = residue(values[i] ?? 0n);
-  return residues;
-}
-
 /** Natural logarithm of an exact ratio; -Infinity at 0 and below, which no ratio reaches. */
 export function logarithm(value: Fraction): number {
   return value.s <= 0n ? -Infinity : Math.log(float(value));
 }
 
-function largestOf(values: readonly bigint[]): number {
-  let largest = 1;
-  for (const value of values) largest = Math.max(largest, Number(value));
-  return largest;
-}
+const largestOf = (values: Float64Array): number => values.reduce((largest, value) => Math.max(largest, value), 1);

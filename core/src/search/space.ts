@@ -1,4 +1,5 @@
 import { type Fraction, ONE, ratioOf } from '../ratio.ts';
+import { mayBeExact } from './mayBeExact.ts';
 import type { Pair, PumpPair, SearchProblem } from './problem.ts';
 import { logarithm, pumpList, pumpRanks, type RatioList, stageList, stageRanks } from './ratioLists.ts';
 import type { Tuning } from './tuning.ts';
@@ -21,6 +22,8 @@ export interface Space {
   readonly mostDenominator: number;
   /** whether residues modulo 2^32 decide on equality, see `makes` */
   readonly residuesDecide: boolean;
+  /** whether y = 1 is possible at all */
+  readonly mayBeExact: boolean;
   /** the y inside the limits */
   readonly inside: Window;
   /** parts changed by every option, where the space is a part of one level; null: by any number */
@@ -87,6 +90,7 @@ export function layOut(problem: SearchProblem, factors: readonly RatioList[], tu
     mostNumerator,
     mostDenominator,
     residuesDecide: mostNumerator * mostDenominator * 5 * slack < 2 ** 31,
+    mayBeExact: mayBeExact(constant, factors),
     inside: limits ? openWindow(ONE.add(limits.low), ONE.add(limits.high)) : openWindow(null, null),
     changed: null,
     tuning,
@@ -98,8 +102,9 @@ export function exactY({ factors, constant }: Space, groups: ArrayLike<number>):
   let numerator = constant.n;
   let denominator = constant.d;
   for (const [f, list] of factors.entries()) {
-    numerator *= list.numerator[groups[f] ?? 0] ?? 0n;
-    denominator *= list.denominator[groups[f] ?? 0] ?? 0n;
+    const [n, d] = list.exact(groups[f] ?? 0);
+    numerator *= n;
+    denominator *= d;
   }
   return ratioOf(numerator, denominator);
 }

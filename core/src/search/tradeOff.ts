@@ -3,6 +3,7 @@ import { firstEntries, optionOf } from './findOptions.ts';
 import { levelSearch, placeOf } from './levelSearch.ts';
 import { partOf } from './pace.ts';
 import type { Hooks, Option, Rules, SearchProblem } from './problem.ts';
+import type { RatioList } from './ratioLists.ts';
 import type { Entry } from './shortlist.ts';
 import { buildableSpace, type Space } from './space.ts';
 import { DEFAULT_TUNING, type Tuning } from './tuning.ts';
@@ -52,12 +53,15 @@ function frontUpTo(closest: Entry, space: Space, rules: Rules, hooks: Hooks): re
  * Every |e| has a denominator of at most `largest`, so that two which differ are at least 1/(largest * q) apart where q is that of one.
  */
 function placeBefore({ factors, constant }: Space): (place: Place) => Place {
-  const largest = factors.reduce((product, { denominator }) => product * largestOf(denominator), constant.d);
+  const largest = factors.reduce((product, list) => product * largestDenominator(list), constant.d);
   return ({ inside, off }) => ({ inside, off: off.sub(ratioOf(1n, 2n * largest * off.d)) });
 }
 
-function largestOf(values: readonly bigint[]): bigint {
+function largestDenominator({ exact, log }: RatioList): bigint {
   let largest = 1n;
-  for (const value of values) if (value > largest) largest = value;
+  for (let g = 0; g < log.length; g++) {
+    const [, denominator] = exact(g);
+    if (denominator > largest) largest = denominator;
+  }
   return largest;
 }
