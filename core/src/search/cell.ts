@@ -1,4 +1,4 @@
-import { everyWay, firstWay, optionsIn } from './products.ts';
+import { everyWay, firstWay, type MakeUp, optionsIn } from './products.ts';
 import type { Sides } from './sides.ts';
 import type { Space } from './space.ts';
 
@@ -27,6 +27,7 @@ export function cellReader(space: Space, { table, outer, inner }: Sides): CellRe
   const width = inner.log.length;
   const storedAt = (entry: number): number => (product ? (product[entry] ?? 0) : entry);
   const outerAt = (stream: number): number => Math.trunc(stream / width);
+  const options = (makeUp: MakeUp, index: number): number => optionsIn(space, makeUp, index, groups);
   return {
     groups: (entry, stream) => {
       const o = outerAt(stream);
@@ -44,9 +45,7 @@ export function cellReader(space: Space, { table, outer, inner }: Sides): CellRe
     },
     options: (entry, stream) => {
       const o = outerAt(stream);
-      return (
-        optionsIn(space, stored, storedAt(entry)) * optionsIn(space, outer.makeUp, o) * optionsIn(space, inner.makeUp, stream - o * width)
-      );
+      return options(stored, storedAt(entry)) * options(outer.makeUp, o) * options(inner.makeUp, stream - o * width);
     },
   };
 }

@@ -39,7 +39,8 @@ export function collectShell(run: Run, place: Place | null, before: Shell | null
   let shell: Shell = { ratios: [], place };
   let known = edge;
   let fresh: Cell[] = [];
-  let room = tuning.buffer;
+  // the first look comes early: what is heavy shows long before the buffer is full, and from then on is not kept
+  let room = tuning.buffer / 4;
 
   const gather = (): void => {
     pace.check();
@@ -79,13 +80,16 @@ function withCells({ space, sides }: Run, { ratios, place }: Shell, fresh: reado
     ({ log, y }) => holds(window, log, space.slack, y) && !(done && holds(done, log, space.slack, y)),
   );
   for (const ratio of light) {
-    if (ratio.options <= space.tuning.heavy) continue;
+    if (!isHeavy(space, ratio)) continue;
     ratio.cells = null;
     ratio.alone = isAlone(space, ratio);
   }
   const heavy = ratios.filter((ratio) => ratio.cells === null);
   return [...heavy, ...light].sort((a, b) => compareRatios(space, a, b));
 }
+
+const isHeavy = ({ tuning }: Space, { options, cells }: Ratio): boolean =>
+  options > tuning.heavy || (cells?.length ?? 0) > tuning.buffer / 8;
 
 const cellsOf = (ratios: readonly Ratio[]): number => ratios.reduce((n, { cells }) => n + (cells?.length ?? 0), 0);
 

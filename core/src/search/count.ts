@@ -3,7 +3,7 @@ import { expander } from './expand.ts';
 import { join } from './join.ts';
 import { cellsIn } from './levels.ts';
 import { pacedAdmit, paceOf, partOf } from './pace.ts';
-import type { Hooks, Rules, SearchProblem } from './problem.ts';
+import { copyOf, type Hooks, type Rules, type SearchProblem } from './problem.ts';
 import { logarithm } from './ratioLists.ts';
 import { splitSides } from './sides.ts';
 import { buildableSpace, exactY, type Space } from './space.ts';
@@ -81,7 +81,7 @@ function countSlice(space: Space, rules: Rules, slice: Slice, hooks: Hooks): { b
   const expand = expander(space, {
     mostChanged: () => Infinity,
     take: (candidate) => {
-      if (admit(candidate) !== null) listed += 1;
+      if (admit(copyOf(candidate)) !== null) listed += 1;
     },
   });
   const visit = (table: number, stream: number, log: number): boolean => {

@@ -49,15 +49,18 @@ function residueOf({ factors }: Space, groups: Int32Array, part: 'top' | 'bottom
 export function distinctRatios(space: Space, reader: CellReader, cells: readonly Cell[]): Ratio[] {
   const ratios: Ratio[] = [];
   // in the order of the logarithms equal ratios lie within two slacks: only the last few can be met again
-  let recent: Ratio[] = [];
+  let recent = 0;
   for (const cell of [...cells].sort((a, b) => a.log - b.log)) {
     const { table, stream, log } = cell;
-    recent = recent.filter((known) => log - known.log <= 2 * space.slack);
-    let ratio = recent.find((known) => makes(space, known, reader, table, stream, log));
+    while (recent < ratios.length && log - (ratios[recent]?.log ?? 0) > 2 * space.slack) recent += 1;
+    let ratio: Ratio | undefined;
+    for (let r = recent; r < ratios.length && ratio === undefined; r++) {
+      const known = ratios[r];
+      if (known && makes(space, known, reader, table, stream, log)) ratio = known;
+    }
     if (!ratio) {
       ratio = ratioOf(space, reader, cell);
       ratios.push(ratio);
-      recent.push(ratio);
     }
     ratio.options += reader.options(table, stream);
     ratio.cells?.push(cell);

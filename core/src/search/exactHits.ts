@@ -16,7 +16,7 @@ const MOST_COST = 2 ** 23;
  * A round ratio like 1:1 can be made in millions of ways, and this needs a few thousand of them.
  */
 export function exactHits(space: Space, wanted: number, admit: Admit, pace: Pace): readonly Entry[] | null {
-  if (!space.mayBeExact) return null;
+  if (!space.mayBeExact()) return null;
   const { constant } = space;
   const exactly: Ratio = {
     log: 0,

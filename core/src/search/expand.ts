@@ -5,19 +5,21 @@ import type { Space } from './space.ts';
 export interface Taker {
   /** more changed parts than this are not wanted */
   readonly mostChanged: () => number;
+  /** the candidate is good until the next call: millions come by, and few are kept */
   readonly take: (candidate: Candidate, changed: number) => void;
 }
 
 /** Runs through the options of a cell, one choice for each factor's ratio, fewest changed parts first within each ratio. */
 export function expander(space: Space, { mostChanged, take }: Taker): (groups: Int32Array) => void {
   const { factors } = space;
-  const picked: number[] = factors.map(() => 0);
+  const pairs = factors.slice(1).map(() => 0);
+  const candidate = { pump: 0, pairs };
   // least number of parts changed by this factor and all after it
   const least = new Int32Array(factors.length + 1);
   const step = (groups: Int32Array, f: number, changed: number): void => {
     const list = factors[f];
     if (!list) {
-      take({ pump: picked[f - 1] ?? 0, pairs: picked.slice(0, -1) }, changed);
+      take(candidate, changed);
       return;
     }
     const group = groups[f] ?? 0;
@@ -26,7 +28,8 @@ export function expander(space: Space, { mostChanged, take }: Taker): (groups: I
       const choice = list.member[m] ?? 0;
       const now = changed + (list.ranks.changed[choice] ?? 0);
       if (now + (least[f + 1] ?? 0) > mostChanged()) return;
-      picked[f] = choice;
+      if (f < pairs.length) pairs[f] = choice;
+      else candidate.pump = choice;
       step(groups, f + 1, now);
     }
   };

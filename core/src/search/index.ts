@@ -1,4 +1,4 @@
-export { bestPerChange } from './bestPerChange.ts';
+export { bestPerChange, type LevelHooks } from './bestPerChange.ts';
 export { type Counts, countOptions } from './count.ts';
 export { type Found, findOptions } from './findOptions.ts';
 export {

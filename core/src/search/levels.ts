@@ -1,4 +1,5 @@
 import { restrictedTo } from './ratioLists.ts';
+import { distinctAscending } from './sorted.ts';
 import type { Space } from './space.ts';
 
 const CHANGES = [0, 1, 2] as const;
@@ -24,6 +25,24 @@ export function levelsOf(space: Space): readonly (readonly Space[])[] {
   };
   extend([], 0);
   return levels;
+}
+
+/** So many times more pumps in each piece than in the one before: whether the first few are enough shows at little cost. */
+const GROWTH = 8;
+
+/** A part cut by the order of its pumps: a few of the first, more of the next, and the rest. */
+export function* byPumps(part: Space): Generator<Space> {
+  const pumps = part.factors.at(-1);
+  if (!pumps) return;
+  const orders = distinctAscending(Float64Array.from(pumps.member, (index) => pumps.ranks.order[index] ?? 0));
+  for (let from = 0, size = 2; from < orders.length; from += size, size *= GROWTH) {
+    const [low = 0, beyond = Infinity] = [orders[from], orders[from + size]];
+    const list = restrictedTo(pumps, (index) => {
+      const order = pumps.ranks.order[index] ?? 0;
+      return order >= low && order < beyond;
+    });
+    yield { ...part, factors: [...part.factors.slice(0, -1), list] };
+  }
 }
 
 /** Products of one ratio from each factor. */

@@ -53,6 +53,8 @@ export interface Candidate {
   readonly pairs: readonly number[];
 }
 
+export const copyOf = ({ pump, pairs }: Candidate): Candidate => ({ pump, pairs: pairs.slice() });
+
 export interface Option extends Candidate {
   /** B per A made */
   readonly ratio: Fraction;

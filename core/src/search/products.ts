@@ -68,12 +68,20 @@ function sums(a: Float64Array, b: Float64Array): Float64Array {
   return all;
 }
 
-/** How many options a product stands for, before any rule across stages. */
-export function optionsIn({ factors }: Space, makeUp: MakeUp, product: number): number {
-  const groups = new Int32Array(factors.length);
+/**
+ * How many options a product stands for, before any rule across stages.
+ *
+ * @param groups room to write its ways into
+ */
+export function optionsIn({ factors }: Space, makeUp: MakeUp, product: number, groups: Int32Array): number {
   let options = 0;
   everyWay(makeUp, product, groups, () => {
-    options += makeUp.factors.reduce((n, f) => n * choicesOf(factors[f], groups[f] ?? 0), 1);
+    let ofWay = 1;
+    for (let k = 0; k < makeUp.factors.length; k++) {
+      const f = makeUp.factors[k] ?? 0;
+      ofWay *= choicesOf(factors[f], groups[f] ?? 0);
+    }
+    options += ofWay;
   });
   return options;
 }

@@ -1,7 +1,6 @@
 import { type Fraction, ONE, ratioOf, whole } from '../ratio.ts';
 import { collectShell, type Run, type Shell } from './collect.ts';
 import type { Ratio } from './distinct.ts';
-import { cellsIn } from './levels.ts';
 import type { Space } from './space.ts';
 import { tiesOf } from './ties.ts';
 import { nearer, type Place } from './window.ts';
@@ -9,7 +8,7 @@ import { nearer, type Place } from './window.ts';
 /** A shell is aimed at this many cells, and narrowed to this many options, for each option wanted: rules across stages refuse some. */
 const CELLS_PER_OPTION = 8;
 const OPTIONS_PER_OPTION = 4;
-const WIDEN = whole(16);
+const WIDEN = whole(4);
 
 /**
  * All ratios in the order of the ranking, ties together, up to and including `last` (null: to the end).
@@ -19,7 +18,7 @@ const WIDEN = whole(16);
  */
 export function* tiesInOrder(run: Run, options: number, last: Place | null): Generator<readonly Ratio[]> {
   const { space } = run;
-  let reach = space.tuning.firstReach ?? reachByDensity(space, options, space.tuning.buffer);
+  let reach = space.tuning.firstReach ?? reachByDensity(run, options);
   let shell: Shell | null = null;
   for (;;) {
     const place = nearer(placeAt(reach, space), last);
@@ -46,11 +45,16 @@ function placeAt(reach: Reach, { problem }: Space): Place | null {
   return { inside: limits === null || reach.compare(limits.high) < 0 || reach.compare(limits.low.neg()) < 0, off: reach };
 }
 
-function reachByDensity(space: Space, options: number, buffer: number): Reach {
-  const cells = cellsIn(space);
+function reachByDensity({ space, sides: { table, outer, inner } }: Run, options: number): Reach {
+  const cells = table.log.length * outer.log.length * inner.log.length;
   const span = space.factors.reduce((sum, { log }) => sum + (log.at(-1) ?? 0) - (log[0] ?? 0), 0);
   // if all cells lay evenly over their span, the window of width 2 * reach would hold CELLS_PER_OPTION for each option
   const reach = (CELLS_PER_OPTION * options * span) / (2 * cells);
-  if (cells <= buffer || reach >= 1) return null;
-  return ratioOf(1n, 2n ** BigInt(Math.ceil(-Math.log2(reach))));
+  return cells <= 4 * CELLS_PER_OPTION * options || reach >= 1 ? null : reachNear(reach);
+}
+
+/** A short fraction a little above a float: how far to look is our choice, so it need not be exact. */
+export function reachNear(reach: number): Fraction {
+  const scale = 2n ** BigInt(Math.ceil(-Math.log2(reach)) + 4);
+  return ratioOf(BigInt(Math.ceil(reach * Number(scale))), scale);
 }

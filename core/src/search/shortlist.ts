@@ -1,5 +1,6 @@
 import type { Fraction } from '../ratio.ts';
 import type { Candidate } from './problem.ts';
+import type { RatioList } from './ratioLists.ts';
 import type { Space } from './space.ts';
 
 /** An option that may be listed, with what its place among options of equal |e| depends on. */
@@ -40,6 +41,8 @@ export interface Shortlist {
   readonly hopeless: (candidate: Candidate, changed: number) => boolean;
   /** the same of every candidate a cell of this space stands for */
   readonly hopelessCell: (space: Space, groups: Int32Array) => boolean;
+  /** the same of every candidate of a space that is a part of one level */
+  readonly hopelessPart: (part: Space) => boolean;
   readonly add: (entry: Entry) => void;
   readonly entries: () => readonly Entry[];
 }
@@ -58,6 +61,8 @@ export function shortlist(space: Space, wanted: number): Shortlist {
     mostChanged: () => worst?.changed ?? Infinity,
     hopeless: (candidate, changed) => hopeless(changed, (entry) => comparePlacing(space, candidate, entry)),
     hopelessCell: (part, groups) => hopeless(fewestIn(part, groups), (entry) => earliestAgainst(part, groups, entry)),
+    hopelessPart: ({ changed, factors }) =>
+      changed !== null && hopeless(changed, ({ pump }) => earliestOf(factors.at(-1)) - (factors.at(-1)?.ranks.order[pump] ?? 0)),
     add: (entry) => {
       kept.push(entry);
       // once full, sorting only when half of it is new keeps the cost per entry small
@@ -68,6 +73,12 @@ export function shortlist(space: Space, wanted: number): Shortlist {
       return kept;
     },
   };
+}
+
+function earliestOf(list: RatioList | undefined): number {
+  let earliest = Infinity;
+  for (const place of list?.earliest ?? []) earliest = Math.min(earliest, place);
+  return earliest;
 }
 
 function fewestIn({ factors }: Space, groups: Int32Array): number {

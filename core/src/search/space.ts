@@ -22,8 +22,8 @@ export interface Space {
   readonly mostDenominator: number;
   /** whether residues modulo 2^32 decide on equality, see `makes` */
   readonly residuesDecide: boolean;
-  /** whether y = 1 is possible at all */
-  readonly mayBeExact: boolean;
+  /** whether y = 1 is possible at all; asked once it matters */
+  readonly mayBeExact: () => boolean;
   /** the y inside the limits */
   readonly inside: Window;
   /** parts changed by every option, where the space is a part of one level; null: by any number */
@@ -66,12 +66,38 @@ function unitOf({ pumps }: SearchProblem): Fraction {
 }
 
 export function layOut(problem: SearchProblem, factors: readonly RatioList[], tuning: Tuning): Space | null {
-  const { fixed, wanted, limits } = problem;
-  if (wanted.compare(0) <= 0 || fixed.compare(0) <= 0)
-    throw new RangeError(`search: ratio ${wanted.toFraction()} or ${fixed.toFraction()} not above 0`);
+  const { limits } = problem;
   if (limits && (limits.low.compare(-1) <= 0 || limits.low.compare(0) > 0 || limits.high.compare(0) < 0))
     throw new RangeError(`search: limits ${limits.low.toFraction()} to ${limits.high.toFraction()}`);
+  // a machine without choices is still asked for a ratio above 0
+  const aim = aimOf(problem, factors);
   if (factors.some((list) => list.log.length === 0)) return null;
+  const mostNumerator = factors.reduce((product, list) => product * list.mostNumerator, 1);
+  const mostDenominator = factors.reduce((product, list) => product * list.mostDenominator, 1);
+  return {
+    ...aim,
+    factors,
+    mostNumerator,
+    mostDenominator,
+    residuesDecide: mostNumerator * mostDenominator * 5 * aim.slack < 2 ** 31,
+    inside: limits ? openWindow(ONE.add(limits.low), ONE.add(limits.high)) : openWindow(null, null),
+    changed: null,
+    tuning,
+  };
+}
+
+/** The same space for another wanted ratio, > 0: the factors' ratios, and all that is made of them, stay. */
+export function aimedAt(space: Space, wanted: Fraction): Space {
+  const aim = aimOf({ ...space.problem, wanted }, space.factors);
+  return { ...space, ...aim, residuesDecide: space.mostNumerator * space.mostDenominator * 5 * aim.slack < 2 ** 31 };
+}
+
+type Aim = Pick<Space, 'problem' | 'constant' | 'logConstant' | 'slack' | 'mayBeExact'>;
+
+function aimOf(problem: SearchProblem, factors: readonly RatioList[]): Aim {
+  const { fixed, wanted } = problem;
+  if (wanted.compare(0) <= 0 || fixed.compare(0) <= 0)
+    throw new RangeError(`search: ratio ${wanted.toFraction()} or ${fixed.toFraction()} not above 0`);
   const constant = fixed.mul(unitOf(problem)).div(wanted);
   const logConstant = logarithm(constant);
   const span = factors.reduce((sum, { log }) => sum + Math.max(Math.abs(log[0] ?? 0), Math.abs(log.at(-1) ?? 0)), Math.abs(logConstant));
@@ -79,22 +105,12 @@ export function layOut(problem: SearchProblem, factors: readonly RatioList[], tu
   // Each logarithm is within 3.4e-16 (two roundings and a division) + 2.3e-16 of itself (Math.log, one unit in the last place); up to six
   // of them and six additions give 2.1e-15 + 9e-16 * span, a window's bound half of that again. 2^-46 = 1.4e-14 covers this four times.
   const slack = 2 ** -46 * (1 + span);
-  const mostNumerator = factors.reduce((product, list) => product * list.mostNumerator, 1);
-  const mostDenominator = factors.reduce((product, list) => product * list.mostDenominator, 1);
-  return {
-    problem,
-    factors,
-    constant,
-    logConstant,
-    slack,
-    mostNumerator,
-    mostDenominator,
-    residuesDecide: mostNumerator * mostDenominator * 5 * slack < 2 ** 31,
-    mayBeExact: mayBeExact(constant, factors),
-    inside: limits ? openWindow(ONE.add(limits.low), ONE.add(limits.high)) : openWindow(null, null),
-    changed: null,
-    tuning,
+  let known: boolean | null = null;
+  const possible = (): boolean => {
+    known ??= mayBeExact(constant, factors);
+    return known;
   };
+  return { problem, constant, logConstant, slack, mayBeExact: possible };
 }
 
 /** y of one ratio from each factor, exactly. */

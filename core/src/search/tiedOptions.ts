@@ -3,9 +3,9 @@ import type { Run } from './collect.ts';
 import { makes, type Ratio } from './distinct.ts';
 import { expander } from './expand.ts';
 import { join } from './join.ts';
-import { levelsOf } from './levels.ts';
+import { byPumps, levelsOf } from './levels.ts';
 import type { Pace } from './pace.ts';
-import type { Candidate } from './problem.ts';
+import { type Candidate, copyOf } from './problem.ts';
 import { type Entry, type Shortlist, shortlist } from './shortlist.ts';
 import { splitSides } from './sides.ts';
 import type { Space } from './space.ts';
@@ -30,8 +30,18 @@ export function tiedOptions(run: Run, tie: readonly Ratio[], wanted: number, adm
   return list.entries();
 }
 
-/** Offers every option of a part that makes the ratio: there may be millions, so none is kept but in the shortlist. */
+/**
+ * Offers the options of a part that make the ratio: there may be millions, so none is kept but in the shortlist.
+ * The order begins with the pumps, so those that come first are tried first: they may leave nothing for the others.
+ */
 export function searchPart(part: Space, ratio: Ratio, list: Shortlist, admit: Admit, pace: Pace): void {
+  for (const piece of byPumps(part)) {
+    if (list.hopelessPart(piece)) return;
+    searchPiece(piece, ratio, list, admit, pace);
+  }
+}
+
+function searchPiece(part: Space, ratio: Ratio, list: Shortlist, admit: Admit, pace: Pace): void {
   const sides = splitSides(part);
   const reader = cellReader(part, sides);
   const offer = offerTo(list, part, ratio, admit);
@@ -44,8 +54,9 @@ export function searchPart(part: Space, ratio: Ratio, list: Shortlist, admit: Ad
 
 function offerTo(list: Shortlist, space: Space, ratio: Ratio, admit: Admit): (groups: Int32Array) => void {
   const y = ratio.y();
-  const take = (candidate: Candidate, changed: number): void => {
-    if (list.hopeless(candidate, changed)) return;
+  const take = (current: Candidate, changed: number): void => {
+    if (list.hopeless(current, changed)) return;
+    const candidate = copyOf(current);
     const purchases = admit(candidate);
     if (purchases !== null) list.add({ ...candidate, y, inside: ratio.inside, changed, purchases });
   };

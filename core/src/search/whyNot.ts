@@ -2,7 +2,7 @@ import { cellReader } from './cell.ts';
 import { expander } from './expand.ts';
 import { join } from './join.ts';
 import { pacedAdmit, paceOf } from './pace.ts';
-import type { Candidate, Hooks, Rules, SearchProblem } from './problem.ts';
+import { type Candidate, copyOf, type Hooks, type Rules, type SearchProblem } from './problem.ts';
 import { splitSides } from './sides.ts';
 import { exactY, factorsOf, layOut } from './space.ts';
 import { DEFAULT_TUNING } from './tuning.ts';
@@ -65,7 +65,7 @@ function somethingFits(problem: SearchProblem, mask: number, rules: Rules, check
   const admit = pacedAdmit(rules, check);
   let found = false;
   const take = (candidate: Candidate): void => {
-    found ||= admit(candidate) !== null;
+    found ||= admit(copyOf(candidate)) !== null;
   };
   // once found, nothing more is wanted of the cell
   const expand = expander(space, { mostChanged: () => (found ? -1 : Infinity), take });
