@@ -16,4 +16,4 @@ export {
 } from './problem.ts';
 export { type Slide, type SlidRatio, slideOf } from './slide.ts';
 export { tradeOff } from './tradeOff.ts';
-export { fewestRelaxations } from './whyNot.ts';
+export { fewestRelaxations, type ReasonHooks } from './whyNot.ts';
