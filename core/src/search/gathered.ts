@@ -1,5 +1,12 @@
-import type { Ways } from './products.ts';
 import type { RatioList } from './ratioLists.ts';
+
+/** A way is one ratio from each factor, by index, as one number of which the last factor is the lowest digit. */
+export interface Ways {
+  readonly first: Int32Array;
+  readonly way: Int32Array;
+  /** of two factors with the same ratios: each way stands for the other way round too */
+  readonly mirrored: boolean;
+}
 
 export interface Gathered {
   readonly log: Float64Array;

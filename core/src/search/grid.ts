@@ -23,13 +23,13 @@ export interface Grid {
   readonly stepsPerUnit: number;
 }
 
-/** The finest grid that pays for a span of this width; null where none does. */
-export function gridFor(table: Table, width: number, known: Grid | null): Grid | null {
+/** The finest grid that pays for a span of so many logarithms across; null where none does. */
+export function gridFor(table: Table, across: number, known: Grid | null): Grid | null {
   const span = table.high - table.low;
   const entries = table.log.length;
   const finest = Math.min(entries * CELLS_PER_ENTRY * STEPS_PER_CELL, MOST_STEPS) / span;
   const coarsest = (entries * FEWEST_CELLS_PER_ENTRY * STEPS_PER_CELL) / span;
-  const stepsPerUnit = Math.min(finest, (2 * REACH) / width);
+  const stepsPerUnit = Math.min(finest, (2 * REACH) / across);
   if (!(span > 0) || stepsPerUnit < coarsest) return null;
   // a grid made before serves as well unless it is too fine to be safe, or far too coarse
   const suits = known && known.stepsPerUnit <= stepsPerUnit && 2 * known.stepsPerUnit >= stepsPerUnit;

@@ -1,4 +1,4 @@
-import { gathered } from './gathered.ts';
+import { gathered, type Ways } from './gathered.ts';
 import { type RatioList, sameRatios } from './ratioLists.ts';
 import type { Space } from './space.ts';
 
@@ -16,14 +16,6 @@ export interface MakeUp {
   readonly sizes: readonly number[];
   /** null: product p is way p; else it is each of the ways from `first[p]` up to `first[p + 1]` */
   readonly ways: Ways | null;
-}
-
-/** A way is one ratio from each factor, by index, as one number of which the last factor is the lowest digit. */
-export interface Ways {
-  readonly first: Int32Array;
-  readonly way: Int32Array;
-  /** of two factors with the same ratios: each way stands for the other way round too */
-  readonly mirrored: boolean;
 }
 
 /**

@@ -1,7 +1,8 @@
 import { type Fraction, ONE, ratioOf } from '../ratio.ts';
 import { mayBeExact } from './mayBeExact.ts';
 import type { Pair, PumpPair, SearchProblem } from './problem.ts';
-import { logarithm, pumpList, pumpRanks, type RatioList, stageList, stageRanks } from './ratioLists.ts';
+import { pumpRanks, stageRanks } from './ranks.ts';
+import { logarithm, pumpList, type RatioList, stageList } from './ratioLists.ts';
 import type { Tuning } from './tuning.ts';
 import { openWindow, type Window } from './window.ts';
 
