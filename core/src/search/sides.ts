@@ -50,8 +50,8 @@ export function bestSplit(space: Space, kept = false): Split {
   // a factor of one ratio multiplies nothing, so it goes where it leaves the lists of the other sides as they are
   const single = all.filter((f) => size(f) === 1);
   const many = all.filter((f) => size(f) > 1);
-  let best: Split = { table: [], outer: all.slice(0, -1), inner: all.slice(-1), cost: many.length === 0 ? 1 : Infinity };
-  for (let subset = 0; subset < 2 ** many.length - 1; subset++) {
+  let best: Split = { table: [], outer: [], inner: [], cost: Infinity };
+  for (let subset = 0; subset < 2 ** many.length; subset++) {
     const table = many.filter((_, bit) => (subset >> bit) & 1);
     const stream = many.filter((_, bit) => !((subset >> bit) & 1));
     const stored = sideOf(space, table);
