@@ -7,7 +7,9 @@ export function mayBeExact(constant: Fraction, factors: readonly RatioList[]): b
   const mostNumerator = factors.reduce((product, list) => product * list.mostNumerator, 1);
   const mostDenominator = factors.reduce((product, list) => product * list.mostDenominator, 1);
   if (Number(constant.d) > mostNumerator || Number(constant.n) > mostDenominator) return false;
-  const left = (value: bigint, part: 0 | 1): bigint => factors.reduce((rest, list) => without(rest, list, part), value);
+  // stages with the same ratios share their arrays, and dividing by the same again changes nothing
+  const lists = factors.filter((list, f) => !factors.slice(0, f).some(({ numerator }) => numerator === list.numerator));
+  const left = (value: bigint, part: 0 | 1): bigint => lists.reduce((rest, list) => without(rest, list, part), value);
   return left(constant.d, 0) === 1n && left(constant.n, 1) === 1n;
 }
 

@@ -6,7 +6,9 @@ import { tiesOf } from './ties.ts';
 import { nearer, type Place } from './window.ts';
 
 /** A shell is aimed at this many cells, and narrowed to this many options, for each option wanted: rules across stages refuse some. */
-const CELLS_PER_OPTION = 8;
+const CELLS_PER_OPTION = 2;
+/** For a single option two cells would too often be none. */
+const FEWEST_CELLS = 12;
 const OPTIONS_PER_OPTION = 4;
 const WIDEN = whole(4);
 
@@ -48,9 +50,10 @@ function placeAt(reach: Reach, { problem }: Space): Place | null {
 function reachByDensity({ space, sides: { table, outer, inner } }: Run, options: number): Reach {
   const cells = table.log.length * outer.log.length * inner.log.length;
   const span = space.factors.reduce((sum, { log }) => sum + (log.at(-1) ?? 0) - (log[0] ?? 0), 0);
-  // if all cells lay evenly over their span, the window of width 2 * reach would hold CELLS_PER_OPTION for each option
-  const reach = (CELLS_PER_OPTION * options * span) / (2 * cells);
-  return cells <= 4 * CELLS_PER_OPTION * options || reach >= 1 ? null : reachNear(reach);
+  const aim = Math.max(FEWEST_CELLS, CELLS_PER_OPTION * options);
+  // if all cells lay evenly over their span, the window of width 2 * reach would hold as many as are aimed at
+  const reach = (aim * span) / (2 * cells);
+  return cells <= 4 * aim || reach >= 1 ? null : reachNear(reach);
 }
 
 /** A short fraction a little above a float: how far to look is our choice, so it need not be exact. */

@@ -19,8 +19,9 @@ export const pumpRanks = (pumps: readonly PumpPair[]): Ranks => ranksOf(pumps, (
 
 function ranksOf<T extends { readonly changed: number }>(choices: readonly T[], position: (choice: T) => number): Ranks {
   const order = numbersOf(choices, position);
-  const changed = Uint8Array.from(numbersOf(choices, (choice) => choice.changed));
-  const inOrder = Int32Array.from(choices.keys());
+  const changed = new Uint8Array(numbersOf(choices, (choice) => choice.changed));
+  const inOrder = new Int32Array(choices.length);
+  for (let i = 0; i < choices.length; i++) inOrder[i] = i;
   // most often they come in order
   if (order.some((value, i) => i > 0 && value < (order[i - 1] ?? 0))) inOrder.sort((a, b) => (order[a] ?? 0) - (order[b] ?? 0) || a - b);
   const sequence = new Int32Array(choices.length);

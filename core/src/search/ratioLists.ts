@@ -28,15 +28,25 @@ interface Ratios {
   readonly exact: (g: number) => readonly [bigint, bigint];
 }
 
-export function stageList({ pairs, effect }: OpenStage, ranks: Ranks, chosen: (pair: Pair) => boolean): RatioList {
+/** The ratios of a stage before anything is said of its choices; a machine's stages mostly have the same, so they are kept. */
+export interface StageRatios {
+  /** of each pair driver/driven as it enters the ratio, rounded; 0 where it takes no part */
+  readonly quotients: Float64Array;
+  readonly ratios: Ratios;
+  readonly group: Int32Array;
+}
+
+export function stageList({ pairs, effect }: OpenStage, ranks: Ranks, chosen: (pair: Pair) => boolean, known: StageRatios[]): RatioList {
   const over = (pair: Pair): number => (effect === 'none' ? 1 : effect === 'B' ? pair.driver : pair.driven);
   const under = (pair: Pair): number => (effect === 'none' ? 1 : effect === 'B' ? pair.driven : pair.driver);
-  const taking = pairs.filter(chosen);
-  for (const { driver, driven } of taking)
-    if (!(areTeeth(driver) && areTeeth(driven)))
-      throw new RangeError(`teeth ${driver}/${driven}: not whole numbers from 1 to ${MOST_TEETH - 1}`);
+  const quotients = numbersOf(pairs, (pair) => {
+    if (!chosen(pair)) return 0;
+    if (areTeeth(pair.driver) && areTeeth(pair.driven)) return over(pair) / under(pair);
+    throw new RangeError(`teeth ${pair.driver}/${pair.driven}: not whole numbers from 1 to ${MOST_TEETH - 1}`);
+  });
+  const same = known.find((other) => sameNumbers(other.quotients, quotients));
+  if (same) return listOf(same.ratios, same.group, ranks);
   // of ratios that differ, products under 2^52 keep the correctly rounded quotients apart: equal quotients are equal ratios
-  const quotients = numbersOf(pairs, (pair) => (chosen(pair) ? over(pair) / under(pair) : 0));
   const values = distinctAscending(quotients.filter((quotient) => quotient > 0));
   const group = new Int32Array(pairs.length).fill(-1);
   const numerator = new Float64Array(values.length);
@@ -56,18 +66,24 @@ export function stageList({ pairs, effect }: OpenStage, ranks: Ranks, chosen: (p
     log: values.map(Math.log),
     numerator,
     denominator,
-    top: Int32Array.from(numerator),
-    bottom: Int32Array.from(denominator),
+    top: new Int32Array(numerator),
+    bottom: new Int32Array(denominator),
     exact: (g: number) => [BigInt(numerator[g] ?? 1), BigInt(denominator[g] ?? 1)] as const,
   };
+  known.push({ quotients, ratios, group });
   return listOf(ratios, group, ranks);
 }
 
 const areTeeth = (teeth: number): boolean => Number.isInteger(teeth) && teeth > 0 && teeth < MOST_TEETH;
 
 function gcd(a: number, b: number): number {
-  let [x, y] = [a, b];
-  while (y !== 0) [x, y] = [y, x % y];
+  let x = a;
+  let y = b;
+  while (y !== 0) {
+    const rest = x % y;
+    x = y;
+    y = rest;
+  }
   return x;
 }
 
@@ -117,20 +133,19 @@ export function restrictedTo(list: RatioList, chosen: (index: number) => boolean
   }
   const kept = places.slice(0, size);
   const ratios = {
-    log: picked(list.log, kept),
-    numerator: picked(list.numerator, kept),
-    denominator: picked(list.denominator, kept),
-    top: Int32Array.from(kept, (g) => list.top[g] ?? 0),
-    bottom: Int32Array.from(kept, (g) => list.bottom[g] ?? 0),
+    log: picked(list.log, kept, new Float64Array(size)),
+    numerator: picked(list.numerator, kept, new Float64Array(size)),
+    denominator: picked(list.denominator, kept, new Float64Array(size)),
+    top: picked(list.top, kept, new Int32Array(size)),
+    bottom: picked(list.bottom, kept, new Int32Array(size)),
     exact: (g: number) => list.exact(kept[g] ?? 0),
   };
   return listOf(ratios, group, list.ranks);
 }
 
-function picked(values: Float64Array, places: Int32Array): Float64Array {
-  const some = new Float64Array(places.length);
-  for (let i = 0; i < places.length; i++) some[i] = values[places[i] ?? 0] ?? 0;
-  return some;
+function picked<T extends Float64Array | Int32Array>(values: T, places: Int32Array, into: T): T {
+  for (let i = 0; i < places.length; i++) into[i] = values[places[i] ?? 0] ?? 0;
+  return into;
 }
 
 /** @param group of each choice its ratio, -1 where it takes no part */
@@ -176,7 +191,7 @@ export function sameRatios(a: RatioList, b: RatioList): boolean {
 }
 
 function sameNumbers(a: Float64Array, b: Float64Array): boolean {
-  return a.length === b.length && a.every((value, i) => value === b[i]);
+  return a === b || (a.length === b.length && a.every((value, i) => value === b[i]));
 }
 
 /** Modulo 2^32, as `Math.imul` gives it. */

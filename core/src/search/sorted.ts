@@ -15,7 +15,7 @@ export const placeIn = (ascending: ArrayLike<number>, value: number): number => 
 
 /** Ascending, each value once. Typed arrays sort numbers several times faster than a comparison function would. */
 export function distinctAscending(values: Float64Array): Float64Array {
-  const sorted = Float64Array.from(values).sort();
+  const sorted = values.slice().sort();
   let kept = 0;
   for (let i = 0; i < sorted.length; i++) {
     const value = sorted[i] ?? 0;

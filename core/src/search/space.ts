@@ -2,7 +2,7 @@ import { type Fraction, ONE, ratioOf } from '../ratio.ts';
 import { mayBeExact } from './mayBeExact.ts';
 import type { Pair, PumpPair, SearchProblem } from './problem.ts';
 import { pumpRanks, stageRanks } from './ranks.ts';
-import { logarithm, pumpList, type RatioList, stageList } from './ratioLists.ts';
+import { logarithm, pumpList, type RatioList, type StageRatios, stageList } from './ratioLists.ts';
 import type { Tuning } from './tuning.ts';
 import { openWindow, type Window } from './window.ts';
 
@@ -51,10 +51,11 @@ export function factorsOf(problem: SearchProblem): readonly ((chosen: Chosen) =>
   const { stages, pumps } = problem;
   const unit = unitOf(problem);
   const ofPumps = pumpRanks(pumps);
+  const known: StageRatios[] = [];
   return [
     ...stages.map((stage) => {
       const ranks = stageRanks(stage);
-      return (chosen: Chosen) => stageList(stage, ranks, chosen);
+      return (chosen: Chosen) => stageList(stage, ranks, chosen, known);
     }),
     (chosen: Chosen) => pumpList(pumps, unit, ofPumps, chosen),
   ];

@@ -6,7 +6,7 @@ import { stageOf, teethFrom } from './racks.ts';
 
 const listOf = (drivers: readonly number[], driven: readonly number[] = drivers): RatioList => {
   const stage = stageOf('B', drivers, driven);
-  return stageList(stage, stageRanks(stage), () => true);
+  return stageList(stage, stageRanks(stage), () => true, []);
 };
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
