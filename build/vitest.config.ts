@@ -7,7 +7,7 @@ export default defineConfig({
   root: path.resolve(import.meta.dirname, '..'),
   test: {
     projects: [
-      { test: { name: 'core', environment: 'node', include: only('{core,electron,file,renderer,walls}'), testTimeout: 120_000 } },
+      { test: { name: 'core', environment: 'node', include: only('{bench,core,electron,file,renderer,walls}'), testTimeout: 120_000 } },
       {
         test: {
           name: 'app',

@@ -1,0 +1,27 @@
+import { constrained } from './constrained.ts';
+import { doubling } from './doubling.ts';
+import type { Entry } from './entry.ts';
+import { firstSearch } from './firstSearch.ts';
+import { fourGears } from './fourGears.ts';
+import { hardTargets } from './hardTargets.ts';
+import { ladder } from './ladder.ts';
+import { memory } from './memory.ts';
+import { perChange } from './perChange.ts';
+import { python } from './python.ts';
+import { slide } from './slide.ts';
+import { whyNot } from './whyNot.ts';
+
+/** In the order of running: the first search of all comes before anything has warmed up. */
+export const entries: readonly Entry[] = [
+  firstSearch,
+  fourGears,
+  ...ladder,
+  ...hardTargets,
+  constrained,
+  perChange,
+  whyNot,
+  slide,
+  doubling,
+  memory,
+  python,
+];
