@@ -16,9 +16,11 @@ export interface Form {
   readonly search_ms: number;
   /** nested loops that should take longer are not run: their rate is multiplied */
   readonly loops_ms: number;
+  /** a slide that takes longer ends with the steps it got */
+  readonly slide_ms: number;
 }
-export const FULL: Form = { name: 'full', targets: 15, search_ms: 60_000, loops_ms: 90_000 };
-export const QUICK: Form = { name: 'quick', targets: 5, search_ms: 2_000, loops_ms: 1_000 };
+export const FULL: Form = { name: 'full', targets: 15, search_ms: 60_000, loops_ms: 90_000, slide_ms: 20_000 };
+export const QUICK: Form = { name: 'quick', targets: 5, search_ms: 2_000, loops_ms: 1_000, slide_ms: 3_000 };
 
 /** Some searches of one kind, each on a problem of its own made before the clock starts. */
 export interface Series {
@@ -28,8 +30,16 @@ export interface Series {
   readonly search: (problem: SearchProblem, rules: Rules, hooks: Hooks) => unknown;
 }
 
-/** Searches run before the clock starts, so that the compiler has seen them. */
+/** Searches of the kind run before the clock starts, so that the compiler has seen them: at least so many, small ones for so long. */
 const WARM_UP = 3;
+const WARM_UP_MS = 300;
+/** What the loops walk for their rate until a longer run of theirs has ended: a short run is all filling and sorting. */
+const RATED = instance(20, 3);
+/** Loops that end sooner are run so often and the median taken. */
+const SHORT_MS = 200;
+const SHORT_TIMES = 7;
+/** Listing every option of more combinations takes the memory of the process. */
+const MOST_FOR_TWIN = 10_000;
 
 export interface Bench {
   readonly form: Form;
@@ -41,50 +51,62 @@ export interface Bench {
 }
 
 export const best = (problem: SearchProblem, rules: Rules, hooks: Hooks) => findOptions(problem, rules, KEEP, hooks);
+export const stoppedNote = ({ search_ms }: Form): string => `stopped after ${search_ms / 1000} s`;
 export const free = (): Rules => anything;
-export const unmeasured = { loops: null, twin: null, memory_MB: null } as const;
+const UNMEASURED = { loops: null, twin: null, memory_MB: null } as const;
 
 export function createBench(form: Form): Bench {
   const done = new Map<string, Row>();
   let loopRate_ms: number | null = null;
+  let longest = 0;
   let twinRate_ms: number | null = null;
 
   function run({ name, problems, rulesOf, search }: Series): Row {
     const raw = problems[0] ? rawCount(problems[0]) : null;
+    const nothing = { name, raw, median_ms: null, max_ms: null, ...UNMEASURED, note: stoppedNote(form) };
+    const once = (problem: SearchProblem): number | null => {
+      const rules = rulesOf(problem);
+      return timedWithin(form.search_ms, (hooks) => search(problem, rules, hooks))?.ms ?? null;
+    };
+    const warm_ms = performance.now() + WARM_UP_MS;
+    for (let i = 0; i < WARM_UP || performance.now() < warm_ms; i++) {
+      const problem = problems[i % problems.length];
+      if (problem === undefined || once(anew(problem)) === null) return nothing;
+    }
     const times_ms: number[] = [];
     let memory_MB = 0;
-    const searches = [
-      ...problems.slice(0, WARM_UP).map((problem) => ({ problem, counts: false })),
-      ...problems.map((problem) => ({ problem, counts: true })),
-    ];
-    for (const [i, { problem, counts }] of searches.entries()) {
-      const weighed = i === searches.length - 1;
-      const before_MB = weighed ? used_MB() : 0;
-      // what the warm-up searched is laid out anew: a search must find nothing ready
-      const fresh = counts ? problem : anew(problem);
-      const rules = rulesOf(fresh);
-      const one = timedWithin(form.search_ms, (hooks) => search(fresh, rules, hooks));
-      if (one === null)
-        return { name, raw, median_ms: null, max_ms: null, ...unmeasured, note: `stopped after ${form.search_ms / 1000} s` };
-      if (counts) times_ms.push(one.ms);
-      if (weighed) memory_MB = heldNow_MB() - before_MB;
+    for (const problem of problems) {
+      const isLast = times_ms.length === problems.length - 1;
+      const before_MB = isLast ? used_MB() : 0;
+      const ms = once(problem);
+      if (ms === null) return nothing;
+      times_ms.push(ms);
+      if (isLast) memory_MB = heldNow_MB() - before_MB;
     }
     return { name, raw, median_ms: median(times_ms), max_ms: Math.max(...times_ms), loops: null, twin: null, memory_MB, note: '' };
   }
 
   function loops(problem: SearchProblem, rules: Rules = anything) {
-    loopRate_ms ??= rateOf(problemOf(instance(20, 3), problem.wanted), (small) => nestedLoops(small, anything, KEEP));
+    if (loopRate_ms === null) {
+      const small = problemOf(RATED, problem.wanted);
+      loopRate_ms = rateOf(small, () => nestedLoops(small, anything, KEEP));
+      longest = rawCount(small);
+    }
     const raw = rawCount(problem);
     if (raw * loopRate_ms > form.loops_ms) return { baseline: { ms: raw * loopRate_ms, how: 'rate' } as const, options: null };
-    const { ms, value } = timed(() => nestedLoops(problem, rules, KEEP));
+    const times = raw * loopRate_ms < SHORT_MS ? SHORT_TIMES : 1;
+    const runs = Array.from({ length: times }, () => timed(() => nestedLoops(problem, rules, KEEP)));
+    const ms = median(runs.map((one) => one.ms));
     // the longest run that ended says the rate best
-    if (raw > 1e9) loopRate_ms = ms / raw;
-    return { baseline: { ms, how: 'ran' } as const, options: value };
+    if (raw > longest) [longest, loopRate_ms] = [raw, ms / raw];
+    return { baseline: { ms, how: 'ran' } as const, options: runs[0]?.value ?? null };
   }
 
   function twin(problem: SearchProblem): Baseline {
+    const raw = rawCount(problem);
+    if (raw <= MOST_FOR_TWIN) return { ms: timed(() => everyOption(problem, anything)).ms, how: 'ran' };
     twinRate_ms ??= rateOf(problemOf(instance(20, 1, 4), problem.wanted), (small) => everyOption(small, anything));
-    return { ms: twinRate_ms * rawCount(problem), how: 'rate' };
+    return { ms: twinRate_ms * raw, how: 'rate' };
   }
 
   function ordinaryRow(one: Instance): Row {

@@ -1,5 +1,5 @@
 import { anything } from '../../core/search/racks.ts';
-import { best } from '../bench.ts';
+import { best, stoppedNote } from '../bench.ts';
 import { instance, ordinary, problemOf } from '../instances.ts';
 import { rawCount } from '../nestedLoops.ts';
 import { timedWithin } from '../timing.ts';
@@ -15,7 +15,7 @@ export const firstSearch: Entry = {
       const problem = problemOf(ONE, wanted);
       const one = timedWithin(form.search_ms, (hooks) => best(problem, anything, hooks));
       const ms = one?.ms ?? null;
-      const note = one === null ? `stopped after ${form.search_ms / 1000} s` : 'nothing warmed up';
+      const note = one === null ? stoppedNote(form) : 'nothing warmed up';
       return {
         name: `first search of all, ${ONE.name}`,
         raw: rawCount(problem),

@@ -1,6 +1,6 @@
 import type { Fraction } from '../../../core/src/ratio.ts';
 import { type Bench, best, free, type Series } from '../bench.ts';
-import { type Instance, instance, NEAR_MISSES, oneOfEach, ordinary, problemOf, ROUND } from '../instances.ts';
+import { type Instance, instance, NEAR_MISSES, problemOf, ROUND } from '../instances.ts';
 import type { Row } from '../report.ts';
 import { type Entry, noLonger } from './entry.ts';
 
@@ -8,7 +8,7 @@ const ONE: Instance = instance(60, 3, 12);
 /** Times each target is searched. */
 const TIMES = 5;
 
-function rowOf(bench: Bench, name: string, wanted: Fraction, rulesOf: Series['rulesOf'] = free): Row {
+export function targetRow(bench: Bench, name: string, wanted: Fraction, rulesOf: Series['rulesOf'] = free): Row {
   const problems = Array.from({ length: TIMES }, () => problemOf(ONE, wanted));
   return bench.run({ name: `${ONE.name}, ${name}`, problems, rulesOf, search: best });
 }
@@ -19,25 +19,11 @@ function targets(name: string, list: typeof ROUND, most: number): Entry {
     name,
     run: (bench) => {
       const than = bench.ordinary(ONE);
-      const rows = list.map(([written, wanted]) => rowOf(bench, written, wanted));
+      const rows = list.map(([written, wanted]) => targetRow(bench, written, wanted));
       const claims = rows.map((row) => noLonger(`${row.name}: as long as an ordinary target`, row, than, most));
       return { rows, claims, differences: [] };
     },
   };
 }
 
-/** One piece of every wheel: a rule that most of the tied options of a round target break. */
-const quantityOne: Entry = {
-  name: 'quantity',
-  run: (bench) => {
-    const problems = ordinary(bench.form.targets).map((wanted) => problemOf(ONE, wanted));
-    const plain = bench.run({ name: `${ONE.name}, quantity 1`, problems, rulesOf: oneOfEach, search: best });
-    return {
-      rows: [plain, ...ROUND.map(([written, wanted]) => rowOf(bench, `quantity 1, ${written}`, wanted, oneOfEach))],
-      claims: [],
-      differences: [],
-    };
-  },
-};
-
-export const hardTargets: readonly Entry[] = [targets('round', ROUND, 1.5), targets('near', NEAR_MISSES, 4), quantityOne];
+export const hardTargets: readonly Entry[] = [targets('round', ROUND, 1.5), targets('near', NEAR_MISSES, 4)];

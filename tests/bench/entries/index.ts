@@ -8,6 +8,7 @@ import { ladder } from './ladder.ts';
 import { memory } from './memory.ts';
 import { perChange } from './perChange.ts';
 import { python } from './python.ts';
+import { quantity } from './quantity.ts';
 import { slide } from './slide.ts';
 import { whyNot } from './whyNot.ts';
 
@@ -17,6 +18,7 @@ export const entries: readonly Entry[] = [
   fourGears,
   ...ladder,
   ...hardTargets,
+  quantity,
   constrained,
   perChange,
   whyNot,

@@ -10,8 +10,6 @@ import { type Entry, noLonger } from './entry.ts';
 
 const INSTANCE = instance(60, 3);
 const STEPS = 200;
-/** The slide stops after this long, with as many steps as it got. */
-const MOST_MS = 20_000;
 /** One step in so many is compared with a search from nothing. */
 const COMPARED = 40;
 
@@ -27,7 +25,7 @@ export const slide: Entry = {
   run: (bench) => {
     const than = bench.ordinary(INSTANCE);
     const slides = SPANS.map(([name, span, share]) => {
-      const { row, apart } = slideOver(name, span);
+      const { row, apart } = slideOver(name, span, bench.form.slide_ms);
       return { row, claim: noLonger(`${row.name}: a step as long as one search`, row, than, share), apart };
     });
     return {
@@ -38,14 +36,14 @@ export const slide: Entry = {
   },
 };
 
-function slideOver(name: string, span: Fraction): { readonly row: Row; readonly apart: readonly string[] } {
+function slideOver(name: string, span: Fraction, most_ms: number): { readonly row: Row; readonly apart: readonly string[] } {
   const [middle = ONE] = ordinary(1);
   const problem = problemOf(INSTANCE, middle);
   const targets = Array.from({ length: STEPS }, (_, i) => middle.mul(ONE.add(span.mul(ratioOf(2 * i - STEPS, 2 * STEPS)))));
   const prepared = timed(() => slideOf(problem));
   const times_ms: number[] = [];
   const apart: string[] = [];
-  const end_ms = performance.now() + MOST_MS;
+  const end_ms = performance.now() + most_ms;
   for (const [i, wanted] of targets.entries()) {
     const { ms, value } = timed(() => prepared.value?.at(wanted, KEEP) ?? []);
     times_ms.push(ms);

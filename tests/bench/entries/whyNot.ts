@@ -1,7 +1,7 @@
 import { ratioOf } from '../../../core/src/ratio.ts';
 import { fewestRelaxations, type Rules, type SearchProblem } from '../../../core/src/search/index.ts';
 import { anything } from '../../core/search/racks.ts';
-import type { Bench } from '../bench.ts';
+import { type Bench, stoppedNote } from '../bench.ts';
 import { instance, oneOfEach, ordinary, problemOf, withChecks } from '../instances.ts';
 import { rawCount } from '../nestedLoops.ts';
 import type { Row } from '../report.ts';
@@ -91,6 +91,6 @@ function rowOf(what: string, raw: number, times_ms: readonly (number | null)[], 
     loops: null,
     twin: null,
     memory_MB: null,
-    note: stopped ? `stopped after ${form.search_ms / 1000} s` : note,
+    note: stopped ? stoppedNote(form) : note,
   };
 }
