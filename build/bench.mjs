@@ -1,12 +1,16 @@
 // npm run bench: bundles tests/bench for Node and runs it there; --window drives the built window in a browser instead.
 import { spawnSync } from 'node:child_process';
 import path from 'node:path';
-import { build } from 'vite';
+import { build, createBuilder } from 'vite';
 
 const root = path.resolve(import.meta.dirname, '..');
 const args = process.argv.slice(2);
 const inWindow = args.includes('--window');
 
+if (inWindow) {
+  const builder = await createBuilder({ configFile: path.join(root, 'build/vite.config.ts'), logLevel: 'warn' });
+  await builder.build(builder.environments.client);
+}
 await build({
   configFile: false,
   root,

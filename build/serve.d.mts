@@ -1,0 +1,1 @@
+export function serve(folder: string, port: number): Promise<string>;

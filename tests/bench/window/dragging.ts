@@ -1,0 +1,60 @@
+import type { Browser, Page } from 'playwright-core';
+import { BIG_SHOP_NAME, bigShop } from './bigShop.ts';
+import { watch } from './watch.ts';
+
+/** What is dragged, on which page, and what it holds at a share of the way. */
+const DRAGGED = { key: 'Alt+2', box: '[data-place="materials.0.ratio.parts"]', before: '100 : ', from: 30, to: 60, digits: 2 } as const;
+const STEPS = 120;
+const SETTLE_MS = 1_000;
+
+export interface Dragging {
+  readonly steps: number;
+  /** null: none of 50 ms or more */
+  readonly longestTask_ms: number | null;
+  /** between two frames that were drawn */
+  readonly longestFrame_ms: number;
+}
+
+/** The target dragged on the large shop, a new value each frame. */
+export async function dragging(browser: Browser, address: string): Promise<Dragging> {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  // without pickers of its own the page uploads
+  await page.addInitScript(() => Object.assign(window, { showOpenFilePicker: undefined }));
+  await watch(page, false);
+  await page.goto(address);
+  await openBigShop(page);
+  await page.keyboard.press(DRAGGED.key);
+  await page.locator(DRAGGED.box).waitFor();
+  await page.evaluate(() => void window.longTasks_ms.splice(0));
+  const longestFrame_ms = await page.evaluate(drag, { ...DRAGGED, steps: STEPS });
+  await page.waitForTimeout(SETTLE_MS);
+  const tasks_ms = await page.evaluate(() => window.longTasks_ms);
+  await context.close();
+  return { steps: STEPS, longestTask_ms: tasks_ms.length === 0 ? null : Math.max(...tasks_ms), longestFrame_ms };
+}
+
+async function openBigShop(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Start empty' }).waitFor();
+  const chooser = page.waitForEvent('filechooser');
+  await page.keyboard.press('Control+o');
+  await (await chooser).setFiles({ name: BIG_SHOP_NAME, mimeType: '', buffer: Buffer.from(bigShop()) });
+  await page.locator('nav small', { hasText: BIG_SHOP_NAME }).waitFor();
+}
+
+/** In the page: types the next value into the box each frame; answers the longest time between two frames. */
+async function drag(how: Omit<typeof DRAGGED, 'key'> & { readonly steps: number }): Promise<number> {
+  const box = document.querySelector<HTMLInputElement>(how.box);
+  if (box === null) throw new Error(`no ${how.box}`);
+  const frame = () => new Promise<number>((then) => requestAnimationFrame(then));
+  let longest_ms = 0;
+  let last_ms = await frame();
+  for (let i = 0; i < how.steps; i++) {
+    box.value = how.before + (how.from + ((how.to - how.from) * i) / how.steps).toFixed(how.digits);
+    box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    const now_ms = await frame();
+    longest_ms = Math.max(longest_ms, now_ms - last_ms);
+    last_ms = now_ms;
+  }
+  return longest_ms;
+}

@@ -1,0 +1,45 @@
+import { writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { startBrowser } from '../../app/browser.ts';
+import { machineText } from '../machine.ts';
+import { figure } from '../table.ts';
+import { dragging } from './dragging.ts';
+import { heap } from './heap.ts';
+import { opening } from './opening.ts';
+import { scriptBytes, servePages } from './served.ts';
+
+// The built window in a real browser: how soon it can be used, how long it ever holds the hand, and what it keeps.
+
+const { values } = parseArgs({
+  options: { quick: { type: 'boolean', default: false }, json: { type: 'string', default: 'dist/bench/window.json' } },
+});
+const SEARCHES = values.quick ? 100 : 1000;
+
+const { app, empty } = await servePages();
+const browser = await startBrowser();
+try {
+  const used = await opening(browser, app);
+  const plain = await opening(browser, empty);
+  const dragged = await dragging(browser, app);
+  const kept = await heap(browser, app, SEARCHES);
+  const lines: readonly (readonly [what: string, found: string])[] = [
+    ['example usable, from navigation, median of 7', `${figure(used.median_ms)} ms`],
+    ['empty page of the same build, median of 7', `${figure(plain.median_ms)} ms`],
+    ['the two apart', `${figure(used.median_ms - plain.median_ms)} ms`],
+    ['scripts of the built window', `${figure(scriptBytes() / 1000)} kB`],
+    [
+      `longest task while the target is dragged, ${dragged.steps} steps`,
+      dragged.longestTask_ms === null ? 'none of 50 ms or more' : `${figure(dragged.longestTask_ms)} ms`,
+    ],
+    ['longest time between two frames then', `${figure(dragged.longestFrame_ms)} ms`],
+    [`page's heap before and after ${kept.searches} searches`, `${figure(kept.before_MB)} and ${figure(kept.after_MB)} MB`],
+    ["worker's heap then", kept.worker_MB === null ? 'it does not say' : `${figure(kept.worker_MB)} MB`],
+  ];
+  const widest = Math.max(...lines.map(([what]) => what.length));
+  for (const [what, found] of lines) console.log(`${what.padEnd(widest)}  ${found}`);
+  const found = { machine: machineText(), used, plain, scripts_bytes: scriptBytes(), dragged, heap: kept };
+  writeFileSync(values.json, `${JSON.stringify(found, null, 2)}\n`);
+} finally {
+  await browser.close();
+}
+process.exit();
