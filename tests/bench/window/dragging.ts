@@ -5,12 +5,14 @@ import { watch } from './watch.ts';
 /** What is dragged, on which page, and what it holds at a share of the way. */
 const DRAGGED = { key: 'Alt+2', box: '[data-place="materials.0.ratio.parts"]', before: '100 : ', from: 30, to: 60, digits: 2 } as const;
 const STEPS = 120;
-const SETTLE_MS = 1_000;
+const MOST_MS = 60_000;
 
 export interface Dragging {
   readonly steps: number;
   /** null: none of 50 ms or more */
   readonly longestTask_ms: number | null;
+  /** from the last step to the answer of the search for it; null: none within a minute */
+  readonly answered_ms: number | null;
   /** between two frames that were drawn */
   readonly longestFrame_ms: number;
 }
@@ -27,11 +29,10 @@ export async function dragging(browser: Browser, address: string): Promise<Dragg
   await page.keyboard.press(DRAGGED.key);
   await page.locator(DRAGGED.box).waitFor();
   await page.evaluate(() => void window.longTasks_ms.splice(0));
-  const longestFrame_ms = await page.evaluate(drag, { ...DRAGGED, steps: STEPS });
-  await page.waitForTimeout(SETTLE_MS);
+  const dragged = await page.evaluate(drag, { ...DRAGGED, steps: STEPS, most_ms: MOST_MS });
   const tasks_ms = await page.evaluate(() => window.longTasks_ms);
   await context.close();
-  return { steps: STEPS, longestTask_ms: tasks_ms.length === 0 ? null : Math.max(...tasks_ms), longestFrame_ms };
+  return { steps: STEPS, longestTask_ms: tasks_ms.length === 0 ? null : Math.max(...tasks_ms), ...dragged };
 }
 
 async function openBigShop(page: Page): Promise<void> {
@@ -42,19 +43,33 @@ async function openBigShop(page: Page): Promise<void> {
   await page.locator('nav small', { hasText: BIG_SHOP_NAME }).waitFor();
 }
 
-/** In the page: types the next value into the box each frame; answers the longest time between two frames. */
-async function drag(how: Omit<typeof DRAGGED, 'key'> & { readonly steps: number }): Promise<number> {
+interface Drag {
+  readonly box: string;
+  readonly before: string;
+  readonly from: number;
+  readonly to: number;
+  readonly digits: number;
+  readonly steps: number;
+  readonly most_ms: number;
+}
+
+/** In the page: the next value into the box each frame, then the wait for what the last one finds. */
+async function drag(how: Drag): Promise<Pick<Dragging, 'answered_ms' | 'longestFrame_ms'>> {
   const box = document.querySelector<HTMLInputElement>(how.box);
   if (box === null) throw new Error(`no ${how.box}`);
   const frame = () => new Promise<number>((then) => requestAnimationFrame(then));
-  let longest_ms = 0;
+  let longestFrame_ms = 0;
   let last_ms = await frame();
   for (let i = 0; i < how.steps; i++) {
     box.value = how.before + (how.from + ((how.to - how.from) * i) / how.steps).toFixed(how.digits);
     box.dispatchEvent(new InputEvent('input', { bubbles: true }));
     const now_ms = await frame();
-    longest_ms = Math.max(longest_ms, now_ms - last_ms);
+    longestFrame_ms = Math.max(longestFrame_ms, now_ms - last_ms);
     last_ms = now_ms;
   }
-  return longest_ms;
+  const answered_ms = await new Promise<number | null>((then) => {
+    window.addEventListener('searched', () => then(performance.now() - last_ms), { once: true });
+    setTimeout(() => then(null), how.most_ms);
+  });
+  return { answered_ms, longestFrame_ms };
 }

@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, CDPSession, Page } from 'playwright-core';
 import { usable_ms, watch } from './watch.ts';
 
 const BOX = '[data-place="materials.0.ratio.parts"]';
@@ -6,13 +6,11 @@ const WARM_UP = 20;
 
 export interface Heap {
   readonly searches: number;
-  readonly before_MB: number;
-  readonly after_MB: number;
-  /** what the worker holds, where it can say so */
-  readonly worker_MB: number | null;
+  readonly before: Held;
+  readonly after: Held;
 }
 
-/** What the page still holds after many searches of the example, all that nothing refers to having been given back. */
+/** What page and worker still hold after many searches of the example, all that nothing refers to having been given back. */
 export async function heap(browser: Browser, address: string, searches: number): Promise<Heap> {
   const context = await browser.newContext();
   const page = await context.newPage();
@@ -21,12 +19,11 @@ export async function heap(browser: Browser, address: string, searches: number):
   await page.keyboard.press('Alt+2');
   await page.locator(BOX).waitFor();
   await search(page, WARM_UP);
-  const before_MB = await held_MB(page);
+  const before = await held(page);
   await search(page, searches);
-  const after_MB = await held_MB(page);
-  const worker_MB = await workerHeld_MB(page);
+  const after = await held(page);
   await context.close();
-  return { searches, before_MB, after_MB, worker_MB };
+  return { searches, before, after };
 }
 
 /** Another ratio in the box, and on to the next once the search for it has ended: the page's own words say so. */
@@ -46,20 +43,38 @@ async function search(page: Page, times: number): Promise<void> {
   );
 }
 
-async function held_MB(page: Page): Promise<number> {
-  const devtools = await page.context().newCDPSession(page);
-  await devtools.send('HeapProfiler.collectGarbage');
-  const { usedSize } = await devtools.send('Runtime.getHeapUsage');
-  await devtools.detach();
-  return usedSize / 1e6;
+interface Held {
+  readonly page_MB: number;
+  /** null where no worker runs */
+  readonly worker_MB: number | null;
 }
 
-async function workerHeld_MB(page: Page): Promise<number | null> {
-  const [worker] = page.workers();
-  if (worker === undefined) return null;
-  return worker.evaluate(() => {
-    const memory: unknown = Reflect.get(performance, 'memory');
-    const used: unknown = typeof memory === 'object' && memory !== null ? Reflect.get(memory, 'usedJSHeapSize') : null;
-    return typeof used === 'number' ? used / 1e6 : null;
-  });
+async function held(page: Page): Promise<Held> {
+  const devtools = await page.context().newCDPSession(page);
+  const workers: string[] = [];
+  devtools.on('Target.attachedToTarget', ({ sessionId, targetInfo }) => targetInfo.type === 'worker' && workers.push(sessionId));
+  await devtools.send('Target.setAutoAttach', { autoAttach: true, waitForDebuggerOnStart: false, flatten: false });
+  await devtools.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await devtools.send('Runtime.getHeapUsage');
+  const worker_MB = workers[0] === undefined ? null : await workerHeld_MB(devtools, workers[0]);
+  await devtools.detach();
+  return { page_MB: usedSize / 1e6, worker_MB };
+}
+
+/** A worker is spoken to through its page: one message in another. */
+async function workerHeld_MB(devtools: CDPSession, sessionId: string): Promise<number> {
+  const ask = (id: number, method: string): Promise<unknown> => {
+    const answered = new Promise<unknown>((then) => {
+      devtools.on('Target.receivedMessageFromTarget', ({ message }) => {
+        const answer = JSON.parse(message) as { readonly id?: number; readonly result?: unknown };
+        if (answer.id === id) then(answer.result);
+      });
+    });
+    return devtools.send('Target.sendMessageToTarget', { sessionId, message: JSON.stringify({ id, method }) }).then(() => answered);
+  };
+  await ask(1, 'HeapProfiler.collectGarbage');
+  const usage = await ask(2, 'Runtime.getHeapUsage');
+  const used: unknown = typeof usage === 'object' && usage !== null ? Reflect.get(usage, 'usedSize') : null;
+  if (typeof used !== 'number') throw new Error('the worker did not say what it holds');
+  return used / 1e6;
 }

@@ -15,6 +15,8 @@ const { values } = parseArgs({
 });
 const SEARCHES = values.quick ? 100 : 1000;
 
+const heapText = (before_MB: number | null, after_MB: number | null): string => `${figure(before_MB)} and ${figure(after_MB)} MB`;
+
 const { app, empty } = await servePages();
 const browser = await startBrowser();
 try {
@@ -31,9 +33,10 @@ try {
       `longest task while the target is dragged, ${dragged.steps} steps`,
       dragged.longestTask_ms === null ? 'none of 50 ms or more' : `${figure(dragged.longestTask_ms)} ms`,
     ],
+    ['options once the hand rests', dragged.answered_ms === null ? 'none within a minute' : `${figure(dragged.answered_ms)} ms`],
     ['longest time between two frames then', `${figure(dragged.longestFrame_ms)} ms`],
-    [`page's heap before and after ${kept.searches} searches`, `${figure(kept.before_MB)} and ${figure(kept.after_MB)} MB`],
-    ["worker's heap then", kept.worker_MB === null ? 'it does not say' : `${figure(kept.worker_MB)} MB`],
+    [`page's heap before and after ${kept.searches} searches`, heapText(kept.before.page_MB, kept.after.page_MB)],
+    ["worker's heap before and after", heapText(kept.before.worker_MB, kept.after.worker_MB)],
   ];
   const widest = Math.max(...lines.map(([what]) => what.length));
   for (const [what, found] of lines) console.log(`${what.padEnd(widest)}  ${found}`);
