@@ -12,6 +12,8 @@ export interface Form {
   readonly name: 'quick' | 'full';
   /** ordinary targets */
   readonly targets: number;
+  /** searches of a target that stands alone */
+  readonly repeats: number;
   /** a single search that takes longer is stopped, and its line says so */
   readonly search_ms: number;
   /** nested loops that should take longer are not run: their rate is multiplied */
@@ -19,8 +21,8 @@ export interface Form {
   /** a slide that takes longer ends with the steps it got */
   readonly slide_ms: number;
 }
-export const FULL: Form = { name: 'full', targets: 15, search_ms: 60_000, loops_ms: 90_000, slide_ms: 20_000 };
-export const QUICK: Form = { name: 'quick', targets: 5, search_ms: 2_000, loops_ms: 1_000, slide_ms: 3_000 };
+export const FULL: Form = { name: 'full', targets: 15, repeats: 7, search_ms: 60_000, loops_ms: 90_000, slide_ms: 20_000 };
+export const QUICK: Form = { name: 'quick', targets: 5, repeats: 3, search_ms: 3_000, loops_ms: 1_000, slide_ms: 3_000 };
 
 /** Some searches of one kind, each on a problem of its own made before the clock starts. */
 export interface Series {
@@ -46,7 +48,7 @@ export interface Bench {
   readonly run: (series: Series) => Row;
   /** Ordinary targets, nothing refused, the best hundred: run once for each instance. */
   readonly ordinary: (one: Instance) => Row;
-  readonly loops: (problem: SearchProblem, rules?: Rules) => { readonly baseline: Baseline; readonly options: readonly Option[] | null };
+  readonly loops: (problem: SearchProblem) => { readonly baseline: Baseline; readonly options: readonly Option[] | null };
   readonly twin: (problem: SearchProblem) => Baseline;
 }
 
@@ -86,7 +88,7 @@ export function createBench(form: Form): Bench {
     return { name, raw, median_ms: median(times_ms), max_ms: Math.max(...times_ms), loops: null, twin: null, memory_MB, note: '' };
   }
 
-  function loops(problem: SearchProblem, rules: Rules = anything) {
+  function loops(problem: SearchProblem) {
     if (loopRate_ms === null) {
       const small = problemOf(RATED, problem.wanted);
       loopRate_ms = rateOf(small, () => nestedLoops(small, anything, KEEP));
@@ -95,7 +97,7 @@ export function createBench(form: Form): Bench {
     const raw = rawCount(problem);
     if (raw * loopRate_ms > form.loops_ms) return { baseline: { ms: raw * loopRate_ms, how: 'rate' } as const, options: null };
     const times = raw * loopRate_ms < SHORT_MS ? SHORT_TIMES : 1;
-    const runs = Array.from({ length: times }, () => timed(() => nestedLoops(problem, rules, KEEP)));
+    const runs = Array.from({ length: times }, () => timed(() => nestedLoops(problem, anything, KEEP)));
     const ms = median(runs.map((one) => one.ms));
     // the longest run that ended says the rate best
     if (raw > longest) [longest, loopRate_ms] = [raw, ms / raw];

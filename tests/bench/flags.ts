@@ -4,9 +4,9 @@ export const HELP = `npm run bench -- [flags]
   --quick         fewer targets, and only such nested loops as end within a second: under a minute
   --only NAME     one entry; --only list names them
   --json FILE     where the figures go (dist/bench/bench.json)
-  --table FILE    writes the table as Markdown too
+  --table FILE    writes the table as Markdown too; that of the window stands below in the same file
   --random N      instead: N random problems against listing every option
-  --window        instead: the built window in a browser`;
+  --window        instead: the built window in a browser; takes --quick, --json and --table`;
 
 export interface Flags {
   readonly quick: boolean;

@@ -1,6 +1,6 @@
 import { Fraction, ONE, ratioOf, ZERO } from '../../core/src/ratio.ts';
 import type { PumpPair, Rules, SearchProblem } from '../../core/src/search/index.ts';
-import { changes, stageOf, teethFrom, wheelsOf, workFor } from '../core/search/racks.ts';
+import { changes, stageOf, teethFrom, workFor } from '../core/search/racks.ts';
 import { diceOf } from '../core/search/randomProblem.ts';
 
 // What is searched: invented racks, pump sizes and ratios. No machine or shop stands behind them.
@@ -69,7 +69,7 @@ export const NEAR_MISSES: readonly (readonly [string, Fraction])[] = [
   ['12/5 + 1e-8', ratioOf(12, 5).add(ratioOf(1, 10 ** 8))],
 ];
 
-export const rackOf = ({ sizes }: Instance): readonly number[] => teethFrom(9, 8 + sizes);
+const rackOf = ({ sizes }: Instance): readonly number[] => teethFrom(9, 8 + sizes);
 
 /** The problem from scratch, so that no two searches share anything. */
 export function problemOf(one: Instance, wanted: Fraction): SearchProblem {
@@ -115,9 +115,3 @@ export function oneOfEach({ stages }: SearchProblem): Rules {
     },
   };
 }
-
-/** The wheels of an option in words: driver/driven, stage by stage. */
-export const trainText = (problem: SearchProblem, option: { readonly pump: number; readonly pairs: readonly number[] }): string =>
-  wheelsOf(problem, option)
-    .map(({ driver, driven }) => `${driver}/${driven}`)
-    .join(' ');

@@ -1,11 +1,10 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
-import path from 'node:path';
 import { createBench, FULL, QUICK } from './bench.ts';
 import { entries } from './entries/index.ts';
 import { type Flags, flagsOf, HELP } from './flags.ts';
 import { machineText } from './machine.ts';
 import { randomRun } from './randomRun.ts';
 import type { Outcome } from './report.ts';
+import { textOf, withSearch, write } from './results.ts';
 import { markdown, plainText } from './table.ts';
 
 /** Runs what the flags name; answers whether every comparison of two ways came out the same. */
@@ -37,13 +36,8 @@ function measure(flags: Flags): boolean {
   for (const line of differences) console.log(`DIFFERENT: ${line}`);
   const machine = machineText();
   write(flags.json, `${JSON.stringify({ form: bench.form, machine, rows, claims, differences }, null, 2)}\n`);
-  if (flags.table !== null) write(flags.table, markdown('What the search was measured at', machine, rows, claims));
+  if (flags.table !== null) write(flags.table, withSearch(textOf(flags.table), markdown(machine, rows, claims)));
   return differences.length === 0;
-}
-
-function write(file: string, text: string): void {
-  mkdirSync(path.dirname(path.resolve(file)), { recursive: true });
-  writeFileSync(file, text);
 }
 
 try {

@@ -59,15 +59,34 @@ function lined(heads: readonly string[], rows: readonly (readonly string[])[], b
   return [padded(heads), widths.map((width) => '-'.repeat(width)).join(between), ...rows.map(padded)];
 }
 
+/** Which baselines ran, and which are a rate times a count: by name, so that nobody need read marks. */
+export function howMeasured(rows: readonly Row[]): readonly string[] {
+  const named = (of: (row: Row) => Baseline | null, how: Baseline['how']): string =>
+    rows
+      .filter((row) => of(row)?.how === how)
+      .map(({ name }) => name)
+      .join('; ') || 'none';
+  const line = (what: string, of: (row: Row) => Baseline | null): string =>
+    `${what} ran from beginning to end: ${named(of, 'ran')}. Rate times combinations: ${named(of, 'rate')}.`;
+  return [line('Nested loops', ({ loops }) => loops), line('Plain twin', ({ twin }) => twin)];
+}
+
 export function plainText(rows: readonly Row[], claims: readonly Claim[]): string {
-  const parts = [lined(HEADS, rows.map(cellsOf), '  '), lined(CLAIM_HEADS, claims.map(claimCells), '  '), LEGEND];
+  const parts = [
+    lined(HEADS, rows.map(cellsOf), '  '),
+    lined(CLAIM_HEADS, claims.map(claimCells), '  '),
+    [...LEGEND, ...howMeasured(rows)],
+  ];
   return parts.map((part) => part.map((line) => line.trimEnd()).join('\n')).join('\n\n');
 }
 
-export function markdown(title: string, machine: string, rows: readonly Row[], claims: readonly Claim[]): string {
-  const table = (heads: readonly string[], cells: readonly (readonly string[])[]) =>
-    lined(heads, cells, ' | ')
-      .map((line) => `| ${line} |`)
-      .join('\n');
-  return `${[`# ${title}`, machine, table(HEADS, rows.map(cellsOf)), ...LEGEND, table(CLAIM_HEADS, claims.map(claimCells))].join('\n\n')}\n`;
+export const markdownTable = (heads: readonly string[], rows: readonly (readonly string[])[]): string =>
+  lined(heads, rows, ' | ')
+    .map((line) => `| ${line} |`)
+    .join('\n');
+
+export function markdown(machine: string, rows: readonly Row[], claims: readonly Claim[]): string {
+  const instances = markdownTable(HEADS, rows.map(cellsOf));
+  const claimed = markdownTable(CLAIM_HEADS, claims.map(claimCells));
+  return `${['# What the search was measured at', machine, claimed, instances, ...LEGEND, ...howMeasured(rows)].join('\n\n')}\n`;
 }

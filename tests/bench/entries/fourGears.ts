@@ -1,4 +1,5 @@
 import { exactText, Fraction } from '../../../core/src/ratio.ts';
+import { findOptions } from '../../../core/src/search/index.ts';
 import { anything, stageOf, teethFrom, trainProblem } from '../../core/search/racks.ts';
 import { best, differences, free } from '../bench.ts';
 import { KEEP } from '../instances.ts';
@@ -18,24 +19,30 @@ function problem() {
   return trainProblem(WANTED, [stageOf('B', rack), stageOf('B', rack)]);
 }
 
-/** The published four-gear problem: 1/6.931 by two pairs of 12 to 60 teeth; complete, so that the optimum is proven. */
+/** The published four-gear problem: 1/6.931 by two pairs of 12 to 60 teeth; complete, so that the optimum is not only found but proven. */
 export const fourGears: Entry = {
   name: 'four-gear',
   run: (bench) => {
-    const name = 'four gears, 1/6.931';
-    const found = bench.run({ name, problems: Array.from({ length: TIMES }, problem), rulesOf: free, search: best });
-    const runs = Array.from({ length: LOOP_TIMES }, () => timed(() => nestedLoops(problem(), anything, KEEP)));
+    const name = 'four gears, 1/6.931, the optimum';
+    const found = bench.run({
+      name,
+      problems: Array.from({ length: TIMES }, problem),
+      rulesOf: free,
+      search: (one, rules, hooks) => findOptions(one, rules, 1, hooks),
+    });
+    const one = problem();
+    const runs = Array.from({ length: LOOP_TIMES }, () => timed(() => nestedLoops(one, anything, 1)));
     const loops = { ms: median(runs.map(({ ms }) => ms)), how: 'ran' } as const;
-    const { options } = best(problem(), anything, {});
+    const { options } = best(one, anything, {});
     const [first] = options;
     const isOptimum = first !== undefined && exactText(first.ratio) === OPTIMUM;
-    const row = { ...found, loops, note: `optimum ${first ? exactText(first.ratio) : 'none'}, same hundred rows as the loops` };
+    const row = { ...found, loops, note: found.note || `${OPTIMUM}; the first hundred rows as by the loops` };
     return {
       rows: [row],
-      claims: [{ what: `${name}: faster than nested loops`, figure: timesFaster(row, loops), least: 500, unit: 'x', note: row.note }],
+      claims: [{ what: `${name}: faster than nested loops`, figure: timesFaster(row, loops), least: 500, unit: 'x', note: found.note }],
       differences: [
         ...(isOptimum ? [] : [`${name}: ${OPTIMUM} is not first`]),
-        ...differences(name, WANTED, options, runs[0]?.value ?? []),
+        ...differences(name, WANTED, options, nestedLoops(one, anything, KEEP)),
       ],
     };
   },

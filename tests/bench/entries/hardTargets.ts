@@ -5,11 +5,9 @@ import type { Row } from '../report.ts';
 import { type Entry, noLonger } from './entry.ts';
 
 const ONE: Instance = instance(60, 3, 12);
-/** Times each target is searched. */
-const TIMES = 5;
 
 export function targetRow(bench: Bench, name: string, wanted: Fraction, rulesOf: Series['rulesOf'] = free): Row {
-  const problems = Array.from({ length: TIMES }, () => problemOf(ONE, wanted));
+  const problems = Array.from({ length: bench.form.repeats }, () => problemOf(ONE, wanted));
   return bench.run({ name: `${ONE.name}, ${name}`, problems, rulesOf, search: best });
 }
 

@@ -6,6 +6,7 @@ import { anything, wheelsOf } from '../../core/search/racks.ts';
 import { best } from '../bench.ts';
 import { FITTED, type Instance, instance, KEEP, ordinary, problemOf } from '../instances.ts';
 import type { Outcome, Row } from '../report.ts';
+import { figure } from '../table.ts';
 import { type Entry, NOTHING } from './entry.ts';
 
 const SCRIPT = path.resolve(import.meta.dirname, '../../tests/bench/plain.py');
@@ -38,9 +39,9 @@ function beside(one: Instance, row: Row, wanted: Fraction): Outcome {
   const theirs = answer.rows.map((line) => line.join(' '));
   const ours = linesOf(problemOf(one, wanted));
   const at = ours.findIndex((line, i) => line !== theirs[i]);
-  const faster = row.median_ms === null ? '' : `, ${Math.round((answer.seconds * 1000) / row.median_ms)} times as long`;
+  const faster = row.median_ms === null ? '' : `, ${figure((answer.seconds * 1000) / row.median_ms)} times as long`;
   return {
-    rows: [{ ...row, note: `plain.py ${answer.seconds.toPrecision(2)} s${faster}, same rows` }],
+    rows: [{ ...row, note: `plain.py ${figure(answer.seconds)} s${faster}, same rows` }],
     claims: [],
     differences: at < 0 ? [] : [`${one.name} in Python, row ${at + 1}: ${theirs[at]} instead of ${ours[at]}`],
   };

@@ -1,8 +1,8 @@
-import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { startBrowser } from '../../app/browser.ts';
 import { machineText } from '../machine.ts';
-import { figure } from '../table.ts';
+import { textOf, withWindow, write } from '../results.ts';
+import { figure, markdownTable } from '../table.ts';
 import { dragging } from './dragging.ts';
 import { heap } from './heap.ts';
 import { opening } from './opening.ts';
@@ -11,7 +11,11 @@ import { scriptBytes, servePages } from './served.ts';
 // The built window in a real browser: how soon it can be used, how long it ever holds the hand, and what it keeps.
 
 const { values } = parseArgs({
-  options: { quick: { type: 'boolean', default: false }, json: { type: 'string', default: 'dist/bench/window.json' } },
+  options: {
+    quick: { type: 'boolean', default: false },
+    json: { type: 'string', default: 'dist/bench/window.json' },
+    table: { type: 'string' },
+  },
 });
 const SEARCHES = values.quick ? 100 : 1000;
 
@@ -41,7 +45,9 @@ try {
   const widest = Math.max(...lines.map(([what]) => what.length));
   for (const [what, found] of lines) console.log(`${what.padEnd(widest)}  ${found}`);
   const found = { machine: machineText(), used, plain, scripts_bytes: scriptBytes(), dragged, heap: kept };
-  writeFileSync(values.json, `${JSON.stringify(found, null, 2)}\n`);
+  write(values.json, `${JSON.stringify(found, null, 2)}\n`);
+  if (values.table !== undefined)
+    write(values.table, withWindow(textOf(values.table), `${machineText()}\n\n${markdownTable(['the built window', 'figure'], lines)}\n`));
 } finally {
   await browser.close();
 }
