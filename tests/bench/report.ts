@@ -15,7 +15,7 @@ export interface Row {
   readonly max_ms: number | null;
   readonly loops: Baseline | null;
   readonly twin: Baseline | null;
-  /** in use at the end of one search beyond what was before, nothing collected since */
+  /** in use at the end of one search beyond what was before, what waits to be collected included */
   readonly memory_MB: number | null;
   readonly note: string;
 }

@@ -15,7 +15,7 @@ const HEADS = [
 export const LEGEND = [
   'Each search starts from nothing: the problem is made anew and no search finds anything ready from another; three searches of the kind ran before the clock started.',
   'Times faster: the nested loops and the plain twin in this same process over the median. With ~ in front the baseline did not run: its measured time per combination was multiplied by the raw combinations.',
-  'Memory: what one search holds at its end and nothing has yet collected.',
+  'Memory: what one search has in use at its end, rubbish that nobody has collected yet included; the most of three.',
 ];
 
 /** Three figures, grouped where there are more: 1 234 567, 12.3, 0.0123. */
@@ -41,7 +41,7 @@ const cellsOf = (row: Row): readonly string[] => [
   figure(row.max_ms),
   faster(row, row.loops),
   faster(row, row.twin),
-  row.memory_MB === null ? '-' : figure(Math.max(0, row.memory_MB)),
+  figure(row.memory_MB),
   row.note,
 ];
 

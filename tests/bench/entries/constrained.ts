@@ -1,7 +1,7 @@
 import { anything } from '../../core/search/racks.ts';
 import { best, differences, free } from '../bench.ts';
 import { instance, ordinary, problemOf, withChecks } from '../instances.ts';
-import type { Entry } from './entry.ts';
+import { comparedNote, type Entry } from './entry.ts';
 
 const INSTANCES = [instance(60, 3), instance(60, 3, 12)];
 const PASSING_PERCENT = 30;
@@ -21,10 +21,8 @@ export const constrained: Entry = {
       if (problem === undefined) throw new Error('no ordinary target');
       const { baseline, options } = bench.loops(problem);
       const isCompared = options !== null && found.median_ms !== null;
-      return {
-        row: { ...found, loops: baseline, note: isCompared ? 'same hundred rows as the loops' : found.note },
-        apart: isCompared ? differences(name, problem.wanted, best(problem, anything, {}).options, options) : [],
-      };
+      const apart = isCompared ? differences(name, problem.wanted, best(problem, anything, {}).options, options) : null;
+      return { row: { ...found, loops: baseline, note: comparedNote(found.note, apart, 'the loops') }, apart: apart ?? [] };
     });
     return { rows: parts.map(({ row }) => row), claims: [], differences: parts.flatMap(({ apart }) => apart) };
   },

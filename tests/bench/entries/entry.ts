@@ -18,3 +18,9 @@ export function noLonger(what: string, row: Row, than: Row, most: number): Claim
   const stopped = row.note || than.note;
   return { what, figure: timesAsLong(row, than), most, unit: 'x', note: stopped };
 }
+
+/** What is said where two ways were compared: `apart` is null where they were not. */
+export function comparedNote(note: string, apart: readonly string[] | null, as: string): string {
+  const compared = apart === null ? '' : apart.length === 0 ? `same rows as ${as}` : `OTHER ROWS than ${as}`;
+  return [note, compared].filter((part) => part !== '').join('; ');
+}

@@ -6,7 +6,7 @@ import { KEEP } from '../instances.ts';
 import { nestedLoops } from '../nestedLoops.ts';
 import { timesFaster } from '../report.ts';
 import { median, timed } from '../timing.ts';
-import type { Entry } from './entry.ts';
+import { comparedNote, type Entry } from './entry.ts';
 
 const WANTED = new Fraction('1000/6931');
 /** Optimum as in public benchmark lists [Sandgren, J. Mechanical Design 112(2), 1990]: 16 and 19 over 43 and 49. */
@@ -36,14 +36,15 @@ export const fourGears: Entry = {
     const { options } = best(one, anything, {});
     const [first] = options;
     const isOptimum = first !== undefined && exactText(first.ratio) === OPTIMUM;
-    const row = { ...found, loops, note: found.note || `${OPTIMUM}; the first hundred rows as by the loops` };
+    const apart = [
+      ...(isOptimum ? [] : [`${name}: ${OPTIMUM} is not first`]),
+      ...differences(name, WANTED, options, nestedLoops(one, anything, KEEP)),
+    ];
+    const row = { ...found, loops, note: comparedNote(found.note, apart, 'the loops, a hundred of them') };
     return {
       rows: [row],
       claims: [{ what: `${name}: faster than nested loops`, figure: timesFaster(row, loops), least: 500, unit: 'x', note: found.note }],
-      differences: [
-        ...(isOptimum ? [] : [`${name}: ${OPTIMUM} is not first`]),
-        ...differences(name, WANTED, options, nestedLoops(one, anything, KEEP)),
-      ],
+      differences: apart,
     };
   },
 };

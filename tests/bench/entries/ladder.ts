@@ -2,7 +2,7 @@ import { anything } from '../../core/search/racks.ts';
 import { type Bench, best, differences } from '../bench.ts';
 import { type Instance, instance, ordinary, problemOf } from '../instances.ts';
 import { type Claim, type Outcome, timesFaster } from '../report.ts';
-import type { Entry } from './entry.ts';
+import { comparedNote, type Entry } from './entry.ts';
 
 /** From a rack of three open stages that loops can still walk to one of four that they never will; how many times faster is claimed. */
 const STEPS: readonly (readonly [one: Instance, faster: number | null])[] = [
@@ -29,7 +29,7 @@ function step(bench: Bench, one: Instance, faster: number | null): Outcome {
     faster === null
       ? []
       : [{ what: `${one.name} faster than nested loops`, figure: timesFaster(row, baseline), least: faster, unit: 'x', note: row.note }];
-  const same =
-    options === null || row.median_ms === null ? [] : differences(one.name, wanted, best(problem, anything, {}).options, options);
-  return { rows: [options === null ? row : { ...row, note: row.note || 'same hundred rows as the loops' }], claims, differences: same };
+  const apart =
+    options === null || row.median_ms === null ? null : differences(one.name, wanted, best(problem, anything, {}).options, options);
+  return { rows: [{ ...row, note: comparedNote(row.note, apart, 'the loops') }], claims, differences: apart ?? [] };
 }

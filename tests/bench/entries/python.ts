@@ -7,7 +7,7 @@ import { best } from '../bench.ts';
 import { FITTED, type Instance, instance, KEEP, ordinary, problemOf } from '../instances.ts';
 import type { Outcome, Row } from '../report.ts';
 import { figure } from '../table.ts';
-import { type Entry, NOTHING } from './entry.ts';
+import { comparedNote, type Entry, NOTHING } from './entry.ts';
 
 const SCRIPT = path.resolve(import.meta.dirname, '../../tests/bench/plain.py');
 const MOST_MS = 120_000;
@@ -39,12 +39,10 @@ function beside(one: Instance, row: Row, wanted: Fraction): Outcome {
   const theirs = answer.rows.map((line) => line.join(' '));
   const ours = linesOf(problemOf(one, wanted));
   const at = ours.findIndex((line, i) => line !== theirs[i]);
+  const apart = at < 0 ? [] : [`${one.name} in Python, row ${at + 1}: ${theirs[at]} instead of ${ours[at]}`];
   const faster = row.median_ms === null ? '' : `, ${figure((answer.seconds * 1000) / row.median_ms)} times as long`;
-  return {
-    rows: [{ ...row, note: `plain.py ${figure(answer.seconds)} s${faster}, same rows` }],
-    claims: [],
-    differences: at < 0 ? [] : [`${one.name} in Python, row ${at + 1}: ${theirs[at]} instead of ${ours[at]}`],
-  };
+  const note = `plain.py ${figure(answer.seconds)} s${faster}`;
+  return { rows: [{ ...row, note: comparedNote(note, apart, 'plain.py') }], claims: [], differences: apart };
 }
 
 /** As the script prints them: |off-ratio|, parts changed, teeth. */
