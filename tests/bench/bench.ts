@@ -1,38 +1,11 @@
-import { exactText, type Fraction } from '../../core/src/ratio.ts';
 import { findOptions, type Hooks, type Option, type Rules, type SearchProblem } from '../../core/src/search/index.ts';
 import { anything } from '../core/search/racks.ts';
 import { everyOption } from '../core/search/slowTwin.ts';
+import { type Form, stoppedNote } from './form.ts';
 import { type Instance, instance, KEEP, ordinary, problemOf } from './instances.ts';
 import { nestedLoops, rawCount } from './nestedLoops.ts';
 import type { Baseline, Row } from './report.ts';
 import { heldNow_MB, median, timed, timedWithin, used_MB } from './timing.ts';
-
-/** How much is run. */
-export interface Form {
-  readonly name: 'quick' | 'full';
-  /** ordinary targets */
-  readonly targets: number;
-  /** searches of a target that stands alone */
-  readonly repeats: number;
-  /** a single search that takes longer is stopped, and its line says so */
-  readonly search_ms: number;
-  /** a series that takes longer ends with the searches it got, three at least, and its line says so */
-  readonly series_ms: number;
-  /** nested loops that should take longer are not run: their rate is multiplied */
-  readonly loops_ms: number;
-  /** a slide that takes longer ends with the steps it got */
-  readonly slide_ms: number;
-}
-export const FULL: Form = {
-  name: 'full',
-  targets: 15,
-  repeats: 7,
-  search_ms: 60_000,
-  series_ms: 45_000,
-  loops_ms: 90_000,
-  slide_ms: 20_000,
-};
-export const QUICK: Form = { name: 'quick', targets: 5, repeats: 3, search_ms: 3_000, series_ms: 4_000, loops_ms: 1_000, slide_ms: 3_000 };
 
 /** Some searches of one kind, each on a problem of its own made before the clock starts. */
 export interface Series {
@@ -46,7 +19,7 @@ export interface Series {
 const WARM_UP = 3;
 const WARM_UP_MS = 300;
 /** What the loops walk for their rate until a longer run of theirs has ended: a short run is all filling and sorting. */
-const RATED = instance(20, 3);
+const RATED = instance(30, 3);
 /** Searches of a series that are made however long they take, and whose memory is weighed. */
 const FEWEST = 3;
 /** Loops that end sooner are run so often and the median taken. */
@@ -65,7 +38,6 @@ export interface Bench {
 }
 
 export const best = (problem: SearchProblem, rules: Rules, hooks: Hooks) => findOptions(problem, rules, KEEP, hooks);
-export const stoppedNote = ({ search_ms }: Form): string => `stopped after ${search_ms / 1000} s`;
 export const free = (): Rules => anything;
 const UNMEASURED = { loops: null, twin: null, memory_MB: null } as const;
 
@@ -82,8 +54,9 @@ export function createBench(form: Form): Bench {
       const rules = rulesOf(problem);
       return timedWithin(form.search_ms, (hooks) => search(problem, rules, hooks))?.ms ?? null;
     };
-    const warm_ms = performance.now() + WARM_UP_MS;
-    for (let i = 0; i < WARM_UP || performance.now() < warm_ms; i++) {
+    const from_ms = performance.now();
+    const spent_ms = () => performance.now() - from_ms;
+    for (let i = 0; spent_ms() < (i < WARM_UP ? form.series_ms : WARM_UP_MS); i++) {
       const problem = problems[i % problems.length];
       if (problem === undefined || once(anew(problem)) === null) return nothing;
     }
@@ -153,16 +126,3 @@ function anew(problem: SearchProblem): SearchProblem {
     pumps: problem.pumps.map((pump) => ({ ...pump })),
   };
 }
-
-/** Says where two lists of options part; empty where they are the same. */
-export function differences(name: string, wanted: Fraction, found: readonly Option[], expected: readonly Option[]): readonly string[] {
-  const ours = found.map(lineOf);
-  const theirs = expected.map(lineOf);
-  const longer = ours.length > theirs.length ? ours : theirs;
-  const at = [...longer.keys()].find((i) => ours[i] !== theirs[i]);
-  if (at === undefined) return [];
-  return [`${name}, ${exactText(wanted)}, row ${at + 1}: ${ours[at] ?? 'nothing'} instead of ${theirs[at] ?? 'nothing'}`];
-}
-
-const lineOf = ({ pump, pairs, ratio, offRatio, changed, purchases }: Option): string =>
-  [pump, ...pairs, exactText(ratio), exactText(offRatio), changed, purchases].join(' ');

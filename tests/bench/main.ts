@@ -1,6 +1,7 @@
-import { createBench, FULL, QUICK } from './bench.ts';
+import { createBench } from './bench.ts';
 import { entries } from './entries/index.ts';
 import { type Flags, flagsOf, HELP } from './flags.ts';
+import { FULL, QUICK } from './form.ts';
 import { machineText } from './machine.ts';
 import { randomRun } from './randomRun.ts';
 import type { Outcome } from './report.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Fraction } from '../../core/src/ratio.ts';
 import { findOptions } from '../../core/src/search/index.ts';
 import { anything } from '../core/search/racks.ts';
-import { differences } from './bench.ts';
+import { differences } from './compare.ts';
 import { flagsOf } from './flags.ts';
 import { instance, oneOfEach, problemOf } from './instances.ts';
 import { type Claim, holds, type Row, timesFaster } from './report.ts';

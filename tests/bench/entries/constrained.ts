@@ -1,5 +1,6 @@
 import { anything } from '../../core/search/racks.ts';
-import { best, differences, free } from '../bench.ts';
+import { best, free } from '../bench.ts';
+import { differences } from '../compare.ts';
 import { instance, ordinary, problemOf, withChecks } from '../instances.ts';
 import { comparedNote, type Entry } from './entry.ts';
 

@@ -1,5 +1,6 @@
 import { anything } from '../../core/search/racks.ts';
-import { best, stoppedNote } from '../bench.ts';
+import { best } from '../bench.ts';
+import { stoppedNote } from '../form.ts';
 import { instance, ordinary, problemOf } from '../instances.ts';
 import { rawCount } from '../nestedLoops.ts';
 import { timedWithin } from '../timing.ts';

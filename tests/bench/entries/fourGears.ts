@@ -1,7 +1,8 @@
 import { exactText, Fraction } from '../../../core/src/ratio.ts';
 import { findOptions } from '../../../core/src/search/index.ts';
 import { anything, stageOf, teethFrom, trainProblem } from '../../core/search/racks.ts';
-import { best, differences, free } from '../bench.ts';
+import { best, free } from '../bench.ts';
+import { differences } from '../compare.ts';
 import { KEEP } from '../instances.ts';
 import { nestedLoops } from '../nestedLoops.ts';
 import { timesFaster } from '../report.ts';

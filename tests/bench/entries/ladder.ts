@@ -1,5 +1,6 @@
 import { anything } from '../../core/search/racks.ts';
-import { type Bench, best, differences } from '../bench.ts';
+import { type Bench, best } from '../bench.ts';
+import { differences } from '../compare.ts';
 import { type Instance, instance, ordinary, problemOf } from '../instances.ts';
 import { type Claim, type Outcome, timesFaster } from '../report.ts';
 import { comparedNote, type Entry } from './entry.ts';

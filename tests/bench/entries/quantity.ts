@@ -1,4 +1,5 @@
-import { best, differences } from '../bench.ts';
+import { best } from '../bench.ts';
+import { differences } from '../compare.ts';
 import { instance, KEEP, oneOfEach, ordinary, problemOf, ROUND } from '../instances.ts';
 import { nestedLoops } from '../nestedLoops.ts';
 import type { Entry } from './entry.ts';

@@ -1,7 +1,8 @@
 import { ratioOf } from '../../../core/src/ratio.ts';
 import { fewestRelaxations, type Rules, type SearchProblem } from '../../../core/src/search/index.ts';
 import { anything } from '../../core/search/racks.ts';
-import { type Bench, stoppedNote } from '../bench.ts';
+import type { Bench } from '../bench.ts';
+import { stoppedNote } from '../form.ts';
 import { instance, oneOfEach, ordinary, problemOf, withChecks } from '../instances.ts';
 import { rawCount } from '../nestedLoops.ts';
 import type { Row } from '../report.ts';
