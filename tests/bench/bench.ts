@@ -1,36 +1,33 @@
 import { findOptions, type Hooks, type Option, type Rules, type SearchProblem } from '../../core/src/search/index.ts';
 import { anything } from '../core/search/racks.ts';
 import { everyOption } from '../core/search/slowTwin.ts';
-import { type Form, stoppedNote } from './form.ts';
+import type { Form } from './form.ts';
 import { type Instance, instance, KEEP, ordinary, problemOf } from './instances.ts';
 import { nestedLoops, rawCount } from './nestedLoops.ts';
 import type { Baseline, Row } from './report.ts';
-import { heldNow_MB, median, timed, timedWithin, used_MB } from './timing.ts';
+import { type Series, seriesRun } from './series.ts';
+import { median, timed } from './timing.ts';
 
-/** Some searches of one kind, each on a problem of its own made before the clock starts. */
-export interface Series {
-  readonly name: string;
-  readonly problems: readonly SearchProblem[];
-  readonly rulesOf: (problem: SearchProblem) => Rules;
-  readonly search: (problem: SearchProblem, rules: Rules, hooks: Hooks) => unknown;
-}
-
-/** Searches of the kind run before the clock starts, so that the compiler has seen them: at least so many, small ones for so long. */
-const WARM_UP = 3;
-const WARM_UP_MS = 300;
 /** What the loops walk for their rate until a longer run of theirs has ended: a short run is all filling and sorting. */
 const RATED = instance(30, 3);
-/** Searches of a series that are made however long they take, and whose memory is weighed. */
-const FEWEST = 3;
 /** Loops that end sooner are run so often and the median taken. */
 const SHORT_MS = 200;
 const SHORT_TIMES = 7;
 /** Listing every option of more combinations takes the memory of the process. */
 const MOST_FOR_TWIN = 10_000;
 
+export interface Beside {
+  readonly rows: readonly Row[];
+  readonly than: Row;
+}
+
 export interface Bench {
   readonly form: Form;
   readonly run: (series: Series) => Row;
+  /** One search of each series after another, so that what else the machine does falls on all of them. */
+  readonly inTurn: (list: readonly Series[]) => readonly Row[];
+  /** Some series, and ordinary targets of an instance in turn with them. */
+  readonly beside: (series: readonly Series[], one: Instance) => Beside;
   /** Ordinary targets, nothing refused, the best hundred: run once for each instance. */
   readonly ordinary: (one: Instance) => Row;
   readonly loops: (problem: SearchProblem) => { readonly baseline: Baseline; readonly options: readonly Option[] | null };
@@ -39,7 +36,6 @@ export interface Bench {
 
 export const best = (problem: SearchProblem, rules: Rules, hooks: Hooks) => findOptions(problem, rules, KEEP, hooks);
 export const free = (): Rules => anything;
-const UNMEASURED = { loops: null, twin: null, memory_MB: null } as const;
 
 export function createBench(form: Form): Bench {
   const done = new Map<string, Row>();
@@ -47,34 +43,18 @@ export function createBench(form: Form): Bench {
   let longest = 0;
   let twinRate_ms: number | null = null;
 
-  function run({ name, problems, rulesOf, search }: Series): Row {
-    const raw = problems[0] ? rawCount(problems[0]) : null;
-    const nothing = { name, raw, median_ms: null, max_ms: null, ...UNMEASURED, note: stoppedNote(form) };
-    const once = (problem: SearchProblem): number | null => {
-      const rules = rulesOf(problem);
-      return timedWithin(form.search_ms, (hooks) => search(problem, rules, hooks))?.ms ?? null;
-    };
-    const from_ms = performance.now();
-    const spent_ms = () => performance.now() - from_ms;
-    for (let i = 0; spent_ms() < (i < WARM_UP ? form.series_ms : WARM_UP_MS); i++) {
-      const problem = problems[i % problems.length];
-      if (problem === undefined || once(anew(problem)) === null) return nothing;
-    }
-    const times_ms: number[] = [];
-    const held_MB: number[] = [];
-    const end_ms = performance.now() + form.series_ms;
-    for (const problem of problems) {
-      if (times_ms.length >= FEWEST && performance.now() > end_ms) break;
-      const weighs = times_ms.length < FEWEST;
-      const before_MB = weighs ? used_MB() : 0;
-      const ms = once(problem);
-      if (ms === null) return nothing;
-      times_ms.push(ms);
-      if (weighs) held_MB.push(heldNow_MB() - before_MB);
-    }
-    const note = times_ms.length < problems.length ? `${times_ms.length} of ${problems.length} searches` : '';
-    const most_ms = Math.max(...times_ms);
-    return { name, raw, median_ms: median(times_ms), max_ms: most_ms, loops: null, twin: null, memory_MB: Math.max(...held_MB), note };
+  function inTurn(list: readonly Series[]): readonly Row[] {
+    const runs = list.map((series) => seriesRun(form, series));
+    for (const one of runs) one.warmUp();
+    const most = Math.max(...list.map(({ problems }) => problems.length));
+    for (let i = 0; i < most; i++) for (const one of runs) one.step(i);
+    return runs.map((one) => one.row());
+  }
+
+  function beside(series: readonly Series[], one: Instance): Beside {
+    const [than, ...rows] = inTurn([ordinarySeries(one, form), ...series]);
+    if (than === undefined) throw new Error('no ordinary targets');
+    return { rows, than };
   }
 
   function loops(problem: SearchProblem) {
@@ -103,26 +83,24 @@ export function createBench(form: Form): Bench {
   function ordinaryRow(one: Instance): Row {
     const known = done.get(one.name);
     if (known) return known;
-    const problems = ordinary(form.targets).map((wanted) => problemOf(one, wanted));
-    const found = run({ name: one.name, problems, rulesOf: free, search: best });
+    const series = seriesRun(form, ordinarySeries(one, form));
+    const found = series.whole();
     done.set(one.name, found);
     return found;
   }
 
-  return { form, run, ordinary: ordinaryRow, loops, twin };
+  return { form, run: (series) => seriesRun(form, series).whole(), inTurn, beside, ordinary: ordinaryRow, loops, twin };
 }
+
+export const ordinarySeries = (one: Instance, { targets }: Form): Series => ({
+  name: one.name,
+  problems: ordinary(targets).map((wanted) => problemOf(one, wanted)),
+  rulesOf: free,
+  search: best,
+});
 
 /** Time per combination, of a second run. */
 function rateOf(problem: SearchProblem, search: (problem: SearchProblem) => unknown): number {
   search(problem);
   return timed(() => search(problem)).ms / rawCount(problem);
-}
-
-/** A copy that shares no list with the problem. */
-function anew(problem: SearchProblem): SearchProblem {
-  return {
-    ...problem,
-    stages: problem.stages.map((stage) => ({ ...stage, pairs: stage.pairs.map((pair) => ({ ...pair })) })),
-    pumps: problem.pumps.map((pump) => ({ ...pump })),
-  };
 }

@@ -1,14 +1,14 @@
 import type { Fraction } from '../../../core/src/ratio.ts';
-import { type Bench, best, free, type Series } from '../bench.ts';
+import { type Bench, best, free } from '../bench.ts';
 import { type Instance, instance, NEAR_MISSES, problemOf, ROUND } from '../instances.ts';
-import type { Row } from '../report.ts';
+import type { Series } from '../series.ts';
 import { type Entry, noLonger } from './entry.ts';
 
 const ONE: Instance = instance(60, 3, 12);
 
-export function targetRow(bench: Bench, name: string, wanted: Fraction, rulesOf: Series['rulesOf'] = free): Row {
-  const problems = Array.from({ length: bench.form.repeats }, () => problemOf(ONE, wanted));
-  return bench.run({ name: `${ONE.name}, ${name}`, problems, rulesOf, search: best });
+export function targetSeries({ form }: Bench, name: string, wanted: Fraction, rulesOf: Series['rulesOf'] = free): Series {
+  const problems = Array.from({ length: form.repeats }, () => problemOf(ONE, wanted));
+  return { name: `${ONE.name}, ${name}`, problems, rulesOf, search: best };
 }
 
 /** Targets made exactly in millions of ways, and those beside them. */
@@ -16,8 +16,8 @@ function targets(name: string, list: typeof ROUND, most: number): Entry {
   return {
     name,
     run: (bench) => {
-      const than = bench.ordinary(ONE);
-      const rows = list.map(([written, wanted]) => targetRow(bench, written, wanted));
+      const series = list.map(([written, wanted]) => targetSeries(bench, written, wanted));
+      const { rows, than } = bench.beside(series, ONE);
       const claims = rows.map((row) => noLonger(`${row.name}: as long as an ordinary target`, row, than, most));
       return { rows, claims, differences: [] };
     },

@@ -1,17 +1,20 @@
 import { exactText, type Fraction, ONE, ratioOf } from '../../../core/src/ratio.ts';
-import { slideOf } from '../../../core/src/search/index.ts';
+import { type Option, slideOf } from '../../../core/src/search/index.ts';
 import { anything } from '../../core/search/racks.ts';
 import { best } from '../bench.ts';
+import type { Form } from '../form.ts';
 import { instance, KEEP, ordinary, problemOf } from '../instances.ts';
 import { rawCount } from '../nestedLoops.ts';
 import type { Row } from '../report.ts';
-import { median, timed } from '../timing.ts';
-import { type Entry, noLonger } from './entry.ts';
+import { figure } from '../table.ts';
+import { median, type Timed, timed } from '../timing.ts';
+import { comparedNote, type Entry, noLonger } from './entry.ts';
 
 const INSTANCE = instance(60, 3);
 const STEPS = 200;
-/** One step in so many is compared with a search from nothing. */
-const COMPARED = 40;
+/** Beside one step in so many a search from nothing is made, to compare times and answers. */
+const COMPARED = 10;
+const WARM_UP = 3;
 
 /** How far apart the targets are: wide, as a hand drags it over a scale, and all within a millionth to either side. */
 const SPANS: readonly (readonly [name: string, span: Fraction, share: number])[] = [
@@ -23,9 +26,8 @@ const SPANS: readonly (readonly [name: string, span: Fraction, share: number])[]
 export const slide: Entry = {
   name: 'slide',
   run: (bench) => {
-    const than = bench.ordinary(INSTANCE);
     const slides = SPANS.map(([name, span, share]) => {
-      const { row, apart } = slideOver(name, span, bench.form.slide_ms);
+      const { row, than, apart } = slideOver(name, span, bench.form);
       return { row, claim: noLonger(`${row.name}: a step as long as one search`, row, than, share), apart };
     });
     return {
@@ -36,28 +38,35 @@ export const slide: Entry = {
   },
 };
 
-function slideOver(name: string, span: Fraction, most_ms: number): { readonly row: Row; readonly apart: readonly string[] } {
+interface Slid {
+  readonly row: Row;
+  /** searches from nothing for some of the same targets, in turn with the steps */
+  readonly than: Row;
+  readonly apart: readonly string[];
+}
+
+function slideOver(name: string, span: Fraction, { slide_ms }: Form): Slid {
   const [middle = ONE] = ordinary(1);
   const problem = problemOf(INSTANCE, middle);
   const targets = Array.from({ length: STEPS }, (_, i) => middle.mul(ONE.add(span.mul(ratioOf(2 * i - STEPS, 2 * STEPS)))));
+  for (const wanted of targets.slice(0, WARM_UP)) searched(wanted);
   const prepared = timed(() => slideOf(problem));
-  const times_ms: number[] = [];
+  const steps_ms: number[] = [];
+  const searches_ms: number[] = [];
   const apart: string[] = [];
-  const end_ms = performance.now() + most_ms;
+  const end_ms = performance.now() + slide_ms;
   for (const [i, wanted] of targets.entries()) {
     const { ms, value } = timed(() => prepared.value?.at(wanted, KEEP) ?? []);
-    times_ms.push(ms);
-    if (i % COMPARED === 0)
-      apart.push(
-        ...differsFromSearch(
-          name,
-          wanted,
-          value.map(({ ratio }) => exactText(ratio)),
-        ),
-      );
+    steps_ms.push(ms);
+    if (i % COMPARED === 0) {
+      const search = searched(wanted);
+      searches_ms.push(search.ms);
+      apart.push(...differing(`${name}, ${exactText(wanted)}`, textsOf(value), textsOf(search.value)));
+    }
     if (performance.now() > end_ms) break;
   }
-  const row: Row = {
+  const note = `${steps_ms.length} steps, prepared in ${figure(prepared.ms)} ms, first step ${figure(steps_ms[0] ?? null)} ms`;
+  const rowFrom = (times_ms: readonly number[]): Row => ({
     name: `${INSTANCE.name}, ${name}`,
     raw: rawCount(problem),
     median_ms: median(times_ms),
@@ -65,14 +74,23 @@ function slideOver(name: string, span: Fraction, most_ms: number): { readonly ro
     loops: null,
     twin: null,
     memory_MB: null,
-    note: `${times_ms.length} steps, prepared in ${prepared.ms.toFixed(1)} ms, first step ${(times_ms[0] ?? 0).toFixed(1)} ms`,
-  };
-  return { row, apart };
+    note: comparedNote(note, apart, 'searches from nothing'),
+  });
+  return { row: rowFrom(steps_ms), than: rowFrom(searches_ms), apart };
 }
 
-/** The ratios of a search from nothing, each once, must be those that the slide lists first. */
-function differsFromSearch(name: string, wanted: Fraction, slid: readonly string[]): readonly string[] {
-  const searched = [...new Set(best(problemOf(INSTANCE, wanted), anything, {}).options.map(({ ratio }) => exactText(ratio)))];
-  const at = searched.findIndex((ratio, i) => ratio !== slid[i]);
-  return at < 0 ? [] : [`${name}, ${exactText(wanted)}, ratio ${at + 1}: ${slid[at]} instead of ${searched[at]}`];
+function searched(wanted: Fraction): Timed<readonly Option[]> {
+  const problem = problemOf(INSTANCE, wanted);
+  return timed(() => best(problem, anything, {}).options);
+}
+
+/** Each ratio once. */
+const textsOf = (list: readonly { readonly ratio: Fraction }[]): readonly string[] => [
+  ...new Set(list.map(({ ratio }) => exactText(ratio))),
+];
+
+/** The ratios that a search finds must be those that the slide lists first. */
+function differing(where: string, slid: readonly string[], found: readonly string[]): readonly string[] {
+  const at = found.findIndex((ratio, i) => ratio !== slid[i]);
+  return at < 0 ? [] : [`${where}, ratio ${at + 1}: ${slid[at]} instead of ${found[at]}`];
 }

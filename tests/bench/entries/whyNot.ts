@@ -1,11 +1,12 @@
-import { ratioOf } from '../../../core/src/ratio.ts';
+import { ONE as ONE_TO_ONE, ratioOf } from '../../../core/src/ratio.ts';
 import { fewestRelaxations, type Rules, type SearchProblem } from '../../../core/src/search/index.ts';
 import { anything } from '../../core/search/racks.ts';
-import type { Bench } from '../bench.ts';
+import { type Bench, ordinarySeries } from '../bench.ts';
 import { stoppedNote } from '../form.ts';
 import { instance, oneOfEach, ordinary, problemOf, withChecks } from '../instances.ts';
 import { rawCount } from '../nestedLoops.ts';
 import type { Row } from '../report.ts';
+import { seriesRun } from '../series.ts';
 import { median, timedWithin } from '../timing.ts';
 import { type Entry, noLonger } from './entry.ts';
 
@@ -27,9 +28,15 @@ const strict = (problem: SearchProblem): SearchProblem => ({
 export const whyNot: Entry = {
   name: 'why-not',
   run: (bench) => {
-    const than = bench.ordinary(ONE);
-    const runs = [...ordinary(1), ...ordinary(TARGETS)].map((wanted) => reasons(bench, strict(problemOf(ONE, wanted)))).slice(1);
-    const raw = rawCount(problemOf(ONE, LIMIT));
+    const search = seriesRun(bench.form, ordinarySeries(ONE, { ...bench.form, targets: TARGETS }));
+    search.warmUp();
+    reasons(bench, strict(problemOf(ONE, ONE_TO_ONE)));
+    const runs = ordinary(TARGETS).map((wanted, i) => {
+      search.step(i);
+      return reasons(bench, strict(problemOf(ONE, wanted)));
+    });
+    const than = search.row();
+    const raw = rawCount(problemOf(ONE, ONE_TO_ONE));
     const sets = runs.map((run) => run?.sets ?? 0).join(', ');
     const first = rowOf(
       'first reason',
