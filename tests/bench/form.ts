@@ -20,7 +20,7 @@ export const FULL: Form = {
   repeats: 7,
   search_ms: 60_000,
   series_ms: 45_000,
-  loops_ms: 90_000,
+  loops_ms: 240_000,
   slide_ms: 20_000,
 };
 export const QUICK: Form = { name: 'quick', targets: 5, repeats: 3, search_ms: 3_000, series_ms: 4_000, loops_ms: 1_000, slide_ms: 3_000 };
