@@ -48,13 +48,14 @@ export function collectShell(run: Run, place: Place | null, before: Shell | null
     fresh = [];
   };
   const narrow = (): void => {
-    const kept = firstTies(space, shell.ratios, options, tuning.buffer / 2);
+    const { kept, enough } = firstTies(space, shell.ratios, options, tuning.buffer / 2);
     const last = kept.at(-1);
-    if (last && kept.length < shell.ratios.length) shell = { ratios: kept, place: last.place() };
+    if (last && (enough || kept.length < shell.ratios.length)) shell = { ratios: kept, place: last.place() };
     const window = windowUpTo(shell.place, inside);
     span.low = window.logLow;
     span.high = window.logHigh;
     known = [...edge, ...shell.ratios.filter(({ cells }) => cells === null)];
+    for (const ratio of known) leaveOut(ratio, span, slack);
     room = tuning.buffer - cellsOf(shell.ratios);
   };
   const visit = (table: number, stream: number, log: number): boolean => {
@@ -70,6 +71,16 @@ export function collectShell(run: Run, place: Place | null, before: Shell | null
   join(space, sides, span, visit, pace.pass());
   gather();
   return shell;
+}
+
+/**
+ * Narrows the span so that a heavy ratio at one end of it is not met again. Every other ratio is more than five slacks away where it
+ * is alone, so that computed logarithms stay three apart; those of its own cells lie within two, and the join looks one beyond the span.
+ */
+function leaveOut({ alone, log }: Ratio, span: Span, slack: number): void {
+  if (!alone) return;
+  if (Math.abs(span.high - log) < 2 * slack) span.high = log - 3.9 * slack;
+  if (Math.abs(span.low - log) < 2 * slack) span.low = log + 3.9 * slack;
 }
 
 /** The ratios of a shell with fresh cells added, best first; what lies beyond its place or is done already falls away. */
@@ -94,7 +105,12 @@ const isHeavy = ({ tuning }: Space, { options, cells }: Ratio): boolean =>
 const cellsOf = (ratios: readonly Ratio[]): number => ratios.reduce((n, { cells }) => n + (cells?.length ?? 0), 0);
 
 /** The first ties that hold `options` options; fewer where their cells would be more than `most`, but one tie at least. */
-function firstTies(space: Space, ratios: readonly Ratio[], options: number, most: number): readonly Ratio[] {
+function firstTies(
+  space: Space,
+  ratios: readonly Ratio[],
+  options: number,
+  most: number,
+): { readonly kept: readonly Ratio[]; readonly enough: boolean } {
   const kept: Ratio[] = [];
   let held = 0;
   let cells = 0;
@@ -104,5 +120,5 @@ function firstTies(space: Space, ratios: readonly Ratio[], options: number, most
     held += tie.reduce((n, ratio) => n + ratio.options, 0);
     kept.push(...tie);
   }
-  return kept;
+  return { kept, enough: held >= options };
 }

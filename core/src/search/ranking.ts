@@ -7,8 +7,12 @@ import { nearer, type Place } from './window.ts';
 
 /** A shell is aimed at this many cells, and narrowed to this many options, for each option wanted: rules across stages refuse some. */
 const CELLS_PER_OPTION = 2;
-/** For a single option two cells would too often be none. */
+/**
+ * For a single option two cells would too often be none; and the more a pass over the stream takes, the more cells may as well be
+ * gathered on it, rather than have to pass again: equal ratios come in clusters, with nothing in between.
+ */
 const FEWEST_CELLS = 12;
+const STREAM_PER_CELL = 2048;
 const OPTIONS_PER_OPTION = 4;
 const WIDEN = whole(4);
 
@@ -50,7 +54,7 @@ function placeAt(reach: Reach, { problem }: Space): Place | null {
 function reachByDensity({ space, sides: { table, outer, inner } }: Run, options: number): Reach {
   const cells = table.log.length * outer.log.length * inner.log.length;
   const span = space.factors.reduce((sum, { log }) => sum + (log.at(-1) ?? 0) - (log[0] ?? 0), 0);
-  const aim = Math.max(FEWEST_CELLS, CELLS_PER_OPTION * options);
+  const aim = Math.max(FEWEST_CELLS, CELLS_PER_OPTION * options, (outer.log.length * inner.log.length) / STREAM_PER_CELL);
   // if all cells lay evenly over their span, the window of width 2 * reach would hold as many as are aimed at
   const reach = (aim * span) / (2 * cells);
   return cells <= 4 * aim || reach >= 1 ? null : reachNear(reach);
