@@ -1,7 +1,6 @@
 import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
 import type { App, Page } from './app.ts';
-import { printSheet } from './keepSheet.ts';
 import { demoShop, emptyShop } from './newShop.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
@@ -63,7 +62,7 @@ export function commandsOf(app: App): readonly Command[] {
       title: 'Print the sheet',
       key: 'Ctrl+P',
       when: () => app.solution.chosen() !== null,
-      run: () => guarded(() => printSheet(app)),
+      run: () => guarded(async () => (await import('./keepSheet.ts')).printSheet(app)),
     },
     {
       id: 'file.handedOver',
@@ -83,7 +82,7 @@ export function commandsOf(app: App): readonly Command[] {
       title: 'Open the invented example',
       key: 'D',
       when: () => !open(),
-      run: () => leave(() => void app.take(demoShop(), `example${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take(await demoShop(), `example${EXTENSION}`, null)),
     },
     {
       id: 'start.empty',
