@@ -84,7 +84,11 @@ export default defineConfig({
         target: 'chrome146',
         modulePreload: { polyfill: false },
         assetsInlineLimit: 0,
-        rolldownOptions: { checks: { pluginTimings: false } },
+        rolldownOptions: {
+          checks: { pluginTimings: false },
+          // A file of core does nothing on its own, so what the page does not use of it need not come along.
+          treeshake: { moduleSideEffects: [{ test: /\bcore\/src\//, sideEffects: false }] },
+        },
       },
     },
     main: nodeBuild({ input: 'electron/src/main.ts', output: 'dist/electron/main.js', format: 'es', target: 'node24', empties: true }),

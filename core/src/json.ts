@@ -1,8 +1,8 @@
-import type { Answer } from './answer.ts';
 import { optionFacts } from './facts/index.ts';
 import { figuresJson, SCRIPT_SAY } from './figuresJson.ts';
 import type { Finding } from './finding.ts';
 import { type Given, orNull } from './given.ts';
+import type { Answer } from './layOut.ts';
 import { asSheetCounts } from './madeRatio.ts';
 import type { PlannedOption, StageOption } from './option.ts';
 import type { Plan, SideName } from './plan.ts';

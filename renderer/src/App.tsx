@@ -7,16 +7,15 @@ import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
-import { createPages } from './views/pages.ts';
+import { loadWhenIdle, pageFiles, pageView } from './views/pages.ts';
 import { StartPage } from './views/StartPage.tsx';
 
 export function App(props: { readonly host: Host }) {
-  const pages = createPages();
-  const app = createApp(props.host, pages);
+  const app = createApp(props.host, pageFiles);
   const commands = commandsOf(app);
   onCleanup(listenForKeys(commands, app.host));
   onMount(() => void commands.find(({ id }) => id === 'file.handedOver')?.run());
-  onMount(pages.loadWhenIdle);
+  onMount(loadWhenIdle);
   createEffect(() => {
     const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
     app.host.unsaved(app.shop.unsaved, title);
@@ -32,7 +31,7 @@ export function App(props: { readonly host: Host }) {
           <Band />
         </header>
         <Show when={app.shop.file !== null} fallback={<StartPage commands={commands} />}>
-          <Dynamic component={pages.get(app.page())} />
+          <Dynamic component={pageView(app.page())} />
         </Show>
         <Notice />
         <Ask />

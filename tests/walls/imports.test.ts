@@ -19,7 +19,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['budget'],
   ['checks', 'drift'],
   ['option'],
-  ['band', 'choices', 'facts', 'file'],
+  ['band', 'choices', 'facts', 'file', 'layOut'],
   ['sheet'],
   ['answer', 'driftCurve', 'machineSummary', 'rackLine', 'searchSummary', 'stageFacts'],
   ['json', 'rackChange', 'standing'],

@@ -1,34 +1,31 @@
 import type { Component } from 'solid-js';
 import type { Page, PageFiles } from '../state/app.ts';
+import { type Later, later } from './later.ts';
 import { OptionsPage } from './options/OptionsPage.tsx';
+import { PARTS } from './options/parts.ts';
 
-/** The page that opens first comes with the window; the others come in files of their own. */
-const LATER: Readonly<Record<Exclude<Page, 'options'>, () => Promise<Component>>> = {
-  machine: async () => (await import('./machine/MachinePage.tsx')).MachinePage,
-  material: async () => (await import('./material/MaterialPage.tsx')).MaterialPage,
-  sheet: async () => (await import('./sheet/SheetPage.tsx')).SheetPage,
+/** The page that opens first comes with the window. */
+const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, never>>>> = {
+  machine: later(async () => (await import('./machine/MachinePage.tsx')).MachinePage),
+  material: later(async () => (await import('./material/MaterialPage.tsx')).MaterialPage),
+  sheet: later(async () => (await import('./sheet/SheetPage.tsx')).SheetPage),
 };
 
-export interface Pages extends PageFiles {
-  readonly get: (page: Page) => Component | undefined;
-  /** Fetches one after another whatever is still to come, while the window has nothing else to do. */
-  readonly loadWhenIdle: () => void;
-}
+export const pageFiles: PageFiles = {
+  has: (page) => pageView(page) !== undefined,
+  load: async (page) => {
+    if (page !== 'options') await LATER[page].load();
+  },
+};
 
-export function createPages(): Pages {
-  const there = new Map<Page, Component>([['options', OptionsPage]]);
-  const load = async (page: Page): Promise<void> => {
-    if (page === 'options' || there.has(page)) return;
-    there.set(page, await LATER[page]());
-  };
+/** Undefined until its file is there. */
+export const pageView = (page: Page): Component | undefined => (page === 'options' ? OptionsPage : LATER[page].get());
+
+/** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
+export function loadWhenIdle(): void {
   const loadAll = async () => {
-    for (const page of ['material', 'machine', 'sheet'] as const) await load(page);
+    for (const part of [...PARTS, LATER.material, LATER.machine, LATER.sheet]) await part.load();
   };
-  return {
-    get: (page) => there.get(page),
-    has: (page) => there.has(page),
-    load,
-    // Whoever asks for a page that could not be read is told then.
-    loadWhenIdle: () => void requestIdleCallback(() => void loadAll().catch(() => undefined)),
-  };
+  // Whoever asks for what could not be read is told then.
+  requestIdleCallback(() => void loadAll().catch(() => undefined));
 }
