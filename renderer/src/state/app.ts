@@ -27,6 +27,8 @@ export interface App {
   readonly host: Host;
   readonly shop: ShopStore;
   readonly solution: Solution;
+  /** The machine and the material of the pages, by id. */
+  readonly selection: () => Selection;
   readonly page: () => Page;
   /** Opens a page; the one before stays until its file is there. Resolves once it is drawn, or its file could not be read. */
   readonly show: (page: Page) => Promise<void>;
@@ -92,6 +94,7 @@ export function createApp(host: Host, files: PageFiles): App {
     host,
     shop,
     solution,
+    selection,
     page,
     show,
     machine: machineIndex,

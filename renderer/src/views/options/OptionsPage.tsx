@@ -20,6 +20,7 @@ export function OptionsPage() {
   const lines = createOptionLines(app);
   const [compares, compare] = createSignal(false);
   let tryBox: HTMLInputElement | undefined;
+  let tryRatio: (() => void) | undefined;
   let side: HTMLElement | undefined;
   onMount(() => {
     for (const part of PARTS) part.load().catch((error: unknown) => app.tell(`A part of the page could not be loaded: ${String(error)}`));
@@ -28,6 +29,7 @@ export function OptionsPage() {
       B: () => lines.hideBlocked(!lines.hidesBlocked()),
       C: () => compare(!compares()),
       O: () => lines.nextOrder(),
+      R: () => tryRatio?.(),
       T: () => tryBox?.focus(),
       W: () => showWorkings(side),
     });
@@ -53,7 +55,11 @@ export function OptionsPage() {
         </div>
         <Show when={app.solution.answered()}>
           <OptionTable lines={lines} />
-          <Dynamic component={Tries.get()} box={(element: HTMLInputElement) => (tryBox = element)} />
+          <Dynamic
+            component={Tries.get()}
+            box={(element: HTMLInputElement) => (tryBox = element)}
+            ratio={(open: () => void) => (tryRatio = open)}
+          />
         </Show>
         <p class="heard" role="status">
           {heard()}
