@@ -1,6 +1,7 @@
 import type { Component } from 'solid-js';
 import type { Page, PageFiles } from '../state/app.ts';
 import { type Later, later } from './later.ts';
+import { rackTables } from './machine/rackTables.ts';
 import { OptionsPage } from './options/OptionsPage.tsx';
 import { PARTS } from './options/parts.ts';
 
@@ -25,6 +26,7 @@ export const pageView = (page: Page): Component | undefined => (page === 'option
 export function loadWhenIdle(): void {
   const loadAll = async () => {
     for (const part of [...PARTS, LATER.material, LATER.machine, LATER.sheet]) await part.load();
+    await rackTables();
   };
   // Whoever asks for what could not be read is told then.
   requestIdleCallback(() => void loadAll().catch(() => undefined));
