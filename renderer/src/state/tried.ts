@@ -76,13 +76,14 @@ export function createTried(app: App): Tried {
   const [behind, setBehind] = createSignal(false);
 
   let last: Plan | null = null;
-  /** The worker hears of a plan before anything is tried on it. */
+  let awaited: object | null = null;
+  /** The worker hears of a plan before anything is tried on it. What was found on the one before stays in sight until there is more. */
   const tell = (of: Plan | null) => {
     if (of === last) return;
     last = of;
-    setNear(null);
     const file = app.shop.snapshot();
-    if (of !== null && file !== null) tries.plan({ file, selection: app.selection(), say: app.say() });
+    if (of === null) setNear(null);
+    else if (file !== null) tries.plan({ file, selection: app.selection(), say: app.say() });
   };
   createEffect(
     on([plan, reading], ([of, read]) => {
@@ -91,7 +92,10 @@ export function createTried(app: App): Tried {
       const asked = { plan: of, text: text(), wanted: triedByVolume(of, read.value) };
       const late = setTimeout(() => setBehind(true), QUIET_ms);
       onCleanup(() => clearTimeout(late));
+      awaited = asked;
       const answered = () => {
+        // An earlier answer does not end the wait for the last.
+        if (awaited !== asked) return;
         clearTimeout(late);
         setBehind(false);
       };
