@@ -1,6 +1,6 @@
 import { builtinModules } from 'node:module';
 import path from 'node:path';
-import { defineConfig, type EnvironmentOptions } from 'vite';
+import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 
 const at = (place: string) => path.resolve(import.meta.dirname, '..', place);
@@ -32,12 +32,32 @@ const nodeBuild = ({ input, output, format, target, empties }: NodeBuild): Envir
   },
 });
 
+/**
+ * Builds a worker as one more start of the page's own bundle, so that both load the same chunk of core; else Vite bundles
+ * core a second time. The development server reads the address as it is written.
+ */
+const sharedWorkers: Plugin = {
+  name: 'shared-workers',
+  apply: 'build',
+  enforce: 'pre',
+  applyToEnvironment: ({ name }) => name === 'client',
+  transform(code, importer) {
+    const address = /new URL\('(\.\/[^']+\.worker\.ts)', import\.meta\.url\)/g;
+    if (!address.test(code)) return undefined;
+    return code.replace(address, (_, place: string) => {
+      const id = path.resolve(path.dirname(importer), place);
+      return `import.meta.ROLLUP_FILE_URL_${this.emitFile({ type: 'chunk', id, name: path.basename(place, '.ts') })}`;
+    });
+  },
+};
+
 export default defineConfig({
   root: at('renderer'),
   base: './',
   cacheDir: at('node_modules/.vite'),
   plugins: [
     solid(),
+    sharedWorkers,
     {
       // The development server puts styles inline; the built page does not, and keeps the strict policy.
       name: 'dev-csp',
@@ -53,7 +73,6 @@ export default defineConfig({
       load: (id) => (id === '\0no-streams' ? 'export default {}' : undefined),
     },
   ],
-  worker: { format: 'es' },
   server: { host: '127.0.0.1', port: 5173, strictPort: true, fs: { allow: [at('.')] } },
   builder: {},
   environments: {
@@ -65,7 +84,11 @@ export default defineConfig({
         target: 'chrome146',
         modulePreload: { polyfill: false },
         assetsInlineLimit: 0,
-        rolldownOptions: { checks: { pluginTimings: false } },
+        rolldownOptions: {
+          checks: { pluginTimings: false },
+          // A file of core does nothing on its own, so what the page does not use of it need not come along.
+          treeshake: { moduleSideEffects: [{ test: /\bcore\/src\//, sideEffects: false }] },
+        },
       },
     },
     main: nodeBuild({ input: 'electron/src/main.ts', output: 'dist/electron/main.js', format: 'es', target: 'node24', empties: true }),

@@ -24,11 +24,20 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   'as-measured': { takes: null, commands: PLANNING, help: 'count the deliveries the pumps were measured at in the ratio' },
   inch: { takes: null, commands: PLANNING, help: 'lengths in inches (JSON keeps its stated units)' },
   comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
-  rows: { takes: 'N', commands: ['options'], help: 'rows to print, 1 to 200; without it 12, in JSON all, with --workings one' },
+  rows: {
+    takes: 'N',
+    commands: ['options'],
+    help: 'rows to print, 1 to 200; without it 12, with --try 8; in JSON all, with --workings one',
+  },
   order: {
     takes: 'closest|least-work|trade-off',
     commands: ['options'],
     help: 'order of the rows that are printed; closest if left out (JSON keeps that order)',
+  },
+  try: {
+    takes: 'RATIO',
+    commands: ['options'],
+    help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
   json: { takes: null, commands: ['options', 'validate'], help: 'print JSON' },
@@ -54,6 +63,8 @@ export interface Call {
   readonly say: Say;
   readonly rows: number | null;
   readonly order: Order;
+  /** Another ratio to be tried in place of the material's own. */
+  readonly tried: string | null;
   readonly count: boolean;
   readonly json: boolean;
   readonly workings: boolean;
@@ -122,6 +133,8 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
     problems.push('--workings of options are printed as JSON: add --json.');
+  for (const name of ['order', 'count', 'workings'])
+    if (given.has('try') && given.has(name)) problems.push(`--${name} belongs to the list of options, not to --try.`);
   const id = (name: 'machine' | 'material' | 'rack') => {
     const value = given.get(name);
     return value === undefined ? {} : { [name]: value };
@@ -141,6 +154,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     say: { decimal: given.has('comma') ? ',' : '.', system: given.has('inch') ? 'inch' : 'metric' },
     rows: whole('rows', 1, 200),
     order: ORDER_WORDS[oneOf('order', ['closest', 'least-work', 'trade-off'])],
+    tried: given.get('try') ?? null,
     count: given.has('count'),
     json: given.has('json'),
     workings: given.has('workings'),

@@ -1,11 +1,12 @@
 import { writeFileSync } from 'node:fs';
-import { type Answer, answer, answerJson, type Finding, KEPT_OPTIONS, type Outcome, type ShopFile } from '../src/index.ts';
+import { type Answer, answer, answerJson, type Finding, KEPT_OPTIONS, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { findingJson } from '../src/json.ts';
 import { fromHere, openShopFile, problemLines } from './files.ts';
 import { type Call, readFlags } from './flags.ts';
 import { helpText } from './help.ts';
 import { optionsText } from './optionsText.ts';
 import { sheetPage } from './sheetPage.ts';
+import { tryRatio } from './tryRatio.ts';
 
 const SHOWN_ROWS = 12;
 
@@ -28,7 +29,9 @@ function run(args: readonly string[]): 0 | 1 | 2 {
     case 'validate':
       return validate(file, parsed.call);
     case 'options':
-      return options(file.value, file.findings, parsed.call);
+      return parsed.call.tried === null
+        ? options(file.value, file.findings, parsed.call)
+        : tried(file.value, parsed.call.tried, parsed.call);
     case 'sheet':
       return sheet(file.value, parsed.call);
   }
@@ -62,6 +65,18 @@ function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 
       : optionsText(found, rows, call.order, call.say),
   );
   return found.options.some((option) => option.inside === true) ? 0 : 1;
+}
+
+function tried(file: ShopFile, text: string, call: Call): 0 | 1 | 2 {
+  const plan = resolve(file, call.selection, call.say);
+  if (!plan.ok) return refuse(plan.findings);
+  const found = tryRatio(file, plan.value, text, call);
+  if (!found.ok) {
+    process.stderr.write(`--try: ${found.expected}\n`);
+    return 2;
+  }
+  process.stdout.write(found.value.text);
+  return found.value.inside ? 0 : 1;
 }
 
 function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {

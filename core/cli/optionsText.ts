@@ -1,4 +1,3 @@
-import { mountedOf } from '../src/answer.ts';
 import {
   type Answer,
   type Finding,
@@ -10,6 +9,7 @@ import {
   type Say,
   signed,
 } from '../src/index.ts';
+import { mountedOf } from '../src/layOut.ts';
 import { type Order, orderedOptions, orderNote } from '../src/optionList.ts';
 import { ONE } from '../src/ratio.ts';
 import { table, tableOf } from './optionTable.ts';

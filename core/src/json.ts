@@ -1,8 +1,8 @@
-import type { Answer } from './answer.ts';
 import { optionFacts } from './facts/index.ts';
 import { figuresJson, SCRIPT_SAY } from './figuresJson.ts';
 import type { Finding } from './finding.ts';
 import { type Given, orNull } from './given.ts';
+import type { Answer } from './layOut.ts';
 import { asSheetCounts } from './madeRatio.ts';
 import type { PlannedOption, StageOption } from './option.ts';
 import type { Plan, SideName } from './plan.ts';
@@ -12,12 +12,12 @@ import { pumpRatio, sprocketRatio } from './train.ts';
 import { fromSI } from './units.ts';
 
 /** An exact value twice: as a reduced fraction `n/d`, and as the nearest number. */
-interface Exact {
+export interface Exact {
   readonly exact: string;
   readonly number: number;
 }
 
-const exact = (value: Fraction): Exact => ({ exact: exactText(value), number: float(value) });
+export const exact = (value: Fraction): Exact => ({ exact: exactText(value), number: float(value) });
 const exactOrNull = (value: Given<Fraction>, unit: (value: Fraction) => Fraction = (same) => same): Exact | null =>
   value.known ? exact(unit(value.value)) : null;
 const mm = (length_m: number | null): number | null => (length_m === null ? null : 1000 * length_m);
@@ -76,6 +76,8 @@ function wantedJson({ mix }: Plan): Record<string, unknown> {
   };
 }
 
+export const senseWord = (e: Fraction): string => (e.s === 0n || e.n === 0n ? 'exact' : e.s > 0n ? 'B-rich' : 'B-lean');
+
 function optionJson(plan: Plan, option: PlannedOption, workings = false): Record<string, unknown> {
   const e = option.offRatio;
   const teeth = option.stages.map((stage) => stage.teeth);
@@ -88,7 +90,7 @@ function optionJson(plan: Plan, option: PlannedOption, workings = false): Record
     ratioBPerAByVolume: exact(option.bPerA),
     offRatio: exact(e),
     offRatio_percent: exact(e.mul(HUNDRED)),
-    sense: e.s === 0n || e.n === 0n ? 'exact' : e.s > 0n ? 'B-rich' : 'B-lean',
+    sense: senseWord(e),
     partsBPer100A: { basis: plan.mix.sheet.basis, ...exact(asSheetCounts(plan, option.bPerA)) },
     pumpRatioAPerB: exact(ONE.div(pumpRatio(option.pumps))),
     sprocketRatioAPerB: exact(ONE.div(sprocketRatio(plan, teeth))),

@@ -1,4 +1,4 @@
-import type { Mounted, Ranked } from './answer.ts';
+import type { Mounted, Ranked } from './layOut.ts';
 import { ENDS, type Plan } from './plan.ts';
 import { byCloseness, byWork, standingOf, type TimedStanding, timedStandingOf } from './standing.ts';
 import { fittedPumps } from './train.ts';

@@ -1,4 +1,4 @@
-import type { Mounted } from './answer.ts';
+import type { Mounted } from './layOut.ts';
 import { offRatio } from './mixRatio.ts';
 import { insideLimits, layStage } from './option.ts';
 import { ENDS, type Plan, type Pump, type SideName, stageAt } from './plan.ts';

@@ -1,4 +1,5 @@
-import { createEffect, Match, onCleanup, onMount, Show, Switch } from 'solid-js';
+import { createEffect, onCleanup, onMount, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import { Ask } from './frame/Ask.tsx';
 import { Band } from './frame/Band.tsx';
 import { Notice } from './frame/Notice.tsx';
@@ -6,17 +7,15 @@ import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
-import { MachinePage } from './views/machine/MachinePage.tsx';
-import { MaterialPage } from './views/material/MaterialPage.tsx';
-import { OptionsPage } from './views/options/OptionsPage.tsx';
+import { loadWhenIdle, pageFiles, pageView } from './views/pages.ts';
 import { StartPage } from './views/StartPage.tsx';
-import { SheetPage } from './views/sheet/SheetPage.tsx';
 
 export function App(props: { readonly host: Host }) {
-  const app = createApp(props.host);
+  const app = createApp(props.host, pageFiles);
   const commands = commandsOf(app);
   onCleanup(listenForKeys(commands, app.host));
   onMount(() => void commands.find(({ id }) => id === 'file.handedOver')?.run());
+  onMount(loadWhenIdle);
   createEffect(() => {
     const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
     app.host.unsaved(app.shop.unsaved, title);
@@ -32,20 +31,7 @@ export function App(props: { readonly host: Host }) {
           <Band />
         </header>
         <Show when={app.shop.file !== null} fallback={<StartPage commands={commands} />}>
-          <Switch>
-            <Match when={app.page() === 'machine'}>
-              <MachinePage />
-            </Match>
-            <Match when={app.page() === 'material'}>
-              <MaterialPage />
-            </Match>
-            <Match when={app.page() === 'options'}>
-              <OptionsPage />
-            </Match>
-            <Match when={app.page() === 'sheet'}>
-              <SheetPage />
-            </Match>
-          </Switch>
+          <Dynamic component={pageView(app.page())} />
         </Show>
         <Notice />
         <Ask />

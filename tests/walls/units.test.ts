@@ -14,6 +14,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
   'teeth of the two wheels of a stage, teeth to try, pitches now on': ['driver', 'driven', 'teethToTry', 'present'],
   'pieces, options and changes, counted': ['quantity', 'added', 'purchases', 'changed', 'ways', 'buildable', 'inside', 'rank'],
   'a place in a list or a text': ['fitted', 'train', 'stage', 'shaft', 'at', 'line', 'row', 'rows', 'lastRow', 'column', 'columns'],
+  'ratios and options, counted; places on the slide, in steps': ['keep', 'partsChanged', 'steps', 'stepsOf'],
   'shares of full speed, and in per cent': ['dialStep', 'step', 'percentOf'],
   'a set of checks, one bit each': ['field', 'relaxed'],
   'both ends of a range, in whatever the range is of': ['from', 'to', 'low', 'high', 'least', 'most'],
@@ -30,7 +31,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'asSheetCounts',
     'inTank',
   ],
-  'one ratio over another': ['e', 'R', 'elongation', 'ofSpan', 'implied', 'speedRipple'],
+  'one ratio over another': ['times', 'triedByVolume', 'e', 'R', 'elongation', 'ofSpan', 'implied', 'speedRipple'],
   'any number, with its unit beside it or none': [
     'value',
     'number',

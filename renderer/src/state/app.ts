@@ -15,13 +15,23 @@ export interface Question {
   readonly answer: (yes: boolean) => void;
 }
 
+/** The code of the pages, which comes in files of their own. */
+export interface PageFiles {
+  readonly has: (page: Page) => boolean;
+  /** Rejects where the file cannot be read; asking again tries again. */
+  readonly load: (page: Page) => Promise<void>;
+}
+
 /** Everything a view may read or call. */
 export interface App {
   readonly host: Host;
   readonly shop: ShopStore;
   readonly solution: Solution;
+  /** The machine and the material of the pages, by id. */
+  readonly selection: () => Selection;
   readonly page: () => Page;
-  readonly show: (page: Page) => void;
+  /** Opens a page; the one before stays until its file is there. Resolves once it is drawn, or its file could not be read. */
+  readonly show: (page: Page) => Promise<void>;
   /** Which machine and material the pages work on, as indexes into the file's lists; 0 where the list is empty. */
   readonly machine: () => number;
   readonly material: () => number;
@@ -60,9 +70,10 @@ export function useApp(): App {
 /** A row's place as a field carries it, so that a finding can find its field. */
 export const placeKey = (place: Place): string => place.join('.');
 
-export function createApp(host: Host): App {
+export function createApp(host: Host, files: PageFiles): App {
   const shop = createShopStore();
-  const [page, show] = createSignal<Page>('options');
+  const [page, setPage] = createSignal<Page>('options');
+  let asked: Page = 'options';
   const [machine, pickMachine] = createSignal(0);
   const [material, pickMaterial] = createSignal(0);
   const [notice, tell] = createSignal<string | null>(null);
@@ -83,8 +94,9 @@ export function createApp(host: Host): App {
     host,
     shop,
     solution,
+    selection,
     page,
-    show: (next) => void show(next),
+    show,
     machine: machineIndex,
     material: materialIndex,
     pickMachine: (index) => void pickMachine(index),
@@ -109,14 +121,11 @@ export function createApp(host: Host): App {
     sought,
     goTo(place) {
       const [list, row] = place;
-      // The search settings of a machine stand at the head of its options.
-      if (list === 'machines' || list === 'racks') show(place[2] === 'search' ? 'options' : 'machine');
-      if (list === 'materials') show('material');
       if (list === 'machines' && typeof row === 'number') pickMachine(row);
       if (list === 'materials' && typeof row === 'number') pickMaterial(row);
       seek(place);
       // The page must be drawn before its field can take the cursor; a finding may point at a group, so the nearest field inside or above it is taken.
-      requestAnimationFrame(() => focusField(place));
+      void show(pageOf(place) ?? page()).then(() => requestAnimationFrame(() => focusField(place)));
     },
     take(text, name, token) {
       const outcome = readShopFile(text);
@@ -130,13 +139,33 @@ export function createApp(host: Host): App {
     },
   };
 
+  async function show(next: Page): Promise<void> {
+    asked = next;
+    try {
+      // A page that is there opens at once.
+      if (!files.has(next)) await files.load(next);
+    } catch (error) {
+      tell(`The page could not be loaded: ${error instanceof Error ? error.message : String(error)}`);
+      return;
+    }
+    // Whoever asked for another page in the meantime is not taken back.
+    if (asked === next) setPage(next);
+  }
+
   function open(file: ShopFile, name: string, token: string | null): void {
     shop.load(file, name, token);
     pickMachine(0);
     pickMaterial(0);
     // A file with holes opens where they are filled.
-    show(solution.plan()?.ok ? 'options' : 'machine');
+    void show(solution.plan()?.ok ? 'options' : 'machine');
   }
+}
+
+/** The page that holds a place of the file; null for one that stands on none. */
+function pageOf([list, , field]: Place): Page | null {
+  // The search settings of a machine stand at the head of its options.
+  if (list === 'machines' || list === 'racks') return field === 'search' ? 'options' : 'machine';
+  return list === 'materials' ? 'material' : null;
 }
 
 function focusField(place: Place): void {

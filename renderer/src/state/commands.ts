@@ -1,8 +1,6 @@
 import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
 import type { App, Page } from './app.ts';
-import { printSheet } from './keepSheet.ts';
-import { demoShop, emptyShop } from './newShop.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
 export interface Command {
@@ -63,7 +61,7 @@ export function commandsOf(app: App): readonly Command[] {
       title: 'Print the sheet',
       key: 'Ctrl+P',
       when: () => app.solution.chosen() !== null,
-      run: () => guarded(() => printSheet(app)),
+      run: () => guarded(async () => (await import('./keepSheet.ts')).printSheet(app)),
     },
     {
       id: 'file.handedOver',
@@ -83,14 +81,14 @@ export function commandsOf(app: App): readonly Command[] {
       title: 'Open the invented example',
       key: 'D',
       when: () => !open(),
-      run: () => leave(() => void app.take(demoShop(), `example${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take(await (await import('./newShop.ts')).demoShop(), `example${EXTENSION}`, null)),
     },
     {
       id: 'start.empty',
       title: 'Start empty',
       key: 'N',
       when: () => !open(),
-      run: () => leave(() => void app.take(emptyShop(), `shop${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take((await import('./newShop.ts')).emptyShop(), `shop${EXTENSION}`, null)),
     },
     ...(Object.keys(PAGE_TITLES) as Page[]).map((page) => ({
       id: `page.${page}`,

@@ -81,7 +81,7 @@ export function markAsFitted(app: App, ready: ReadySheet): void {
 
 /** Prints the sheet of the chosen option, and keeps it: there is no way to print a sheet that leaves no copy. */
 export async function printSheet(app: App): Promise<void> {
-  app.show('sheet');
+  await app.show('sheet');
   const ready = readySheet(app);
   if (ready === null) return;
   keepSheet(app, ready);

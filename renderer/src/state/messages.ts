@@ -12,3 +12,22 @@ export type SearchReply =
   | { readonly id: number; readonly kind: 'progress'; readonly done: number }
   | { readonly id: number; readonly kind: 'found'; readonly ranked: Ranked<Mounted> }
   | { readonly id: number; readonly kind: 'fault'; readonly message: string };
+
+/** What the page asks of the worker that tries ratios: a plan goes ahead of all that is tried on it. */
+export type TryRequest =
+  | ({ readonly kind: 'plan' } & Omit<SearchRequest, 'id'>)
+  | { readonly kind: 'try'; readonly id: number; readonly wanted: SentRatio; readonly keep: number };
+
+/** An exact ratio as it goes between threads, over its denominator. */
+export type SentRatio = readonly [numerator: bigint, denominator: bigint];
+
+export interface SentNear {
+  readonly bPerA: SentRatio;
+  readonly inside: boolean | null;
+  readonly partsChanged: number;
+  readonly first: Mounted;
+}
+
+export type TryReply =
+  | { readonly id: number; readonly kind: 'near'; readonly near: readonly SentNear[] }
+  | { readonly id: number; readonly kind: 'fault'; readonly message: string };

@@ -1,10 +1,14 @@
 import { FORMAT, type ShopFile, VERSION, writeShopFile } from '../../../core/src/index.ts';
-import demo from '../../../tests/examples/demo.ratiowright?raw';
+import demo from '../../../tests/examples/demo.ratiowright?url';
 import { layoutOf } from './layouts.ts';
 import { WRITTEN_BY } from './shopStore.ts';
 
 /** The invented shop that the tests use too: a copy, so nothing done to it is lost for the next start. */
-export const demoShop = (): string => demo;
+export async function demoShop(): Promise<string> {
+  const answer = await fetch(demo);
+  if (!answer.ok) throw new Error(`The invented example could not be read (${answer.status}).`);
+  return answer.text();
+}
 
 /** One machine, one material and one rack, all still to be filled in. */
 export function emptyShop(): string {

@@ -1,10 +1,12 @@
-import { createResource, For, Show } from 'solid-js';
+import { createSignal, For, onMount, Show } from 'solid-js';
+import type { RecentFile } from '../host/host.ts';
 import { useApp } from '../state/app.ts';
 
 /** Files that were open before, where the host keeps such a list. */
 export function RecentFiles() {
   const app = useApp();
-  const [recent] = createResource(() => app.host.recent());
+  const [recent, setRecent] = createSignal<readonly RecentFile[]>([]);
+  onMount(async () => setRecent(await app.host.recent()));
   const open = async (token: string) => {
     try {
       const file = await app.host.openRecent(token);
@@ -14,7 +16,7 @@ export function RecentFiles() {
     }
   };
   return (
-    <Show when={(recent() ?? []).length > 0}>
+    <Show when={recent().length > 0}>
       <div>
         <h2>Open again</h2>
         <ul class="recent">

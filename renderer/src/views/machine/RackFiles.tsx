@@ -1,7 +1,8 @@
 import { createSignal, Show } from 'solid-js';
-import { type CsvTrouble, LARGEST_CSV_BYTES, readRackCsv, writeRackCsv } from '../../../../core/src/file/rackCsv.ts';
+import type { CsvTrouble } from '../../../../core/src/file/rackCsv.ts';
 import { useApp } from '../../state/app.ts';
 import type { RackForm } from './rackForm.ts';
+import { rackTables } from './rackTables.ts';
 
 /** Long enough for the slowest browser to have taken the file over. */
 const DOWNLOAD_TAKES_ms = 60_000;
@@ -15,6 +16,7 @@ export function RackFiles(props: { readonly form: RackForm }) {
     const [file] = input.files ?? [];
     if (file === undefined) return;
     say('');
+    const { LARGEST_CSV_BYTES, readRackCsv } = await rackTables();
     if (file.size > LARGEST_CSV_BYTES) {
       app.tell(`${file.name} was not read: it has ${file.size} bytes, more than ${LARGEST_CSV_BYTES}.`);
       return;
@@ -33,12 +35,16 @@ export function RackFiles(props: { readonly form: RackForm }) {
     const left = table.ignored.length === 0 ? '' : ` Columns not read: ${table.ignored.join(', ')}.`;
     say(`${table.rows.length} rows read from ${file.name} in place of those before.${left}`);
   };
-  const write = () => {
+  const write = async () => {
+    const { writeRackCsv } = await rackTables();
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([writeRackCsv(props.form.copy().pieces, app.say().decimal)], { type: 'text/csv' }));
     link.download = `${props.form.row().name || 'rack'}.csv`;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), DOWNLOAD_TAKES_ms);
+  };
+  const guarded = (work: Promise<void>) => {
+    work.catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
   };
   let picker: HTMLInputElement | undefined;
   return (
@@ -53,9 +59,9 @@ export function RackFiles(props: { readonly form: RackForm }) {
         accept=".csv,text/csv"
         tabindex="-1"
         aria-label="CSV file of the rack"
-        onChange={(event) => void read(event.currentTarget)}
+        onChange={(event) => guarded(read(event.currentTarget))}
       />
-      <button type="button" onClick={write}>
+      <button type="button" onClick={() => guarded(write())}>
         Write a CSV file
       </button>
       <Show when={said()}>

@@ -1,18 +1,18 @@
 import { createSignal, onCleanup, onMount, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/options.css';
-import { ChosenDrive } from './ChosenDrive.tsx';
 import { Head } from './Head.tsx';
 import { HideBlocked } from './HideBlocked.tsx';
 import { listenForLetters } from './letters.ts';
 import { OptionTable } from './OptionTable.tsx';
 import { Order } from './Order.tsx';
 import { createOptionLines } from './optionLines.ts';
+import { ChosenDrive, PARTS, Tries } from './parts.ts';
 import { SearchSettings } from './SearchSettings.tsx';
-import { TryLine } from './TryLine.tsx';
 
 /** Every way to build the ratio, best first, and beside it the one that was chosen. */
 export function OptionsPage() {
@@ -20,13 +20,16 @@ export function OptionsPage() {
   const lines = createOptionLines(app);
   const [compares, compare] = createSignal(false);
   let tryBox: HTMLInputElement | undefined;
+  let tryRatio: (() => void) | undefined;
   let side: HTMLElement | undefined;
   onMount(() => {
+    for (const part of PARTS) part.load().catch((error: unknown) => app.tell(`A part of the page could not be loaded: ${String(error)}`));
     const stop = listenForLetters({
       P: () => app.solution.chosen() !== null && app.show('sheet'),
       B: () => lines.hideBlocked(!lines.hidesBlocked()),
       C: () => compare(!compares()),
       O: () => lines.nextOrder(),
+      R: () => tryRatio?.(),
       T: () => tryBox?.focus(),
       W: () => showWorkings(side),
     });
@@ -52,14 +55,18 @@ export function OptionsPage() {
         </div>
         <Show when={app.solution.answered()}>
           <OptionTable lines={lines} />
-          <TryLine box={(element) => (tryBox = element)} />
+          <Dynamic
+            component={Tries.get()}
+            box={(element: HTMLInputElement) => (tryBox = element)}
+            ratio={(open: () => void) => (tryRatio = open)}
+          />
         </Show>
         <p class="heard" role="status">
           {heard()}
         </p>
       </section>
       <section ref={(element) => (side = element)} class="side" aria-label="Chosen drive">
-        <ChosenDrive compares={compares()} compare={compare} />
+        <Dynamic component={ChosenDrive.get()} compares={compares()} compare={compare} />
       </section>
     </main>
   );

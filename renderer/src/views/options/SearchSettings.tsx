@@ -1,43 +1,19 @@
-import { createMemo, createSignal, Show } from 'solid-js';
-import type { MachineRow } from '../../../../core/src/file/machine.ts';
-import { countRangeText } from '../../../../core/src/range.ts';
-import { measuredDeliveries, searchSummary, WHEEL_CHOICES } from '../../../../core/src/searchSummary.ts';
-import { readTeethRange } from '../../../../core/src/teethRange.ts';
-import { CheckField } from '../../fields/CheckField.tsx';
-import { Entry } from '../../fields/Entry.tsx';
-import { CountField } from '../../fields/index.tsx';
-import { SelectField } from '../../fields/SelectField.tsx';
-import { placeKey, useApp } from '../../state/app.ts';
-import { put } from '../../state/put.ts';
+import { createSignal, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
+import { searchSummary } from '../../../../core/src/searchSummary.ts';
+import { useApp } from '../../state/app.ts';
 import '../../style/searchSettings.css';
-
-type Search = NonNullable<MachineRow['search']>;
+import { SearchFields } from './parts.ts';
 
 /** What the search may use and what it counts; kept with the machine. */
 export function SearchSettings() {
   const app = useApp();
   const [open, setOpen] = createSignal(false);
   const machine = () => app.shop.file?.machines[app.machine()];
-  const search = createMemo((): Search => machine()?.search ?? {});
-  const wheels = () => search().wheels ?? 'rack';
-  const place = (...rest: readonly string[]) => ['machines', app.machine(), 'search', ...rest];
-  const edit = (field: keyof Search, change: (search: Search) => void) =>
-    app.shop.edit(placeKey(place(field)), (file) => {
-      const row = file.machines[app.machine()];
-      if (row === undefined) return;
-      const next: Search = row.search ?? {};
-      change(next);
-      row.search = next;
-    });
   const inTrouble = () => {
     const plan = app.solution.plan();
     return plan?.ok === false && plan.findings.some(({ where }) => where[0] === 'machines' && where[2] === 'search');
   };
-  const tick = (field: 'anyPump' | 'openShared' | 'asMeasured') => ({
-    place: place(field),
-    value: search()[field] === true,
-    set: (yes: boolean) => edit(field, (next) => put(next, field, yes ? true : undefined)),
-  });
   return (
     <Show when={machine()}>
       {(row) => (
@@ -45,56 +21,7 @@ export function SearchSettings() {
           <summary>
             Search with <span class="faint">{searchSummary(row())}</span>
           </summary>
-          <div class="fields">
-            <SelectField
-              label="Wheels"
-              place={place('wheels')}
-              // Where their boxes are not shown, this one brings them back.
-              also={[place('purchases'), place('teeth')]}
-              value={wheels()}
-              options={WHEEL_CHOICES}
-              pick={(value) => {
-                const picked = WHEEL_CHOICES.find(([id]) => id === value)?.[0];
-                if (picked !== undefined) edit('wheels', (next) => put(next, 'wheels', picked));
-              }}
-            />
-            <Show when={wheels() === 'rack and purchases'}>
-              <CountField
-                label="Most to buy"
-                place={place('purchases')}
-                value={search().purchases}
-                least={1}
-                most={8}
-                width="4"
-                placeholder="1"
-                set={(count) => edit('purchases', (next) => put(next, 'purchases', count))}
-              />
-            </Show>
-            <Show when={wheels() !== 'rack'}>
-              <Entry
-                label={wheels() === 'any' ? 'Teeth, from – to' : 'Teeth to buy, from – to'}
-                place={place('teeth')}
-                text={countRangeText(search().teeth ?? {})}
-                width="18"
-                placeholder="limits of each slot"
-                take={(text) => {
-                  const read = readTeethRange(text);
-                  if (read.ok) edit('teeth', (next) => put(next, 'teeth', read.value));
-                  return read.ok ? { ok: true } : read;
-                }}
-              />
-            </Show>
-            <div class="ticks">
-              <CheckField {...tick('anyPump')} label="Any pump the machine may carry" />
-              <CheckField {...tick('openShared')} label="Change stages that both pumps share" />
-              <CheckField
-                {...tick('asMeasured')}
-                label="Count the measured delivery in the ratio"
-                note={measuredDeliveries(row()) ?? 'no pump of this machine has one'}
-                idle={measuredDeliveries(row()) === null}
-              />
-            </div>
-          </div>
+          <Dynamic component={SearchFields.get()} row={row()} />
         </details>
       )}
     </Show>

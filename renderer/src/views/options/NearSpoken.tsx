@@ -1,0 +1,38 @@
+import { createEffect, createSignal, on, onCleanup } from 'solid-js';
+import { offRatioText, ratioText } from '../../../../core/src/index.ts';
+import { offRatio } from '../../../../core/src/mixRatio.ts';
+import { insideWord } from '../../../../core/src/optionWords.ts';
+import { ONE, ratioOf } from '../../../../core/src/ratio.ts';
+import { useApp } from '../../state/app.ts';
+import type { Near } from '../../state/tried.ts';
+import { teethText } from './NearRatios.tsx';
+
+/** While the slide moves, speaking would only fall behind: the nearest is said once it rests. */
+const RESTS_ms = 700;
+
+export function NearSpoken(props: { readonly near: Near | null }) {
+  const app = useApp();
+  const [said, say] = createSignal('');
+  createEffect(
+    on(
+      () => props.near,
+      (near) => {
+        const timer = setTimeout(() => say(near === null ? '' : nearestText(near)), RESTS_ms);
+        onCleanup(() => clearTimeout(timer));
+      },
+    ),
+  );
+  return (
+    <p class="heard" role="status">
+      {said()}
+    </p>
+  );
+
+  function nearestText({ text, wanted, rows }: Near): string {
+    const [first] = rows;
+    if (first === undefined) return `Nothing can be built near ${text}.`;
+    const made = ratioOf(...first.bPerA);
+    const place = insideWord(first.inside);
+    return `Nearest to ${text}: ${ratioText(ONE.div(made), app.say())}, ${offRatioText(offRatio(made, wanted), app.say(), 3)}${place === null ? '' : `, ${place}`}, ${teethText(first)}.`;
+  }
+}

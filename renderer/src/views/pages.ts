@@ -1,0 +1,33 @@
+import type { Component } from 'solid-js';
+import type { Page, PageFiles } from '../state/app.ts';
+import { type Later, later } from './later.ts';
+import { rackTables } from './machine/rackTables.ts';
+import { OptionsPage } from './options/OptionsPage.tsx';
+import { PARTS } from './options/parts.ts';
+
+/** The page that opens first comes with the window. */
+const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, never>>>> = {
+  machine: later(async () => (await import('./machine/MachinePage.tsx')).MachinePage),
+  material: later(async () => (await import('./material/MaterialPage.tsx')).MaterialPage),
+  sheet: later(async () => (await import('./sheet/SheetPage.tsx')).SheetPage),
+};
+
+export const pageFiles: PageFiles = {
+  has: (page) => pageView(page) !== undefined,
+  load: async (page) => {
+    if (page !== 'options') await LATER[page].load();
+  },
+};
+
+/** Undefined until its file is there. */
+export const pageView = (page: Page): Component | undefined => (page === 'options' ? OptionsPage : LATER[page].get());
+
+/** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
+export function loadWhenIdle(): void {
+  const loadAll = async () => {
+    for (const part of [...PARTS, LATER.material, LATER.machine, LATER.sheet]) await part.load();
+    await rackTables();
+  };
+  // Whoever asks for what could not be read is told then.
+  requestIdleCallback(() => void loadAll().catch(() => undefined));
+}
