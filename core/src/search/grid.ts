@@ -5,7 +5,7 @@ const STEPS_PER_CELL = 64;
 /** What is looked for reaches at most this many steps to either side. */
 const REACH = 2;
 /**
- * An entry this near to the edge of its cell marks the neighbour too. Three roundings to whole steps, of the entry, the outer and the inner
+ * An entry marks every cell within so many steps. Three roundings to whole steps, of the entry, the outer and the inner
  * product, are off by at most half a step each, and the floats they come from by far less than another half.
  */
 const MARGIN = REACH + 2;
@@ -39,17 +39,15 @@ export function gridFor(table: Table, across: number, known: Grid | null): Grid 
 function gridOf({ log, low, high }: Table, stepsPerUnit: number): Grid {
   // one cell to spare at both ends, for what rounding puts just beyond
   const cells = Math.ceil(((high - low) * stepsPerUnit) / STEPS_PER_CELL) + 3;
-  const bits = new Int32Array((cells >> 5) + 1);
-  const mark = (cell: number): void => {
-    bits[cell >> 5] = (bits[cell >> 5] ?? 0) | (1 << (cell & 31));
-  };
+  const bits = new Int32Array((cells >>> 5) + 1);
   for (let i = 0; i < log.length; i++) {
-    const step = Math.round(((log[i] ?? 0) - low) * stepsPerUnit) + STEPS_PER_CELL;
-    const cell = step >> 6;
-    mark(cell);
-    const within = step & (STEPS_PER_CELL - 1);
-    if (within < MARGIN) mark(cell - 1);
-    if (within >= STEPS_PER_CELL - MARGIN) mark(cell + 1);
+    // rounded to the nearest step, as all of them are at least 0
+    const step = (((log[i] ?? 0) - low) * stepsPerUnit + 0.5 + STEPS_PER_CELL) | 0;
+    // twice the margin is less than a cell, so that its two ends lie in all the cells it touches
+    const from = step - MARGIN;
+    const to = step + MARGIN;
+    bits[from >>> 11] = (bits[from >>> 11] ?? 0) | (1 << (from >> 6));
+    bits[to >>> 11] = (bits[to >>> 11] ?? 0) | (1 << (to >> 6));
   }
   return { bits, stepsPerUnit };
 }
@@ -66,16 +64,12 @@ export function positionFor({ stepsPerUnit }: Grid, { low }: Table, rest: number
   return (Math.round((rest - low) * stepsPerUnit) + STEPS_PER_CELL) | 0;
 }
 
-/**
- * Writes those of the positions `from` up to `to` into `found` for which the table may hold a partner, and answers how many.
- * Without a branch: the one in sixty that is found would be mispredicted each time.
- */
+/** Writes those of the positions `from` up to `to` into `found` for which the table may hold a partner, and answers how many. */
 export function sift({ bits }: Grid, positions: Int32Array, sought: number, from: number, to: number, found: Int32Array): number {
   let count = 0;
   for (let i = from; i < to; i++) {
     const step = (sought - (positions[i] ?? 0)) | 0;
-    found[count] = i;
-    count += ((bits[step >> 11] ?? 0) >>> (step >> 6)) & 1;
+    if (((bits[step >>> 11] ?? 0) >>> (step >> 6)) & 1) found[count++] = i;
   }
   return count;
 }

@@ -9,7 +9,7 @@ export interface Span {
   high: number;
 }
 
-/** Receives a cell and its computed ln y; answers true to end the join there. */
+/** Receives a cell and its computed ln y; answers true to end the join there. Of cells that differ in order alone it sees one. */
 export type Visit = (table: number, stream: number, log: number) => boolean;
 
 /** Stream products sifted at a time. */
@@ -25,12 +25,12 @@ export function join({ logConstant, slack }: Space, sides: Sides, span: Span, vi
   const { table, alike } = sides;
   const outer = sides.outer.log;
   const inner = sides.inner.log;
-  const look = lookUp(sides, span, slack, everyOrder(sides, visit));
+  const look = lookUp(sides, span, slack, visit);
   sides.grid = gridFor(table, span.high - span.low + 2 * slack, sides.grid);
   const { grid } = sides;
   const positions = grid && positionsOn(grid, inner);
   const middle = (span.low + span.high) / 2;
-  const found = new Int32Array(grid ? BLOCK + 1 : 0);
+  const found = new Int32Array(grid ? BLOCK : 0);
   for (let o = 0; o < outer.length; o++) {
     pass(o / outer.length);
     const base = logConstant + (outer[o] ?? 0);
@@ -55,9 +55,10 @@ export function join({ logConstant, slack }: Space, sides: Sides, span: Span, vi
 type Look = (outer: number, base: number, inner: number) => boolean;
 
 /** Finds the partners of one stream product in the table. */
-function lookUp({ table, inner }: Sides, span: Span, slack: number, found: Found): Look {
+function lookUp({ table, inner, alike }: Sides, span: Span, slack: number, visit: Visit): Look {
   const { start, log, low: tableLow, bucketsPerUnit } = table;
   const last = start.length - 2;
+  const width = inner.log.length;
   return (o, base, i) => {
     const streamLog = base + (inner.log[i] ?? 0);
     const low = span.low - slack - streamLog;
@@ -68,27 +69,9 @@ function lookUp({ table, inner }: Sides, span: Span, slack: number, found: Found
     const stop = start[to + 1] ?? 0;
     for (let k = start[from] ?? 0; k < stop; k++) {
       const entry = log[k] ?? 0;
-      if (entry >= low && entry <= high && found(k, o, i, streamLog + entry)) return true;
+      if (entry < low || entry > high || (alike.tableInner && k < i)) continue;
+      if (visit(k, o * width + i, streamLog + entry)) return true;
     }
     return false;
-  };
-}
-
-type Found = (entry: number, outer: number, inner: number, log: number) => boolean;
-
-/** Visits a cell in every order of its products that makes the same y; where two are equal, no order comes twice. */
-function everyOrder({ inner, alike }: Sides, visit: Visit): Found {
-  const width = inner.log.length;
-  const { outerInner, tableInner } = alike;
-  return (k, o, i, log) => {
-    if (tableInner && k < i) return false;
-    if (visit(k, o * width + i, log)) return true;
-    if (outerInner && o !== i && visit(k, i * width + o, log)) return true;
-    if (!tableInner) return false;
-    if (k !== i && visit(i, o * width + k, log)) return true;
-    if (!outerInner) return false;
-    if (k !== i && visit(i, k * width + o, log)) return true;
-    if (o !== i && visit(o, i * width + k, log)) return true;
-    return o !== i && k !== i && visit(o, k * width + i, log);
   };
 }

@@ -12,7 +12,7 @@ const CELLS_PER_OPTION = 2;
  * gathered on it, rather than have to pass again: equal ratios come in clusters, with nothing in between.
  */
 const FEWEST_CELLS = 12;
-const STREAM_PER_CELL = 2048;
+const STREAM_PER_CELL = 4096;
 const OPTIONS_PER_OPTION = 4;
 const WIDEN = whole(4);
 
@@ -51,10 +51,12 @@ function placeAt(reach: Reach, { problem }: Space): Place | null {
   return { inside: limits === null || reach.compare(limits.high) < 0 || reach.compare(limits.low.neg()) < 0, off: reach };
 }
 
-function reachByDensity({ space, sides: { table, outer, inner } }: Run, options: number): Reach {
-  const cells = table.log.length * outer.log.length * inner.log.length;
+function reachByDensity({ space, sides: { table, outer, inner, alike } }: Run, options: number): Reach {
+  const orders = (alike.outerInner ? 2 : 1) * (alike.tableInner ? (alike.outerInner ? 3 : 2) : 1);
+  const stream = (outer.log.length * inner.log.length) / orders;
+  const cells = table.log.length * stream;
   const span = space.factors.reduce((sum, { log }) => sum + (log.at(-1) ?? 0) - (log[0] ?? 0), 0);
-  const aim = Math.max(FEWEST_CELLS, CELLS_PER_OPTION * options, (outer.log.length * inner.log.length) / STREAM_PER_CELL);
+  const aim = Math.max(FEWEST_CELLS, CELLS_PER_OPTION * options, stream / STREAM_PER_CELL);
   // if all cells lay evenly over their span, the window of width 2 * reach would hold as many as are aimed at
   const reach = (aim * span) / (2 * cells);
   return cells <= 4 * aim || reach >= 1 ? null : reachNear(reach);
