@@ -22,8 +22,7 @@ export interface CellReader {
 
 export function cellReader(space: Space, { table, outer, inner, alike }: Sides): CellReader {
   const groups = new Int32Array(space.factors.length);
-  const stored = table.products.makeUp;
-  const { product } = table;
+  const { makeUp: stored, product } = table;
   const width = inner.log.length;
   const storedAt = (entry: number): number => (product ? (product[entry] ?? 0) : entry);
   const outerAt = (stream: number): number => Math.trunc(stream / width);

@@ -1,4 +1,4 @@
-import { ONE } from '../ratio.ts';
+import { type Fraction, ONE, ZERO } from '../ratio.ts';
 import type { Run } from './collect.ts';
 import { exactHits } from './exactHits.ts';
 import { pacedAdmit, paceOf } from './pace.ts';
@@ -43,7 +43,7 @@ export function findOptions(
   if (space === null || (scope === 'inside' && problem.limits === null)) return { options: [], more: false };
   const entries = firstEntries(space, rules, keep + 1, scope === 'inside' ? lastInside(problem) : null, hooks);
   hooks.progress?.(1);
-  return { options: entries.slice(0, keep).map((entry) => optionOf(problem, entry)), more: entries.length > keep };
+  return { options: entries.slice(0, keep).map(optionsOf(problem)), more: entries.length > keep };
 }
 
 /** The first `wanted` options up to `last` (null: to the end), in order. */
@@ -68,6 +68,15 @@ export function lastInside({ limits }: SearchProblem): Place | null {
   return { inside: true, off: below.compare(limits.high) > 0 ? below : limits.high };
 }
 
-export function optionOf({ wanted, limits }: SearchProblem, { pump, pairs, y, inside, changed, purchases }: Entry): Option {
-  return { pump, pairs, ratio: y.mul(wanted), offRatio: y.sub(ONE), inside: limits && inside, changed, purchases };
+export const optionOf = (problem: SearchProblem, entry: Entry): Option => optionsOf(problem)(entry);
+
+/** Options of one ratio follow one another: what they have in common is computed once. */
+export function optionsOf({ wanted, limits }: SearchProblem): (entry: Entry) => Option {
+  let last: Fraction | null = null;
+  let made = { ratio: wanted, offRatio: ZERO };
+  return ({ pump, pairs, y, inside, changed, purchases }) => {
+    if (y !== last) made = { ratio: y.mul(wanted), offRatio: y.sub(ONE) };
+    last = y;
+    return { pump, pairs, ...made, inside: limits && inside, changed, purchases };
+  };
 }

@@ -8,9 +8,8 @@ export interface Ways {
   readonly mirrored: boolean;
 }
 
-export interface Gathered {
+export interface Gathered extends Ways {
   readonly log: Float64Array;
-  readonly ways: Ways;
 }
 
 /** So many products on average are put in order at a time: they stay in the processor's cache. */
@@ -26,108 +25,137 @@ const PORTION = 2 ** 13;
  * @param mirrored the lists hold the same ratios, so that half of the products is enough
  */
 export function gathered(a: RatioList, b: RatioList, mirrored: boolean): Gathered {
-  const sorted = sortedWays(a, b, mirrored);
-  const first = firstOfEach(sorted.value);
-  const size = first.length - 1;
-  const log = new Float64Array(size);
-  for (let p = 0; p < size; p++) log[p] = Math.log(sorted.value[first[p] ?? 0] ?? 1);
-  return { log, ways: { first, way: sorted.way, mirrored } };
+  const width = b.log.length;
+  const size = mirrored ? (width * (width + 1)) / 2 : a.log.length * width;
+  const way = new Int32Array(size);
+  const products = distinctProducts();
+  let done = 0;
+  for (const { values, ways, count } of portionsOf(a, b, mirrored, Math.ceil(size / PORTION))) {
+    for (let k = 0; k < count; k++) if (k === 0 || values[k] !== values[k - 1]) products.add(values[k] ?? 1, done + k);
+    way.set(ways.subarray(0, count), done);
+    done += count;
+  }
+  return { ...products.all(size), way, mirrored };
 }
 
-/** Where each run of equal values begins, and behind the last of them the end. */
-function firstOfEach(value: Float64Array): Int32Array {
-  const first = new Int32Array(value.length + 1);
+/** Grows as it fills: nobody knows beforehand how many products differ, and room that is never used still costs the system time. */
+function distinctProducts() {
+  let log = new Float64Array(2 ** 12);
+  let first = new Int32Array(2 ** 12);
   let size = 0;
-  for (let k = 0; k < value.length; k++) if (k === 0 || value[k] !== value[k - 1]) first[size++] = k;
-  first[size] = value.length;
-  return first.slice(0, size + 1);
+  return {
+    add: (value: number, place: number): void => {
+      if (size + 1 === log.length) {
+        log = grown(log, new Float64Array(2 * log.length));
+        first = grown(first, new Int32Array(2 * first.length));
+      }
+      log[size] = Math.log(value);
+      first[size] = place;
+      size += 1;
+    },
+    all: (end: number): Pick<Gathered, 'log' | 'first'> => {
+      first[size] = end;
+      return { log: log.slice(0, size), first: first.slice(0, size + 1) };
+    },
+  };
 }
 
-interface Sorted {
-  readonly value: Float64Array;
-  readonly way: Int32Array;
+/** Values with their ways, of which the first `count` count; good until the next. */
+interface Portion {
+  values: Float64Array;
+  ways: Int32Array;
+  count: number;
 }
 
 /**
- * Row by row the products ascend, so a portion of the scale, a little further each time, takes a few more from the front of every row;
- * what a portion holds is then put in order by itself.
+ * All products in ascending order, portion by portion. Row by row they ascend anyway, so that a portion of the scale, a little
+ * further each time, takes a few more from the front of every row; what it holds is then put in order by itself.
  */
-function sortedWays(a: RatioList, b: RatioList, mirrored: boolean): Sorted {
+function* portionsOf(a: RatioList, b: RatioList, mirrored: boolean, portions: number): Generator<Portion> {
   const rows = a.log.length;
   const width = b.log.length;
-  const size = mirrored ? (width * (width + 1)) / 2 : rows * width;
   const next = new Int32Array(rows);
   if (mirrored) for (let i = 0; i < rows; i++) next[i] = i;
-  const sorted: Sorted = { value: new Float64Array(size), way: new Int32Array(size) };
-  const inOrder = portionSorter(sorted);
   const low = (a.log[0] ?? 0) + (b.log[0] ?? 0);
   const high = (a.log[rows - 1] ?? 0) + (b.log[width - 1] ?? 0);
-  const portions = Math.ceil(size / PORTION);
-  let end = 0;
-  for (let portion = 1; portion <= portions; portion++) {
-    const limit = portion === portions ? Infinity : Math.exp(low + ((high - low) * portion) / portions);
-    const start = end;
-    for (let i = 0; i < rows; i++) {
-      const numerator = a.numerator[i] ?? 0;
-      const denominator = a.denominator[i] ?? 1;
-      let j = next[i] ?? 0;
-      for (; j < width; j++) {
-        const value = (numerator * (b.numerator[j] ?? 0)) / (denominator * (b.denominator[j] ?? 1));
-        if (value >= limit) break;
-        sorted.value[end] = value;
-        sorted.way[end] = i * width + j;
-        end += 1;
-      }
-      next[i] = j;
-    }
-    inOrder(start, end);
+  const inOrder = portionSorter();
+  const portion: Portion = { values: new Float64Array(PORTION), ways: new Int32Array(PORTION), count: 0 };
+  for (let p = 1; p <= portions; p++) {
+    const limit = p === portions ? Infinity : Math.exp(low + ((high - low) * p) / portions);
+    portion.count = 0;
+    for (let i = 0; i < rows; i++) next[i] = takeFromRow(portion, a, b, i, next[i] ?? 0, limit);
+    yield inOrder(portion);
   }
-  return sorted;
 }
 
-/** Puts the values `start` up to `end` in order, with their ways: a counting sort into about two places for each, then what is left. */
-function portionSorter({ value, way }: Sorted): (start: number, end: number) => void {
-  let values = new Float64Array(0);
-  let ways = new Int32Array(0);
+/** Adds the products of row i from column j on that are below the limit, and answers the column it got to. */
+function takeFromRow(portion: Portion, a: RatioList, b: RatioList, i: number, from: number, limit: number): number {
+  const width = b.log.length;
+  const numerator = a.numerator[i] ?? 0;
+  const denominator = a.denominator[i] ?? 1;
+  let { values, ways, count } = portion;
+  let j = from;
+  for (; j < width; j++) {
+    const value = (numerator * (b.numerator[j] ?? 0)) / (denominator * (b.denominator[j] ?? 1));
+    if (value >= limit) break;
+    if (count === values.length) {
+      portion.values = grown(values, new Float64Array(2 * count));
+      portion.ways = grown(ways, new Int32Array(2 * count));
+      ({ values, ways } = portion);
+    }
+    values[count] = value;
+    ways[count] = i * width + j;
+    count += 1;
+  }
+  portion.count = count;
+  return j;
+}
+
+function grown<T extends Float64Array | Int32Array>(short: T, long: T): T {
+  long.set(short);
+  return long;
+}
+
+/** Puts a portion in order: a counting sort into about two places for each value, then what is left. */
+function portionSorter(): (portion: Portion) => Portion {
+  const sorted: Portion = { values: new Float64Array(0), ways: new Int32Array(0), count: 0 };
   let places = new Int32Array(0);
-  return (start, end) => {
-    const count = end - start;
-    if (values.length < count) {
-      values = new Float64Array(2 * count);
-      ways = new Int32Array(2 * count);
-      places = new Int32Array(4 * count + 2);
+  return ({ values, ways, count }) => {
+    if (sorted.values.length < values.length) {
+      sorted.values = new Float64Array(values.length);
+      sorted.ways = new Int32Array(values.length);
+      places = new Int32Array(2 * values.length + 1);
     }
     let low = Infinity;
     let high = 0;
-    for (let k = start; k < end; k++) {
-      const one = value[k] ?? 0;
-      if (one < low) low = one;
-      if (one > high) high = one;
+    for (let k = 0; k < count; k++) {
+      const value = values[k] ?? 0;
+      if (value < low) low = value;
+      if (value > high) high = value;
     }
-    const buckets = 2 * count;
-    const bucketsPerUnit = high > low ? (buckets - 1) / (high - low) : 0;
-    places.fill(0, 0, buckets + 1);
-    for (let k = start; k < end; k++) {
-      const bucket = (((value[k] ?? 0) - low) * bucketsPerUnit) | 0;
+    const bucketsPerUnit = high > low ? (2 * count - 1) / (high - low) : 0;
+    places.fill(0, 0, 2 * count + 1);
+    for (let k = 0; k < count; k++) {
+      const bucket = (((values[k] ?? 0) - low) * bucketsPerUnit) | 0;
       places[bucket + 1] = (places[bucket + 1] ?? 0) + 1;
     }
-    for (let bucket = 1; bucket <= buckets; bucket++) places[bucket] = (places[bucket] ?? 0) + (places[bucket - 1] ?? 0);
-    for (let k = start; k < end; k++) {
-      const one = value[k] ?? 0;
-      const bucket = ((one - low) * bucketsPerUnit) | 0;
+    for (let bucket = 1; bucket <= 2 * count; bucket++) places[bucket] = (places[bucket] ?? 0) + (places[bucket - 1] ?? 0);
+    for (let k = 0; k < count; k++) {
+      const value = values[k] ?? 0;
+      const bucket = ((value - low) * bucketsPerUnit) | 0;
       const place = places[bucket] ?? 0;
       places[bucket] = place + 1;
-      values[place] = one;
-      ways[place] = way[k] ?? 0;
+      sorted.values[place] = value;
+      sorted.ways[place] = ways[k] ?? 0;
     }
-    insertionSort(values, ways, count);
-    value.set(values.subarray(0, count), start);
-    way.set(ways.subarray(0, count), start);
+    sorted.count = count;
+    insertionSort(sorted);
+    return sorted;
   };
 }
 
 /** Fast where hardly anything is out of place. */
-function insertionSort(values: Float64Array, ways: Int32Array, count: number): void {
+function insertionSort({ values, ways, count }: Portion): void {
   for (let k = 1; k < count; k++) {
     const moved = values[k] ?? 0;
     if ((values[k - 1] ?? 0) <= moved) continue;

@@ -9,7 +9,7 @@ const REACH = 2;
  * product, are off by at most half a step each, and the floats they come from by far less than another half.
  */
 const MARGIN = REACH + 2;
-/** So many cells to an entry leave about one stream product in sixty to be looked up. */
+/** So many cells to an entry leave one stream product in sixty to be looked up, fewer where the table is thin. */
 const CELLS_PER_ENTRY = 64;
 /** Coarser than this the grid would mark nearly everything. */
 const FEWEST_CELLS_PER_ENTRY = 4;

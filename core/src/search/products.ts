@@ -5,8 +5,6 @@ import type { Space } from './space.ts';
 /** Products of one ratio from each of some factors; where they are gathered, equal products are one. */
 export interface Products {
   readonly log: Float64Array;
-  /** whether the logarithms ascend */
-  readonly ascending: boolean;
   readonly makeUp: MakeUp;
 }
 
@@ -39,8 +37,8 @@ export function productsOf(space: Space, chosen: readonly number[], like: Produc
   if (!a || !b || !areGathered(space, chosen)) return plainProducts(space, chosen);
   const makeUp = { factors: chosen, sizes: [a.log.length, b.log.length] };
   if (like?.makeUp.ways) return { ...like, makeUp: { ...makeUp, ways: like.makeUp.ways } };
-  const { log, ways } = gathered(a, b, sameRatios(a, b));
-  return { log, ascending: true, makeUp: { ...makeUp, ways } };
+  const { log, ...ways } = gathered(a, b, sameRatios(a, b));
+  return { log, makeUp: { ...makeUp, ways } };
 }
 
 /** The products of these factors one by one. */
@@ -48,7 +46,7 @@ export function plainProducts({ factors }: Space, chosen: readonly number[]): Pr
   const lists = chosen.flatMap((f) => factors[f] ?? []);
   const sizes = lists.map(({ log }) => log.length);
   const log = lists.reduce<Float64Array>((logs, list) => sums(logs, list.log), new Float64Array(1));
-  return { log, ascending: sizes.filter((size) => size > 1).length < 2, makeUp: { factors: chosen, sizes, ways: null } };
+  return { log, makeUp: { factors: chosen, sizes, ways: null } };
 }
 
 function sums(a: Float64Array, b: Float64Array): Float64Array {

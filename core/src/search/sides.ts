@@ -78,7 +78,7 @@ export function splitSides(space: Space, kept = false): Sides {
   const split = bestSplit(space, kept);
   const tableInner = areAlike(space, split.table, split.inner);
   const inner = productsOf(space, split.inner);
-  const table = tableOf(productsOf(space, split.table, tableInner ? inner : null));
+  const table = tableOf(space, split.table, tableInner ? inner : null);
   const outer = plainProducts(space, split.outer);
   const varying = split.outer.filter((f) => (space.factors[f]?.log.length ?? 0) > 1);
   // one list against one list: of two the inner ones may be gathered, and the outer ones never are

@@ -1,7 +1,7 @@
 import { type Fraction, ONE } from '../ratio.ts';
 import type { Run } from './collect.ts';
 import { compareRatios, type Ratio } from './distinct.ts';
-import { optionOf } from './findOptions.ts';
+import { optionsOf } from './findOptions.ts';
 import { pacedAdmit, paceOf } from './pace.ts';
 import type { Option, Rules, SearchProblem } from './problem.ts';
 import { reachNear, tiesInOrder } from './ranking.ts';
@@ -75,7 +75,7 @@ function slidRatio(run: Run, ratio: Ratio): SlidRatio {
       return ratio.y().sub(ONE);
     },
     inside: problem.limits && ratio.inside,
-    options: (rules, keep) => tiedOptions(run, [ratio], keep, pacedAdmit(rules, run.pace.check)).map((entry) => optionOf(problem, entry)),
+    options: (rules, keep) => tiedOptions(run, [ratio], keep, pacedAdmit(rules, run.pace.check)).map(optionsOf(problem)),
   };
 }
 

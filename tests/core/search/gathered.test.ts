@@ -26,7 +26,7 @@ function plainly(a: RatioList, b: RatioList): Map<string, string[]> {
 }
 
 function together(a: RatioList, b: RatioList) {
-  const { log, ways } = gathered(a, b, sameRatios(a, b));
+  const { log, ...ways } = gathered(a, b, sameRatios(a, b));
   const width = b.log.length;
   const made = [...log.keys()].map((p) =>
     [...ways.way.subarray(ways.first[p], ways.first[p + 1])].flatMap((way) => {
