@@ -12,9 +12,8 @@ export interface Series {
   readonly search: (problem: SearchProblem, rules: Rules, hooks: Hooks) => unknown;
 }
 
-/** Searches of the kind run before the clock starts, so that the compiler has seen them: at least so many, small ones for so long. */
+/** Searches of the kind run before the clock starts, so that the compiler has seen them: at least so many. */
 const WARM_UP = 3;
-const WARM_UP_MS = 300;
 /** Searches of a series that are made however long they take, and whose memory is weighed. */
 const FEWEST = 3;
 
@@ -43,7 +42,7 @@ export function seriesRun(form: Form, { name, problems, rulesOf, search }: Serie
 
   function warmUp(): void {
     let warm_ms = 0;
-    for (let i = 0; !stopped && warm_ms < (i < WARM_UP ? form.series_ms : WARM_UP_MS); i++) {
+    for (let i = 0; !stopped && warm_ms < (i < WARM_UP ? form.series_ms : form.warmUp_ms); i++) {
       const problem = problems[i % problems.length];
       if (problem === undefined) return;
       warm_ms += once(anew(problem));

@@ -1,5 +1,5 @@
-import { type Cell, cellReader } from './cell.ts';
-import { compareRatios, distinctRatios, isAlone, makes, type Ratio } from './distinct.ts';
+import { type Cell, type CellReader, cellReader } from './cell.ts';
+import { compareRatios, distinctRatios, isAlone, makes, optionCount, type Ratio } from './distinct.ts';
 import { join, type Span } from './join.ts';
 import type { Pace } from './pace.ts';
 import type { Sides } from './sides.ts';
@@ -44,11 +44,11 @@ export function collectShell(run: Run, place: Place | null, before: Shell | null
 
   const gather = (): void => {
     pace.check();
-    shell = { ratios: withCells(run, shell, fresh, done), place: shell.place };
+    shell = { ratios: withCells(run, reader, shell, fresh, done), place: shell.place };
     fresh = [];
   };
   const narrow = (): void => {
-    const { kept, enough } = firstTies(space, shell.ratios, options, tuning.buffer / 2);
+    const { kept, enough } = firstTies(run, reader, shell.ratios, options);
     const last = kept.at(-1);
     if (last && (enough || kept.length < shell.ratios.length)) shell = { ratios: kept, place: last.place() };
     const window = windowUpTo(shell.place, inside);
@@ -84,14 +84,15 @@ function leaveOut({ alone, log }: Ratio, span: Span, slack: number): void {
 }
 
 /** The ratios of a shell with fresh cells added, best first; what lies beyond its place or is done already falls away. */
-function withCells({ space, sides }: Run, { ratios, place }: Shell, fresh: readonly Cell[], done: Window | null): readonly Ratio[] {
+function withCells(run: Run, reader: CellReader, { ratios, place }: Shell, fresh: readonly Cell[], done: Window | null): readonly Ratio[] {
+  const { space } = run;
   const window = windowUpTo(place, space.inside);
   const cells = ratios.flatMap((ratio) => ratio.cells ?? []).concat(fresh);
-  const light = distinctRatios(space, cellReader(space, sides), cells).filter(
+  const light = distinctRatios(space, reader, cells).filter(
     ({ log, y }) => holds(window, log, space.slack, y) && !(done && holds(done, log, space.slack, y)),
   );
   for (const ratio of light) {
-    if (!isHeavy(space, ratio)) continue;
+    if (!isHeavy(run, reader, ratio)) continue;
     ratio.cells = null;
     ratio.alone = isAlone(space, ratio);
   }
@@ -99,25 +100,30 @@ function withCells({ space, sides }: Run, { ratios, place }: Shell, fresh: reado
   return [...heavy, ...light].sort((a, b) => compareRatios(space, a, b));
 }
 
-const isHeavy = ({ tuning }: Space, { options, cells }: Ratio): boolean =>
-  options > tuning.heavy || (cells?.length ?? 0) > tuning.buffer / 8;
+function isHeavy({ space: { tuning }, sides }: Run, reader: CellReader, ratio: Ratio): boolean {
+  const cells = ratio.cells?.length ?? 0;
+  if (cells > tuning.buffer / 8) return true;
+  // counting takes longer than finding, and a few cells are never many options unless each stands for many ways
+  const gathered = sides.table.makeUp.ways !== null || sides.inner.makeUp.ways !== null;
+  return (gathered || cells > tuning.buffer / 1024) && optionCount(ratio, reader) > tuning.heavy;
+}
 
 const cellsOf = (ratios: readonly Ratio[]): number => ratios.reduce((n, { cells }) => n + (cells?.length ?? 0), 0);
 
-/** The first ties that hold `options` options; fewer where their cells would be more than `most`, but one tie at least. */
+/** The first ties that hold `options` options; fewer where their cells would fill half of the buffer, but one tie at least. */
 function firstTies(
-  space: Space,
+  { space }: Run,
+  reader: CellReader,
   ratios: readonly Ratio[],
   options: number,
-  most: number,
 ): { readonly kept: readonly Ratio[]; readonly enough: boolean } {
   const kept: Ratio[] = [];
   let held = 0;
   let cells = 0;
   for (const tie of tiesOf(space, ratios)) {
     cells += cellsOf(tie);
-    if (held >= options || (kept.length > 0 && cells > most)) break;
-    held += tie.reduce((n, ratio) => n + ratio.options, 0);
+    if (held >= options || (kept.length > 0 && cells > space.tuning.buffer / 2)) break;
+    held += tie.reduce((n, ratio) => n + optionCount(ratio, reader), 0);
     kept.push(...tie);
   }
   return { kept, enough: held >= options };

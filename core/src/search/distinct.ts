@@ -15,8 +15,9 @@ export interface Ratio {
   /** |e| as a float: decides the order unless two are very near */
   readonly off: number;
   readonly place: () => Place;
-  /** how many options the cells stand for, before any rule across stages */
+  /** how many options the first `counted` cells stand for, before any rule across stages */
   options: number;
+  counted: number;
   /** whether floats tell it apart from every other ratio, see `isAlone`; asked only of what is met very often */
   alone: boolean;
   /** null: heavy, so many options that its cells are not kept but found again by a join of their own */
@@ -62,7 +63,6 @@ export function distinctRatios(space: Space, reader: CellReader, cells: readonly
       ratio = ratioOf(space, reader, cell);
       ratios.push(ratio);
     }
-    ratio.options += reader.options(table, stream);
     ratio.cells?.push(cell);
   }
   return ratios;
@@ -87,6 +87,7 @@ function ratioOf(space: Space, reader: CellReader, { table, stream, log }: Cell)
     off,
     place,
     options: 0,
+    counted: 0,
     alone: false,
     cells: [],
   };
@@ -101,6 +102,16 @@ function ratioOf(space: Space, reader: CellReader, { table, stream, log }: Cell)
 export function isAlone({ constant, mostNumerator, mostDenominator, slack }: Space, { y }: Ratio): boolean {
   const { n, d } = y().div(constant);
   return Math.min(mostNumerator * Number(d), mostDenominator * Number(n)) * 5 * slack < 1;
+}
+
+/** How many options the cells stand for, before any rule across stages; of a heavy ratio how many had been met when it became so. */
+export function optionCount(ratio: Ratio, reader: CellReader): number {
+  const { cells } = ratio;
+  for (; cells && ratio.counted < cells.length; ratio.counted++) {
+    const cell = cells[ratio.counted];
+    if (cell) ratio.options += reader.options(cell.table, cell.stream);
+  }
+  return ratio.options;
 }
 
 /** The order of the ranking among ratios, exact: floats decide only where their own error cannot. */

@@ -27,6 +27,7 @@ export function exactHits(space: Space, wanted: number, admit: Admit, pace: Pace
     off: 0,
     place: () => ({ inside: true, off: ZERO }),
     options: 0,
+    counted: 0,
     alone: false,
     cells: null,
   };

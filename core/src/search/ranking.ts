@@ -13,6 +13,7 @@ const CELLS_PER_OPTION = 2;
  */
 const FEWEST_CELLS = 12;
 const STREAM_PER_CELL = 4096;
+const MOST_CELLS = 1024;
 const OPTIONS_PER_OPTION = 4;
 const WIDEN = whole(4);
 
@@ -56,7 +57,7 @@ function reachByDensity({ space, sides: { table, outer, inner, alike } }: Run, o
   const stream = (outer.log.length * inner.log.length) / orders;
   const cells = table.log.length * stream;
   const span = space.factors.reduce((sum, { log }) => sum + (log.at(-1) ?? 0) - (log[0] ?? 0), 0);
-  const aim = Math.max(FEWEST_CELLS, CELLS_PER_OPTION * options, stream / STREAM_PER_CELL);
+  const aim = Math.max(FEWEST_CELLS, CELLS_PER_OPTION * options, Math.min(MOST_CELLS, stream / STREAM_PER_CELL));
   // if all cells lay evenly over their span, the window of width 2 * reach would hold as many as are aimed at
   const reach = (aim * span) / (2 * cells);
   return cells <= 4 * aim || reach >= 1 ? null : reachNear(reach);

@@ -54,11 +54,12 @@ function searchPiece(part: Space, ratio: Ratio, list: Shortlist, admit: Admit, p
 
 function offerTo(list: Shortlist, space: Space, ratio: Ratio, admit: Admit): (groups: Int32Array) => void {
   const y = ratio.y();
+  const { inside } = ratio;
   const take = (current: Candidate, changed: number): void => {
     if (list.hopeless(current, changed)) return;
-    const candidate = copyOf(current);
-    const purchases = admit(candidate);
-    if (purchases !== null) list.add({ ...candidate, y, inside: ratio.inside, changed, purchases });
+    const { pump, pairs } = copyOf(current);
+    const purchases = admit({ pump, pairs });
+    if (purchases !== null) list.add({ pump, pairs, y, inside, changed, purchases });
   };
   const expand = expander(space, { mostChanged: list.mostChanged, take });
   return (groups) => {
