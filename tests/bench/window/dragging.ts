@@ -1,13 +1,36 @@
 import type { Browser, Page } from 'playwright-core';
+import { MOST_STEPS } from '../../../core/src/triedRatio.ts';
 import { BIG_SHOP_NAME, bigShop } from './bigShop.ts';
 import { watch } from './watch.ts';
 
-/** What is dragged, on which page, and what it holds at a share of the way. */
-const DRAGGED = { key: 'Alt+2', box: '[data-place="materials.0.ratio.parts"]', before: '100 : ', from: 30, to: 60, digits: 2 } as const;
 const STEPS = 120;
+
+/** What is dragged, the keys that lead to it, and what it holds on the way. */
+interface Dragged {
+  readonly what: string;
+  readonly keys: readonly string[];
+  readonly box: string;
+  readonly values: readonly string[];
+}
+const on = (value: (share: number) => string): readonly string[] => Array.from({ length: STEPS }, (_, i) => value(i / STEPS));
+export const DRAGGED: readonly Dragged[] = [
+  {
+    what: 'the slide of "Try a ratio"',
+    keys: ['Alt+3', 'r'],
+    box: '.tried input[type=range]',
+    values: on((share) => String(Math.round(MOST_STEPS * (2 * share - 1)))),
+  },
+  {
+    what: "the material's own ratio",
+    keys: ['Alt+2'],
+    box: '[data-place="materials.0.ratio.parts"]',
+    values: on((share) => `100 : ${(30 + 30 * share).toFixed(2)}`),
+  },
+];
 const MOST_MS = 60_000;
 
 export interface Dragging {
+  readonly what: string;
   readonly steps: number;
   /** null: none of 50 ms or more */
   readonly longestTask_ms: number | null;
@@ -18,7 +41,7 @@ export interface Dragging {
 }
 
 /** The target dragged on the large shop, a new value each frame. */
-export async function dragging(browser: Browser, address: string): Promise<Dragging> {
+export async function dragging(browser: Browser, address: string, { what, keys, box, values }: Dragged): Promise<Dragging> {
   const context = await browser.newContext();
   const page = await context.newPage();
   // without pickers of its own the page uploads
@@ -26,13 +49,14 @@ export async function dragging(browser: Browser, address: string): Promise<Dragg
   await watch(page, false);
   await page.goto(address);
   await openBigShop(page);
-  await page.keyboard.press(DRAGGED.key);
-  await page.locator(DRAGGED.box).waitFor();
+  await page.waitForFunction(() => window.usable_ms, undefined, { timeout: MOST_MS });
+  for (const key of keys) await page.keyboard.press(key);
+  await page.locator(box).waitFor();
   await page.evaluate(() => void window.longTasks_ms.splice(0));
-  const dragged = await page.evaluate(drag, { ...DRAGGED, steps: STEPS, most_ms: MOST_MS });
+  const dragged = await page.evaluate(drag, { box, values, most_ms: MOST_MS });
   const tasks_ms = await page.evaluate(() => window.longTasks_ms);
   await context.close();
-  return { steps: STEPS, longestTask_ms: tasks_ms.length === 0 ? null : Math.max(...tasks_ms), ...dragged };
+  return { what, steps: values.length, longestTask_ms: tasks_ms.length === 0 ? null : Math.max(...tasks_ms), ...dragged };
 }
 
 async function openBigShop(page: Page): Promise<void> {
@@ -45,11 +69,7 @@ async function openBigShop(page: Page): Promise<void> {
 
 interface Drag {
   readonly box: string;
-  readonly before: string;
-  readonly from: number;
-  readonly to: number;
-  readonly digits: number;
-  readonly steps: number;
+  readonly values: readonly string[];
   readonly most_ms: number;
 }
 
@@ -60,8 +80,8 @@ async function drag(how: Drag): Promise<Pick<Dragging, 'answered_ms' | 'longestF
   const frame = () => new Promise<number>((then) => requestAnimationFrame(then));
   let longestFrame_ms = 0;
   let last_ms = await frame();
-  for (let i = 0; i < how.steps; i++) {
-    box.value = how.before + (how.from + ((how.to - how.from) * i) / how.steps).toFixed(how.digits);
+  for (const value of how.values) {
+    box.value = value;
     box.dispatchEvent(new InputEvent('input', { bubbles: true }));
     const now_ms = await frame();
     longestFrame_ms = Math.max(longestFrame_ms, now_ms - last_ms);

@@ -24,7 +24,10 @@ export async function watch(page: Page, opensExample: boolean): Promise<void> {
     window.Worker = class extends Plain {
       constructor(address: string | URL, options?: WorkerOptions) {
         super(address, options);
-        this.addEventListener('message', ({ data }) => data.kind === 'found' && window.dispatchEvent(new Event('searched')));
+        this.addEventListener(
+          'message',
+          ({ data }) => (data.kind === 'found' || data.kind === 'near') && window.dispatchEvent(new Event('searched')),
+        );
       }
     };
     const look = () => {
