@@ -28,3 +28,8 @@ export function float(value: Fraction): number {
 
 export const least = (a: Fraction, b: Fraction): Fraction => (a.compare(b) <= 0 ? a : b);
 export const most = (a: Fraction, b: Fraction): Fraction => (a.compare(b) >= 0 ? a : b);
+
+/** The greatest common divisor of two whole numbers >= 0; 0 divides nothing and is divided by all. */
+export function greatestCommon(a: bigint, b: bigint): bigint {
+  return b === 0n ? a : greatestCommon(b, a % b);
+}

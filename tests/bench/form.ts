@@ -23,7 +23,7 @@ export const FULL: Form = {
   search_ms: 60_000,
   series_ms: 45_000,
   warmUp_ms: 1_500,
-  loops_ms: 240_000,
+  loops_ms: 120_000,
   slide_ms: 20_000,
 };
 export const QUICK: Form = {

@@ -1,5 +1,5 @@
-import { everyWay, firstWay, type MakeUp, optionsIn } from './products.ts';
-import type { Alike, Sides } from './sides.ts';
+import { everyWay, firstWay, type MakeUp, optionsIn, waysOf } from './products.ts';
+import { type Alike, ordersOf, type Sides } from './sides.ts';
 import type { Space } from './space.ts';
 
 /** One product from the table and one from the stream, as the join finds them; it stands for every order of them that makes the same y. */
@@ -16,6 +16,8 @@ export interface CellReader {
   readonly groups: (table: number, stream: number) => Int32Array;
   /** the same for every way in every order */
   readonly every: (table: number, stream: number, take: (groups: Int32Array) => void) => void;
+  /** in how many ways it is made, every order counted; sooner told than its options */
+  readonly ways: (table: number, stream: number) => number;
   /** how many options the cell stands for, before any rule across stages */
   readonly options: (table: number, stream: number) => number;
 }
@@ -26,6 +28,7 @@ export function cellReader(space: Space, { table, outer, inner, alike }: Sides):
   const width = inner.log.length;
   const storedAt = (entry: number): number => (product ? (product[entry] ?? 0) : entry);
   const outerAt = (stream: number): number => Math.trunc(stream / width);
+  const orders = ordersOf(alike);
   const options = (makeUp: MakeUp, index: number): number => optionsIn(space, makeUp, index, groups);
   return {
     groups: (entry, stream) => {
@@ -44,6 +47,7 @@ export function cellReader(space: Space, { table, outer, inner, alike }: Sides):
         everyWay(stored, storedAt(k), groups, ofInner);
       });
     },
+    ways: (entry, stream) => waysOf(stored, storedAt(entry)) * waysOf(inner.makeUp, stream % width) * orders,
     options: (entry, stream) => {
       const o = outerAt(stream);
       let sum = 0;

@@ -40,7 +40,7 @@ export function collectShell(run: Run, place: Place | null, before: Shell | null
   let known = edge;
   let fresh: Cell[] = [];
   // the first look comes early: what is heavy shows long before the buffer is full, and from then on is not kept
-  let room = tuning.buffer / 4;
+  let room = tuning.buffer / 8;
 
   const gather = (): void => {
     pace.check();
@@ -92,7 +92,9 @@ function withCells(run: Run, reader: CellReader, { ratios, place }: Shell, fresh
     ({ log, y }) => holds(window, log, space.slack, y) && !(done && holds(done, log, space.slack, y)),
   );
   for (const ratio of light) {
-    if (!isHeavy(run, reader, ratio)) continue;
+    if (!isHeavy(space, reader, ratio)) continue;
+    // every cell is an option at least, and that is many enough
+    ratio.options = Math.max(ratio.options, ratio.cells?.length ?? 0);
     ratio.cells = null;
     ratio.alone = isAlone(space, ratio);
   }
@@ -100,12 +102,12 @@ function withCells(run: Run, reader: CellReader, { ratios, place }: Shell, fresh
   return [...heavy, ...light].sort((a, b) => compareRatios(space, a, b));
 }
 
-function isHeavy({ space: { tuning }, sides }: Run, reader: CellReader, ratio: Ratio): boolean {
-  const cells = ratio.cells?.length ?? 0;
-  if (cells > tuning.buffer / 8) return true;
-  // counting takes longer than finding, and a few cells are never many options unless each stands for many ways
-  const gathered = sides.table.makeUp.ways !== null || sides.inner.makeUp.ways !== null;
-  return (gathered || cells > tuning.buffer / 1024) && optionCount(ratio, reader) > tuning.heavy;
+function isHeavy({ tuning }: Space, reader: CellReader, ratio: Ratio): boolean {
+  const cells = ratio.cells ?? [];
+  if (cells.length > tuning.buffer / 16) return true;
+  // counting options takes longer than finding them, and a few ways are never very many options
+  const ways = cells.reduce((sum, { table, stream }) => sum + reader.ways(table, stream), 0);
+  return ways > tuning.buffer / 16 && optionCount(ratio, reader) > tuning.heavy;
 }
 
 const cellsOf = (ratios: readonly Ratio[]): number => ratios.reduce((n, { cells }) => n + (cells?.length ?? 0), 0);

@@ -104,7 +104,7 @@ export function isAlone({ constant, mostNumerator, mostDenominator, slack }: Spa
   return Math.min(mostNumerator * Number(d), mostDenominator * Number(n)) * 5 * slack < 1;
 }
 
-/** How many options the cells stand for, before any rule across stages; of a heavy ratio how many had been met when it became so. */
+/** How many options the cells stand for, before any rule across stages; of a heavy ratio fewer than that. */
 export function optionCount(ratio: Ratio, reader: CellReader): number {
   const { cells } = ratio;
   for (; cells && ratio.counted < cells.length; ratio.counted++) {

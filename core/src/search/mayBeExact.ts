@@ -1,4 +1,4 @@
-import type { Fraction } from '../ratio.ts';
+import { type Fraction, greatestCommon } from '../ratio.ts';
 import type { RatioList } from './ratioLists.ts';
 import { distinctAscending } from './sorted.ts';
 
@@ -18,7 +18,7 @@ function without(value: bigint, list: RatioList, part: 0 | 1): bigint {
   let rest = value;
   for (const divisor of divisorsIn(list, part)) {
     if (rest === 1n) break;
-    for (let common = gcd(rest, divisor); common > 1n; common = gcd(rest, common)) rest /= common;
+    for (let common = greatestCommon(rest, divisor); common > 1n; common = greatestCommon(rest, common)) rest /= common;
   }
   return rest;
 }
@@ -28,8 +28,4 @@ function* divisorsIn({ numerator, denominator, mostNumerator, mostDenominator, e
   const values = part === 0 ? numerator : denominator;
   if (Math.max(mostNumerator, mostDenominator) < 2 ** 53) for (const value of distinctAscending(values)) yield BigInt(value);
   else for (let g = 0; g < values.length; g++) yield exact(g)[part];
-}
-
-function gcd(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : gcd(b, a % b);
 }

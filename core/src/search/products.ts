@@ -78,6 +78,10 @@ export function optionsIn({ factors }: Space, makeUp: MakeUp, product: number, g
 
 const choicesOf = (list: RatioList | undefined, g: number): number => (list?.first[g + 1] ?? 0) - (list?.first[g] ?? 0);
 
+/** How many ways a product is made in. */
+export const waysOf = ({ ways }: MakeUp, product: number): number =>
+  ways === null ? 1 : ((ways.first[product + 1] ?? 0) - (ways.first[product] ?? 0)) * (ways.mirrored ? 2 : 1);
+
 /** Writes every way to make a product into `groups`, one after another, and calls `then` for each. */
 export function everyWay({ factors, sizes, ways }: MakeUp, product: number, groups: Int32Array, then: () => void): void {
   if (ways === null) {

@@ -1,6 +1,7 @@
 import { type Fraction, ONE, ratioOf, whole } from '../ratio.ts';
 import { collectShell, type Run, type Shell } from './collect.ts';
 import type { Ratio } from './distinct.ts';
+import { ordersOf } from './sides.ts';
 import type { Space } from './space.ts';
 import { tiesOf } from './ties.ts';
 import { nearer, type Place } from './window.ts';
@@ -22,8 +23,9 @@ const WIDEN = whole(4);
  * They are found shell by shell: a window around the wanted ratio, then a wider one without what was in the first, until nothing is left.
  *
  * @param options how many options the caller hopes to see, > 0; any number gives the same ratios
+ * @param widen   how many times wider the next window is, > 1; any number gives the same ratios
  */
-export function* tiesInOrder(run: Run, options: number, last: Place | null): Generator<readonly Ratio[]> {
+export function* tiesInOrder(run: Run, options: number, last: Place | null, widen: Fraction = WIDEN): Generator<readonly Ratio[]> {
   const { space } = run;
   let reach = space.tuning.firstReach ?? reachByDensity(run, options);
   let shell: Shell | null = null;
@@ -34,15 +36,15 @@ export function* tiesInOrder(run: Run, options: number, last: Place | null): Gen
     // a narrowed shell left some of its window: the next one takes up from there
     if (shell.place !== place) continue;
     if (place === last) return;
-    reach = wider(reach);
+    reach = wider(reach, widen);
   }
 }
 
 /** null reaches everything. */
 type Reach = Fraction | null;
 
-function wider(reach: Reach): Reach {
-  const next = reach?.mul(WIDEN) ?? null;
+function wider(reach: Reach, widen: Fraction): Reach {
+  const next = reach?.mul(widen) ?? null;
   return next && next.compare(ONE) < 0 ? next : null;
 }
 
@@ -53,8 +55,7 @@ function placeAt(reach: Reach, { problem }: Space): Place | null {
 }
 
 function reachByDensity({ space, sides: { table, outer, inner, alike } }: Run, options: number): Reach {
-  const orders = (alike.outerInner ? 2 : 1) * (alike.tableInner ? (alike.outerInner ? 3 : 2) : 1);
-  const stream = (outer.log.length * inner.log.length) / orders;
+  const stream = (outer.log.length * inner.log.length) / ordersOf(alike);
   const cells = table.log.length * stream;
   const span = space.factors.reduce((sum, { log }) => sum + (log.at(-1) ?? 0) - (log[0] ?? 0), 0);
   const aim = Math.max(FEWEST_CELLS, CELLS_PER_OPTION * options, Math.min(MOST_CELLS, stream / STREAM_PER_CELL));

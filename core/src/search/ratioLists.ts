@@ -87,13 +87,12 @@ function gcd(a: number, b: number): number {
   return x;
 }
 
-/** The pump ratios over `unit`, one of them: what they have in common would only make the integers long. */
+/** The pump ratios over `unit`, what they have in common. */
 export function pumpList(pumps: readonly PumpPair[], unit: Fraction, ranks: Ranks, chosen: (pump: PumpPair) => boolean): RatioList {
   const groups = new Map<string, { readonly ratio: Fraction; readonly log: number; readonly members: number[] }>();
   for (const [index, pump] of pumps.entries()) {
     if (!chosen(pump)) continue;
     const ratio = pump.ratio.div(unit);
-    if (ratio.s <= 0n || ratio.n === 0n) throw new RangeError(`pump ratio ${pump.ratio.toFraction()}: not above 0`);
     const key = ratio.toFraction();
     const known = groups.get(key);
     if (known) known.members.push(index);

@@ -25,6 +25,9 @@ export interface Alike {
   readonly tableInner: boolean;
 }
 
+/** How many orders the products of most cells may stand in. */
+export const ordersOf = ({ outerInner, tableInner }: Alike): number => (outerInner && tableInner ? 6 : outerInner || tableInner ? 2 : 1);
+
 export interface Split {
   readonly table: readonly number[];
   readonly outer: readonly number[];

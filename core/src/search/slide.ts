@@ -1,4 +1,4 @@
-import { type Fraction, ONE } from '../ratio.ts';
+import { type Fraction, ONE, ratioOf } from '../ratio.ts';
 import type { Run } from './collect.ts';
 import { compareRatios, type Ratio } from './distinct.ts';
 import { optionsOf } from './findOptions.ts';
@@ -34,7 +34,9 @@ export interface Slide {
 }
 
 /** So many times the ratios that are asked for are kept around the last target: a small step finds its answer among them. */
-const BAND = 2;
+const BAND = 1.25;
+/** Looking once more takes little here, so a window that held too few grows by little. */
+const WIDEN = ratioOf(3, 2);
 
 /**
  * The same problem for one wanted ratio after another, quick enough to follow a hand: what depends on the rack alone is made once.
@@ -57,7 +59,7 @@ export function slideOf(problem: SearchProblem, tuning: Tuning = DEFAULT_TUNING)
       const run: Run = { space: aimedAt(start, wanted), sides, pace };
       let nearest = band && nearestIn(band, run.space, keep);
       if (nearest === null) {
-        band = bandAround(band ? { ...run, space: reachingAsFar(run.space, band) } : run, BAND * keep);
+        band = bandAround(band ? { ...run, space: reachingAsFar(run.space, band) } : run, Math.ceil(BAND * keep));
         nearest = band.ratios.slice(0, keep);
       }
       return nearest.map((ratio) => slidRatio(run, ratio));
@@ -89,13 +91,13 @@ interface Band {
 
 /** As many ratios as around the last target will be found about as far around this one. */
 function reachingAsFar(space: Space, { ratios }: Band): Space {
-  const reach = 1.25 * (ratios.at(-1)?.off ?? 1);
+  const reach = 1.1 * (ratios.at(-1)?.off ?? 1);
   return { ...space, tuning: { ...space.tuning, firstReach: reach > 0 && reach < 1 ? reachNear(reach) : null } };
 }
 
 function bandAround(run: Run, wanted: number): Band {
   const ratios: Ratio[] = [];
-  for (const tie of tiesInOrder(run, wanted, null)) {
+  for (const tie of tiesInOrder(run, wanted, null, WIDEN)) {
     if (ratios.length >= wanted) {
       // the tie just begun shows that the last is complete
       const last = ratios.at(-1);

@@ -1,4 +1,4 @@
-import { type Fraction, ONE, ratioOf } from '../ratio.ts';
+import { type Fraction, greatestCommon, ONE, ratioOf } from '../ratio.ts';
 import { mayBeExact } from './mayBeExact.ts';
 import type { Pair, PumpPair, SearchProblem } from './problem.ts';
 import { pumpRanks, stageRanks } from './ranks.ts';
@@ -61,10 +61,16 @@ export function factorsOf(problem: SearchProblem): readonly ((chosen: Chosen) =>
   ];
 }
 
+/** What all pump ratios have in common, as a factor: left in the lists it would only make the integers long. */
 function unitOf({ pumps }: SearchProblem): Fraction {
-  const [pump] = pumps;
-  if (!pump) throw new RangeError('search: no pumps');
-  return pump.ratio;
+  if (pumps.length === 0) throw new RangeError('search: no pumps');
+  let [n, d] = [0n, 0n];
+  for (const { ratio } of pumps) {
+    if (ratio.s <= 0n || ratio.n === 0n) throw new RangeError(`pump ratio ${ratio.toFraction()}: not above 0`);
+    n = greatestCommon(ratio.n, n);
+    d = greatestCommon(ratio.d, d);
+  }
+  return ratioOf(n, d);
 }
 
 export function layOut(problem: SearchProblem, factors: readonly RatioList[], tuning: Tuning): Space | null {
@@ -72,7 +78,9 @@ export function layOut(problem: SearchProblem, factors: readonly RatioList[], tu
   if (limits && (limits.low.compare(-1) <= 0 || limits.low.compare(0) > 0 || limits.high.compare(0) < 0))
     throw new RangeError(`search: limits ${limits.low.toFraction()} to ${limits.high.toFraction()}`);
   // a machine without choices is still asked for a ratio above 0
-  const aim = aimOf(problem, factors);
+  if (problem.wanted.compare(0) <= 0 || problem.fixed.compare(0) <= 0)
+    throw new RangeError(`search: ratio ${problem.wanted.toFraction()} or ${problem.fixed.toFraction()} not above 0`);
+  const aim = aimOf(problem, problem.fixed.mul(unitOf(problem)).div(problem.wanted), factors);
   if (factors.some((list) => list.log.length === 0)) return null;
   const mostNumerator = factors.reduce((product, list) => product * list.mostNumerator, 1);
   const mostDenominator = factors.reduce((product, list) => product * list.mostDenominator, 1);
@@ -90,17 +98,14 @@ export function layOut(problem: SearchProblem, factors: readonly RatioList[], tu
 
 /** The same space for another wanted ratio, > 0: the factors' ratios, and all that is made of them, stay. */
 export function aimedAt(space: Space, wanted: Fraction): Space {
-  const aim = aimOf({ ...space.problem, wanted }, space.factors);
+  if (wanted.compare(0) <= 0) throw new RangeError(`search: ratio ${wanted.toFraction()} not above 0`);
+  const aim = aimOf({ ...space.problem, wanted }, space.constant.mul(space.problem.wanted).div(wanted), space.factors);
   return { ...space, ...aim, residuesDecide: space.mostNumerator * space.mostDenominator * 5 * aim.slack < 2 ** 31 };
 }
 
 type Aim = Pick<Space, 'problem' | 'constant' | 'logConstant' | 'slack' | 'mayBeExact'>;
 
-function aimOf(problem: SearchProblem, factors: readonly RatioList[]): Aim {
-  const { fixed, wanted } = problem;
-  if (wanted.compare(0) <= 0 || fixed.compare(0) <= 0)
-    throw new RangeError(`search: ratio ${wanted.toFraction()} or ${fixed.toFraction()} not above 0`);
-  const constant = fixed.mul(unitOf(problem)).div(wanted);
+function aimOf(problem: SearchProblem, constant: Fraction, factors: readonly RatioList[]): Aim {
   const logConstant = logarithm(constant);
   const span = factors.reduce((sum, { log }) => sum + Math.max(Math.abs(log[0] ?? 0), Math.abs(log.at(-1) ?? 0)), Math.abs(logConstant));
   if (!Number.isFinite(span)) throw new RangeError('search: a ratio lies outside the range of floats');

@@ -4,7 +4,7 @@ import type { Fraction } from '../ratio.ts';
 export interface Tuning {
   /** cells collected before they are gathered by ratio and the window is narrowed */
   readonly buffer: number;
-  /** a ratio of more options than this, or of an eighth of the buffer in cells, is heavy: it is found again by number of changed parts */
+  /** a ratio of more options than this, or of a sixteenth of the buffer in cells, is heavy: it is found again by number of changed parts */
   readonly heavy: number;
   /** products of two lists are gathered by ratio where there are more than this */
   readonly gathered: number;

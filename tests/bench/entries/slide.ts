@@ -3,7 +3,7 @@ import { type Option, slideOf } from '../../../core/src/search/index.ts';
 import { anything } from '../../core/search/racks.ts';
 import { best } from '../bench.ts';
 import type { Form } from '../form.ts';
-import { instance, KEEP, ordinary, problemOf } from '../instances.ts';
+import { instance, ordinary, problemOf } from '../instances.ts';
 import { rawCount } from '../nestedLoops.ts';
 import type { Row } from '../report.ts';
 import { figure } from '../table.ts';
@@ -12,6 +12,8 @@ import { comparedNote, type Entry, noLonger } from './entry.ts';
 
 const INSTANCE = instance(60, 3);
 const STEPS = 200;
+/** As many ratios as a screen has rows. */
+const ROWS = 20;
 /** Beside one step in so many a search from nothing is made, to compare times and answers. */
 const COMPARED = 10;
 const WARM_UP = 3;
@@ -56,7 +58,7 @@ function slideOver(name: string, span: Fraction, { slide_ms }: Form): Slid {
   const apart: string[] = [];
   const end_ms = performance.now() + slide_ms;
   for (const [i, wanted] of targets.entries()) {
-    const { ms, value } = timed(() => prepared.value?.at(wanted, KEEP) ?? []);
+    const { ms, value } = timed(() => prepared.value?.at(wanted, ROWS) ?? []);
     steps_ms.push(ms);
     if (i % COMPARED === 0) {
       const search = searched(wanted);
