@@ -46,6 +46,8 @@ function residueOf({ factors }: Space, groups: Int32Array, part: 'top' | 'bottom
   return residue;
 }
 
+const OFTEN = 4;
+
 /** The cells gathered by exact ratio, in no order. */
 export function distinctRatios(space: Space, reader: CellReader, cells: readonly Cell[]): Ratio[] {
   const ratios: Ratio[] = [];
@@ -63,7 +65,8 @@ export function distinctRatios(space: Space, reader: CellReader, cells: readonly
       ratio = ratioOf(space, reader, cell);
       ratios.push(ratio);
     }
-    ratio.cells?.push(cell);
+    // once it is met again and again, it pays to know whether floats are enough
+    if (ratio.cells?.push(cell) === OFTEN) ratio.alone = isAlone(space, ratio);
   }
   return ratios;
 }
