@@ -54,7 +54,11 @@ const SETTLE_ms = 60;
 
 export function createSolution(shop: ShopStore, selection: () => Selection, say: () => Say): Solution {
   const solver = makeSolver();
-  onCleanup(() => solver.stop());
+  const idle = requestIdleCallback(() => solver.ready());
+  onCleanup(() => {
+    cancelIdleCallback(idle);
+    solver.stop();
+  });
   const plan = createMemo(() => (shop.file === null ? null : resolve(shop.file, selection(), say())));
   const [answered, setAnswered] = createSignal<Answered | null>(null);
   const [progress, setProgress] = createSignal<number | null>(null);
@@ -94,7 +98,8 @@ export function createSolution(shop: ShopStore, selection: () => Selection, say:
                 }),
             },
           ),
-        SETTLE_ms,
+        // a file just opened is not being typed
+        answered() === null ? 0 : SETTLE_ms,
       );
       onCleanup(() => clearTimeout(timer));
     }),

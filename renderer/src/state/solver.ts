@@ -2,6 +2,8 @@ import type { Mounted, Ranked } from '../../../core/src/index.ts';
 import type { SearchReply, SearchRequest } from './messages.ts';
 
 export interface Solver {
+  /** Has a worker started by the time the first search comes. */
+  ready(): void;
   /** Starts a search; one that still runs is stopped, and its answer never arrives. */
   start(request: Omit<SearchRequest, 'id'>, on: SolverEvents): void;
   cancel(): void;
@@ -14,7 +16,7 @@ export interface SolverEvents {
   fault(message: string): void;
 }
 
-/** A running search cannot hear a message, so it is cancelled by ending its worker; the next search gets a new one. */
+/** A running search cannot hear a message, so it is cancelled by ending its worker; a new one starts at once, since starting takes a while. */
 export function makeSolver(): Solver {
   let worker: Worker | null = null;
   let running = 0;
@@ -24,14 +26,30 @@ export function makeSolver(): Solver {
     worker = null;
     running = 0;
   };
+  const started = (): Worker => {
+    if (worker !== null) return worker;
+    const made = new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module' });
+    // one that never got to run is tried anew with the next search, which then says what is wrong
+    made.onerror = () => {
+      if (worker === made) worker = null;
+    };
+    worker = made;
+    return made;
+  };
+  const cancel = () => {
+    if (running === 0) return;
+    end();
+    started();
+  };
   return {
+    ready: () => void started(),
     start(request, on) {
-      if (running !== 0) end();
-      worker ??= new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module' });
+      cancel();
+      const asked = started();
       next += 1;
       const id = next;
       running = id;
-      worker.onmessage = ({ data }: MessageEvent<SearchReply>) => {
+      asked.onmessage = ({ data }: MessageEvent<SearchReply>) => {
         if (data.id !== running) return;
         if (data.kind === 'progress') {
           on.progress(data.done);
@@ -41,14 +59,14 @@ export function makeSolver(): Solver {
         if (data.kind === 'found') on.found(data.ranked);
         else on.fault(data.message);
       };
-      worker.onerror = (event) => {
+      asked.onerror = (event) => {
         if (running !== id) return;
         end();
         on.fault(event.message);
       };
-      worker.postMessage({ ...request, id } satisfies SearchRequest);
+      asked.postMessage({ ...request, id } satisfies SearchRequest);
     },
-    cancel: end,
+    cancel,
     stop: end,
   };
 }
