@@ -14,6 +14,9 @@ export {
   type SearchProblem,
   withoutFailures,
 } from './problem.ts';
+export type { Gap, ReachWindow } from './reachGap.ts';
+export { listReach, type ReachList } from './reachList.ts';
+export { reachWithin, type Served } from './reachWithin.ts';
 export { type Slide, type SlidRatio, slideOf } from './slide.ts';
 export { tradeOff } from './tradeOff.ts';
 export { fewestRelaxations, type ReasonHooks } from './whyNot.ts';
