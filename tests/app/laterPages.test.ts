@@ -88,6 +88,7 @@ test('once the window is idle all pages are there: without the server they open'
   for (const [key, name] of [
     ['Alt+1', 'Machine'],
     ['Alt+2', 'Material'],
+    ['Alt+4', 'Reach'],
     ['Alt+5', 'Sheet'],
     ['Alt+3', 'Options'],
   ] as const) {

@@ -29,7 +29,7 @@ async function demo(choices: Parameters<typeof launch>[1] = {}): Promise<Page> {
 }
 
 describe('every page', () => {
-  const PAGES = ['Start', 'Machine', 'Material', 'Options', 'Sheet'] as const;
+  const PAGES = ['Start', 'Machine', 'Material', 'Options', 'Reach', 'Sheet'] as const;
 
   async function opened(name: (typeof PAGES)[number]): Promise<Page> {
     if (name === 'Start') {
@@ -65,7 +65,7 @@ describe('every page', () => {
     });
     app.page.on('pageerror', (error) => errors.push(error.message));
     await openDemo(app.page);
-    for (const key of ['1', '2', '3', '5']) await app.page.keyboard.press(`Alt+${key}`);
+    for (const key of ['1', '2', '3', '4', '5']) await app.page.keyboard.press(`Alt+${key}`);
     await expect.poll(() => app.page.locator('.paper-holder').count()).toBe(1);
     expect(errors).toEqual([]);
     expect(app.stage.log.filter(([what]) => what === 'network' || what === 'cancelled')).toEqual([]);

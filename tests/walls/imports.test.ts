@@ -20,12 +20,13 @@ const ORDER: readonly (readonly string[])[] = [
   ['checks', 'drift'],
   ['option'],
   ['band', 'choices', 'facts', 'file', 'layOut'],
+  ['logMarks', 'sheet'],
   ['answer', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
-  ['json', 'rackChange', 'standing'],
+  ['json', 'rackChange', 'reachWords', 'standing'],
   ['nearRatiosJson'],
   ['index', 'optionList'],
   ['optionWords'],
-  ['comparison'],
+  ['comparison', 'materialReach'],
 ];
 
 /** Each library behind one door. */

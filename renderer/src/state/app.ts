@@ -4,7 +4,7 @@ import type { Host, Paper } from '../host/host.ts';
 import { createShopStore, type ShopStore } from './shopStore.ts';
 import { createSolution, type Solution } from './solution.ts';
 
-export const PAGES = ['machine', 'material', 'options', 'sheet'] as const;
+export const PAGES = ['machine', 'material', 'options', 'reach', 'sheet'] as const;
 export type Page = (typeof PAGES)[number];
 
 /** A yes-or-no question to the person; `yes` names what is lost, so it is never the button that waits for Enter. */
@@ -13,6 +13,13 @@ export interface Question {
   readonly yes: string;
   readonly no: string;
   readonly answer: (yes: boolean) => void;
+}
+
+/** The window of ratios that the Reach page shows and its tolerance, as typed; no ends: all that can be built. */
+export interface ReachAsked {
+  readonly low: string;
+  readonly high: string;
+  readonly tolerance: string;
 }
 
 /** The code of the pages, which comes in files of their own. */
@@ -44,6 +51,8 @@ export interface App {
   /** Whether the workings are printed behind the sheet. */
   readonly workings: () => boolean;
   readonly setWorkings: (on: boolean) => void;
+  readonly reachAsked: () => ReachAsked;
+  readonly askReach: (asked: ReachAsked) => void;
   /** One line for the person: a disk failure, a refused file. Null hides it. */
   readonly notice: () => string | null;
   readonly tell: (notice: string | null) => void;
@@ -67,6 +76,9 @@ export function useApp(): App {
   return app;
 }
 
+/** Two per cent is what most data sheets allow. */
+const REACH: ReachAsked = { low: '', high: '', tolerance: '2' };
+
 /** A row's place as a field carries it, so that a finding can find its field. */
 export const placeKey = (place: Place): string => place.join('.');
 
@@ -76,6 +88,7 @@ export function createApp(host: Host, files: PageFiles): App {
   let asked: Page = 'options';
   const [machine, pickMachine] = createSignal(0);
   const [material, pickMaterial] = createSignal(0);
+  const [reachAsked, askReach] = createSignal(REACH);
   const [notice, tell] = createSignal<string | null>(null);
   const [question, pose] = createSignal<Question | null>(null);
   const [sought, seek] = createSignal<Place | null>(null, { equals: false });
@@ -107,6 +120,8 @@ export function createApp(host: Host, files: PageFiles): App {
     setPaper,
     workings,
     setWorkings,
+    reachAsked,
+    askReach: (asked) => void askReach(asked),
     notice,
     tell: (line) => void tell(line),
     question,
@@ -156,6 +171,7 @@ export function createApp(host: Host, files: PageFiles): App {
     shop.load(file, name, token);
     pickMachine(0);
     pickMaterial(0);
+    askReach(REACH);
     // A file with holes opens where they are filled.
     void show(solution.plan()?.ok ? 'options' : 'machine');
   }

@@ -12,9 +12,15 @@ export interface Command {
   readonly run: () => void | Promise<void>;
 }
 
-const PAGE_TITLES: Readonly<Record<Page, string>> = { machine: 'Machine', material: 'Material', options: 'Options', sheet: 'Sheet' };
-/** Reach stands at 4 and Ratio check at 6 once they are there, so that no key changes its meaning. */
-const PAGE_KEYS: Readonly<Record<Page, string>> = { machine: 'Alt+1', material: 'Alt+2', options: 'Alt+3', sheet: 'Alt+5' };
+const PAGE_TITLES: Readonly<Record<Page, string>> = {
+  machine: 'Machine',
+  material: 'Material',
+  options: 'Options',
+  reach: 'Reach',
+  sheet: 'Sheet',
+};
+/** Ratio check stands at 6 once it is there, so that no key changes its meaning. */
+const PAGE_KEYS: Readonly<Record<Page, string>> = { machine: 'Alt+1', material: 'Alt+2', options: 'Alt+3', reach: 'Alt+4', sheet: 'Alt+5' };
 
 export function commandsOf(app: App): readonly Command[] {
   const { shop, host } = app;

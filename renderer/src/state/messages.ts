@@ -1,4 +1,7 @@
 import type { Mounted, Ranked, Say, Selection, ShopFile } from '../../../core/src/index.ts';
+import type { Fraction } from '../../../core/src/ratio.ts';
+import type { Reach } from '../../../core/src/reach/reach.ts';
+import type { ReachWindow } from '../../../core/src/reachWindow.ts';
 
 /** What the page asks of the search worker, and what comes back; `id` tells late answers apart. */
 export interface SearchRequest {
@@ -30,4 +33,23 @@ export interface SentNear {
 
 export type TryReply =
   | { readonly id: number; readonly kind: 'near'; readonly near: readonly SentNear[] }
+  | { readonly id: number; readonly kind: 'fault'; readonly message: string };
+
+export interface AskedReach {
+  /** Null: all that can be built, and these ratios with it. */
+  readonly window: ReachWindow | null;
+  readonly around: readonly Fraction[];
+  readonly tolerance: Fraction;
+}
+
+/** What the page asks of the worker that knows the reach: a plan goes ahead of all that is asked of it. */
+export type ReachRequest =
+  | ({ readonly kind: 'plan' } & Omit<SearchRequest, 'id'>)
+  | ({ readonly kind: 'reach'; readonly id: number } & AskedReach)
+  | { readonly kind: 'best'; readonly id: number; readonly material: string };
+
+export type ReachReply =
+  | { readonly id: number; readonly kind: 'progress'; readonly done: number }
+  | { readonly id: number; readonly kind: 'reach'; readonly reach: Reach }
+  | { readonly id: number; readonly kind: 'best'; readonly material: string; readonly best: Mounted | null }
   | { readonly id: number; readonly kind: 'fault'; readonly message: string };

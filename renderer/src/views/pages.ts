@@ -9,6 +9,7 @@ import { PARTS } from './options/parts.ts';
 const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, never>>>> = {
   machine: later(async () => (await import('./machine/MachinePage.tsx')).MachinePage),
   material: later(async () => (await import('./material/MaterialPage.tsx')).MaterialPage),
+  reach: later(async () => (await import('./reach/ReachPage.tsx')).ReachPage),
   sheet: later(async () => (await import('./sheet/SheetPage.tsx')).SheetPage),
 };
 
@@ -25,7 +26,7 @@ export const pageView = (page: Page): Component | undefined => (page === 'option
 /** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
 export function loadWhenIdle(): void {
   const loadAll = async () => {
-    for (const part of [...PARTS, LATER.material, LATER.machine, LATER.sheet]) await part.load();
+    for (const part of [...PARTS, LATER.material, LATER.machine, LATER.reach, LATER.sheet]) await part.load();
     await rackTables();
   };
   // Whoever asks for what could not be read is told then.

@@ -1,0 +1,80 @@
+import { flowOf } from './flow.ts';
+import { exactRatioText, fixed, offRatioText, ratioText, type Say, signedRangeText } from './format.ts';
+import { layOption, type Mounted } from './layOut.ts';
+import { insideWord } from './optionWords.ts';
+import type { Plan } from './plan.ts';
+import { type Fraction, float, ONE } from './ratio.ts';
+import { amountText } from './shown.ts';
+
+/** One material of the shop on the machine, worded: what it wants, and the best that can be built for it. */
+export interface MaterialReach {
+  readonly id: string;
+  readonly name: string;
+  /** By volume as run. */
+  readonly wantedAPerB: Fraction;
+  readonly wanted: string;
+  readonly limits: string;
+  /** Null where nothing can be built. */
+  readonly best: BestReach | null;
+}
+
+export interface BestReach {
+  readonly aPerB: Fraction;
+  readonly ratio: string;
+  readonly offRatio: string;
+  readonly inside: boolean | null;
+  /** Stage by stage. */
+  readonly teeth: string;
+  readonly changed: number;
+  /** Of both sides, over what the dial may be set to. */
+  readonly flow: string;
+}
+
+/**
+ * What a machine can do for one material, in words for a table.
+ *
+ * @param best  the first option of the search; null where nothing can be built
+ * @source our choice of words
+ * @example materialReach(E12 on Bench 1 of the demo, 23 driving 25 teeth, say).best?.offRatio  // '0.07 % B-lean'
+ */
+export function materialReach(plan: Plan, best: Mounted | null, say: Say): MaterialReach {
+  const wantedAPerB = ONE.div(plan.mix.wantedBPerA);
+  const { limits } = plan.mix;
+  return {
+    id: plan.material.id,
+    name: plan.material.name,
+    wantedAPerB,
+    wanted: ratioText(wantedAPerB, say),
+    limits: limits === null ? 'not given' : signedRangeText(limits.low, limits.high, say),
+    best: best === null ? null : bestReach(plan, best, say),
+  };
+}
+
+function bestReach(plan: Plan, mounted: Mounted, say: Say): BestReach {
+  const option = layOption(plan, mounted, say);
+  const aPerB = ONE.div(option.bPerA);
+  const { ends } = flowOf(plan, option);
+  return {
+    aPerB,
+    ratio: aPerB.d === 1n ? `${aPerB.n} : 1` : `${exactRatioText(aPerB)} = ${fixed(aPerB, 4, say)}`,
+    offRatio: offRatioText(option.offRatio, say),
+    inside: option.inside,
+    teeth: option.stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', '),
+    changed: option.changed,
+    flow: ends === null ? 'none' : `${amountText(ends.from.total.value, 'flow', say)} to ${amountText(ends.to.total.value, 'flow', say)}`,
+  };
+}
+
+/** A flag of the rule: name, off-ratio of the best option, and whether that is inside. */
+export function flagWords({ name, best }: MaterialReach): string {
+  if (best === null) return `${name}: nothing can be built`;
+  const inside = insideWord(best.inside);
+  return `${name}, ${best.offRatio}${inside === null ? '' : `, ${inside}`}`;
+}
+
+/** The limits of a material as ratios on the rule, A per B; the most B is the low end. */
+export function limitsOnRule({ mix: { wantedBPerA, limits } }: Plan): { readonly low: number; readonly high: number } | null {
+  if (limits === null) return null;
+  const lean = wantedBPerA.mul(ONE.add(limits.low));
+  return { low: 1 / float(wantedBPerA.mul(ONE.add(limits.high))), high: lean.n === 0n ? Number.POSITIVE_INFINITY : 1 / float(lean) };
+}

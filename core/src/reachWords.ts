@@ -1,0 +1,93 @@
+import { exactRatioText, fixed, ratioText, type Say, significant } from './format.ts';
+import { type Fraction, ONE, whole } from './ratio.ts';
+import type { Reach, ReachGap, ReachWish } from './reach/reach.ts';
+
+// A reach as people read it; what is exact is shown as whole numbers where they are short enough.
+
+/** Whole numbers of a ratio longer than this say less than its decimals. */
+const SHORT = 9;
+const HUNDRED = whole(100);
+
+/**
+ * A ratio by volume in a sentence: exact where that is short, with its decimals where they tell more.
+ *
+ * @param R  A per B
+ * @source our choice
+ * @example ratioInWords(ratioOf(14, 3), say)  // '14 : 3 (4.6667 : 1)'
+ */
+export function ratioInWords(R: Fraction, say: Say): string {
+  if (R.d === 1n) return `${R.n} : 1`;
+  const exact = exactRatioText(R);
+  return exact.length > SHORT ? ratioText(R, say) : `${exact} (${ratioText(R, say)})`;
+}
+
+/** Both ends of a window of ratios. */
+export const windowText = ({ low, high }: ReachWish, say: Say): string => `${significant(low, 6, say)} to ${significant(high, 6, say)} : 1`;
+
+/** An off-ratio without its sign, in per cent. */
+export const offText = (offRatio: Fraction, say: Say): string => `${fixed(offRatio.mul(HUNDRED), 2, say)}\u00A0%`;
+
+/**
+ * A share of the window; short of all of it, it never reads as all.
+ *
+ * @source our choice
+ * @example coveredText(0.95417, say)  // '95.42 %'
+ */
+export function coveredText(covered: number, say: Say): string {
+  if (covered >= 1) return 'all';
+  const text = fixed(100 * covered, 2, say);
+  return text === fixed(100, 2, say) ? `over ${fixed(99.99, 2, say)}\u00A0%` : `${text}\u00A0%`;
+}
+
+export const toleranceText = (tolerance: Fraction, say: Say): string => {
+  const percent = tolerance.mul(HUNDRED);
+  return `±\u00A0${fixed(percent, percent.d === 1n ? 0 : 2, say)}\u00A0%`;
+};
+
+/**
+ * What a machine can make within a window, in sentences: how many ratios, how much of the window, the worst target, the widest gap,
+ * the ends of all that can be built.
+ *
+ * @source our choice of words
+ * @example reachSentences(Bench 1 of the demo over 1 to 5, say)  // '191 ratios from 1 to 5 : 1 by volume; 95.42 % of that window lies within ± 2 % of one of them.', …
+ */
+export function reachSentences(reach: Reach, say: Say): readonly string[] {
+  const { smallest, largest, worst, widest, wish } = reach;
+  if (smallest === null || largest === null || worst === null) return ['Nothing can be built with what the search may use.'];
+  const widestToo = widest !== null && !(same(widest.low, worst.low) && same(widest.high, worst.high));
+  return [
+    `${countText(reach)} from ${windowText(wish, say)} by volume; ${coveredText(reach.covered, say)} of that window lies within ${toleranceText(wish.tolerance, say)} of one of them.`,
+    `Any target in it is met to ${offText(worst.offRatio, say)} or better. The worst is ${ratioInWords(worst.worstTarget, say)}${nearestText(worst, say)}.`,
+    ...(widestToo
+      ? [
+          `The widest gap between two ratios is ${gapText(widest, say)}: a target of ${ratioInWords(widest.worstTarget, say)} is ${offText(widest.offRatio, say)} off.`,
+        ]
+      : []),
+    `Of all that can be built, the smallest is ${ratioInWords(smallest.aPerB, say)}, the largest ${ratioInWords(largest.aPerB, say)}.`,
+  ];
+}
+
+export function countText({ distinct }: Reach): string {
+  if (distinct === null) return 'More ratios than can be listed';
+  return distinct === 1 ? '1 ratio' : `${distinct} ratios`;
+}
+
+const same = (a: Fraction | null, b: Fraction | null): boolean => (a === null || b === null ? a === b : a.equals(b));
+
+/** From one neighbour to the other. */
+export function gapText({ low, high }: ReachGap, say: Say): string {
+  if (low === null) return high === null ? '' : `below ${fixed(high, 4, say)}, the smallest`;
+  return high === null ? `above ${fixed(low, 4, say)}, the largest` : `${fixed(low, 4, say)} – ${fixed(high, 4, say)}`;
+}
+
+/** What comes nearest to the worst target, and on which side it errs. */
+function nearestText({ low, high, worstTarget, offRatio }: ReachGap, say: Say): string {
+  if (offRatio.n === 0n) return ', which can be made exactly';
+  const off = offText(offRatio, say);
+  const errs = (neighbour: Fraction | null) => neighbour !== null && worstTarget.div(neighbour).sub(ONE).abs().equals(offRatio);
+  // Below a target there is less A for as much B.
+  const rich = low !== null && errs(low) ? `${ratioInWords(low, say)} makes ${off} B-rich` : null;
+  const lean = high !== null && errs(high) ? `${ratioInWords(high, say)} makes ${off} B-lean` : null;
+  const beyond = low === null ? '; nothing lower can be built' : high === null ? '; nothing higher can be built' : '';
+  return `, which ${[rich, lean].filter((words) => words !== null).join(' and ')}${beyond}`;
+}

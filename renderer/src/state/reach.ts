@@ -1,0 +1,164 @@
+import { createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
+import { type Mounted, type Plan, resolve } from '../../../core/src/index.ts';
+import { type Fraction, ONE, ratioOf } from '../../../core/src/ratio.ts';
+import type { Reach } from '../../../core/src/reach/reach.ts';
+import { type ReachWindow, readTolerance, readWindowEnd } from '../../../core/src/reachWindow.ts';
+import { spokenReading } from '../../../core/src/reading.ts';
+import type { App } from './app.ts';
+import { makeReaches } from './reaches.ts';
+
+/** A material of the shop on the machine; no plan where something of it is missing. */
+export interface ShopMaterial {
+  readonly id: string;
+  readonly name: string;
+  readonly plan: Plan | null;
+}
+
+/** An answer with the plan it belongs to; both stay in sight while a later one is worked out. */
+export interface FoundReach {
+  readonly plan: Plan;
+  readonly reach: Reach;
+}
+
+/** What the machine can make in a window, worked out beside the window of the program. */
+export interface ReachState {
+  /** What is shown, even while its exact figures are still awaited; null before there is any answer. */
+  readonly window: () => ReachWindow | null;
+  readonly show: (window: ReachWindow) => void;
+  /** The window as its fields have it. */
+  readonly text: (end: keyof ReachWindow) => string;
+  readonly type: (end: keyof ReachWindow, text: string) => string | null;
+  /** Back to all that can be built. */
+  readonly showAll: () => void;
+  readonly toleranceText: () => string;
+  readonly typeTolerance: (text: string) => string | null;
+  readonly found: () => FoundReach | null;
+  /** Whether the figures in sight are those of what is shown. */
+  readonly current: () => boolean;
+  readonly progress: () => number | null;
+  readonly cancel: () => void;
+  readonly again: () => void;
+  readonly materials: () => readonly ShopMaterial[];
+  /** Undefined while it is not known yet; null where nothing can be built. */
+  readonly best: (material: string) => Mounted | null | undefined;
+}
+
+export function createReach(app: App): ReachState {
+  const reaches = makeReaches();
+  onCleanup(() => reaches.cancel());
+  const plan = createMemo((): Plan | null => {
+    const outcome = app.solution.plan();
+    return outcome?.ok === true ? outcome.value : null;
+  });
+  const materials = createMemo((): readonly ShopMaterial[] => {
+    const { file } = app.shop;
+    if (file === null || plan() === null) return [];
+    return file.materials.map(({ id, name }) => {
+      const outcome = resolve(file, { ...app.selection(), material: id }, app.say());
+      return { id, name, plan: outcome.ok ? outcome.value : null };
+    });
+  });
+  const asked = app.reachAsked;
+  const window = createMemo((): ReachWindow | null => {
+    const [low, high] = [readWindowEnd(asked().low), readWindowEnd(asked().high)];
+    return low.ok && high.ok && low.value.compare(high.value) < 0 ? { low: low.value, high: high.value } : null;
+  });
+  const tolerance = createMemo((): Fraction => {
+    const read = readTolerance(asked().tolerance);
+    return read.ok ? read.value : ratioOf(1, 50);
+  });
+  const [found, setFound] = createSignal<FoundReach | null>(null);
+  const [progress, setProgress] = createSignal<number | null>(null);
+  const [bests, setBests] = createSignal<ReadonlyMap<string, Mounted | null>>(new Map());
+  const [turn, again] = createSignal(0);
+  const fault = (message: string) => {
+    setProgress(null);
+    app.tell(`The reach was not worked out; this is a fault of the program: ${message}`);
+  };
+
+  createEffect(
+    on([plan, turn], ([of]) => {
+      const file = app.shop.snapshot();
+      setBests(new Map());
+      if (of === null || file === null) {
+        reaches.cancel();
+        setFound(null);
+        setProgress(null);
+        return;
+      }
+      reaches.plan({ file, selection: app.selection(), say: app.say() });
+    }),
+  );
+  createEffect(
+    on([plan, window, tolerance, turn], ([of, shown, within]) => {
+      if (of === null) return;
+      const around = materials().flatMap((material) => (material.plan === null ? [] : [ONE.div(material.plan.mix.wantedBPerA)]));
+      setProgress((before) => before ?? 0);
+      reaches.reach(
+        { window: shown, around, tolerance: within },
+        {
+          progress: setProgress,
+          found(reach) {
+            setFound({ plan: of, reach });
+            if (fits(reach)) setProgress(null);
+          },
+          fault,
+        },
+      );
+    }),
+  );
+  // After the reach, which goes before them.
+  createEffect(
+    on([plan, turn], () => {
+      for (const { id, plan: of } of materials())
+        if (of !== null) reaches.best(id, { found: (best) => setBests((known) => new Map(known).set(id, best)), fault });
+    }),
+  );
+  /** Whether an answer is the one to what is asked now. */
+  const fits = ({ wish }: Reach): boolean => {
+    const shown = window();
+    return wish.tolerance.equals(tolerance()) && (shown === null || (wish.low.equals(shown.low) && wish.high.equals(shown.high)));
+  };
+  const shown = (): ReachWindow | null => window() ?? found()?.reach.wish ?? null;
+  const written = (value: Fraction) => spokenReading(value, app.say().decimal).replace(/ \(.*/, '').replace('/', ':');
+  const text = (end: keyof ReachWindow): string => {
+    if (asked()[end] !== '') return asked()[end];
+    const of = shown();
+    return of === null ? '' : written(of[end]);
+  };
+
+  return {
+    window: shown,
+    show: ({ low, high }) => app.askReach({ ...asked(), low: written(low), high: written(high) }),
+    text,
+    type(end, typed) {
+      const read = readWindowEnd(typed);
+      if (!read.ok) return read.expected;
+      const other = readWindowEnd(text(end === 'low' ? 'high' : 'low'));
+      if (other.ok && read.value.compare(other.value) * (end === 'low' ? 1 : -1) >= 0) return 'The first must be smaller than the second.';
+      app.askReach({ ...asked(), low: text('low'), high: text('high'), [end]: typed });
+      return null;
+    },
+    showAll: () => app.askReach({ ...asked(), low: '', high: '' }),
+    toleranceText: () => asked().tolerance,
+    typeTolerance(typed) {
+      const read = readTolerance(typed);
+      if (!read.ok) return read.expected;
+      app.askReach({ ...asked(), tolerance: typed });
+      return null;
+    },
+    found,
+    current: () => {
+      const of = found();
+      return of !== null && of.plan === plan() && fits(of.reach);
+    },
+    progress,
+    cancel: () => {
+      reaches.cancel();
+      setProgress(null);
+    },
+    again: () => void again((n) => n + 1),
+    materials,
+    best: (material) => bests().get(material),
+  };
+}

@@ -1,0 +1,60 @@
+import { For, Show } from 'solid-js';
+import type { MaterialReach } from '../../../../core/src/materialReach.ts';
+import type { ReachGap } from '../../../../core/src/reach/reach.ts';
+import { gapText, offText, ratioInWords, toleranceText } from '../../../../core/src/reachWords.ts';
+import { useApp } from '../../state/app.ts';
+import type { ReachState } from '../../state/reach.ts';
+
+/** What the marks below the rule say, as a table to read aloud and to copy. */
+export function Gaps(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[] }) {
+  const app = useApp();
+  const inIt = ({ low, high }: ReachGap) =>
+    props.rows
+      .filter(({ wantedAPerB }) => (low === null || wantedAPerB.compare(low) > 0) && (high === null || wantedAPerB.compare(high) < 0))
+      .map(({ name }) => name)
+      .join(', ');
+  return (
+    <Show when={props.reach.found()}>
+      {(found) => (
+        // It scrolls, so the keyboard must reach it.
+        <section class="scrollx" tabindex="0" aria-label="Gaps">
+          <table class="gaps">
+            <caption>Gaps wider than {toleranceText(found().reach.wish.tolerance, app.say())}</caption>
+            <thead>
+              <tr>
+                <th scope="col">A : B by volume</th>
+                <th scope="col">Worst target</th>
+                <th scope="col" class="num">
+                  Off-ratio there
+                </th>
+                <th scope="col">Materials in it</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For
+                each={found().reach.gaps}
+                fallback={
+                  <tr>
+                    <td colspan="4">There is none.</td>
+                  </tr>
+                }
+              >
+                {(gap) => (
+                  <tr>
+                    <td class="nw">{gapText(gap, app.say())}</td>
+                    <td class="nw">{ratioInWords(gap.worstTarget, app.say())}</td>
+                    <td class="num">{offText(gap.offRatio, app.say())}</td>
+                    <td>{inIt(gap) || '–'}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+          <Show when={found().reach.moreGaps > 0}>
+            <p class="faint">and {found().reach.moreGaps} narrower ones</p>
+          </Show>
+        </section>
+      )}
+    </Show>
+  );
+}

@@ -1,0 +1,68 @@
+import { For, Show } from 'solid-js';
+import type { MaterialReach } from '../../../../core/src/materialReach.ts';
+import { insideWord } from '../../../../core/src/optionWords.ts';
+import type { ReachState } from '../../state/reach.ts';
+
+/** What the flags of the rule say, as a table: every material of the shop file with the best option this machine has for it. */
+export function Materials(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[] }) {
+  const untold = () => props.reach.materials().filter(({ plan }) => plan === null);
+  return (
+    // It scrolls, so the keyboard must reach it.
+    <section class="scrollx" tabindex="0" aria-label="Materials">
+      <table class="materials">
+        <caption>Materials of the shop file, each with its best option</caption>
+        <thead>
+          <tr>
+            <th scope="col">Material</th>
+            <th scope="col" class="num">
+              Wanted, by volume
+            </th>
+            <th scope="col">Limits</th>
+            <th scope="col">Best option</th>
+            <th scope="col">Off-ratio</th>
+            <th scope="col">Teeth</th>
+            <th scope="col">Flow of A and B</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={props.rows}>
+            {(row) => (
+              <tr data-material={row.id}>
+                <th scope="row">{row.name}</th>
+                <td class="num nw">{row.wanted}</td>
+                <td class="nw">{row.limits}</td>
+                <Show
+                  when={row.best}
+                  fallback={<td colspan="4">{props.reach.best(row.id) === undefined ? 'not known yet' : 'nothing can be built'}</td>}
+                >
+                  {(best) => (
+                    <>
+                      <td class="nw">{best().ratio}</td>
+                      <td class="nw">
+                        {best().offRatio}
+                        <Show when={insideWord(best().inside)}>
+                          {(word) => <small class={best().inside === true ? 'good' : 'bad'}> {word()}</small>}
+                        </Show>
+                      </td>
+                      <td class="nw">{best().teeth}</td>
+                      <td class="nw">{best().flow}</td>
+                    </>
+                  )}
+                </Show>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+      <Show when={untold().length > 0}>
+        <p class="faint">
+          Not complete yet:{' '}
+          {untold()
+            .map(({ name }) => name)
+            .join(', ')}
+          . The Material page says what is missing.
+        </p>
+      </Show>
+    </section>
+  );
+}

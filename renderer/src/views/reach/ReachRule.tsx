@@ -1,0 +1,165 @@
+import { createMemo, createSignal, onCleanup, onMount, Show } from 'solid-js';
+import { fixed } from '../../../../core/src/index.ts';
+import { flagWords, limitsOnRule, type MaterialReach } from '../../../../core/src/materialReach.ts';
+import { float } from '../../../../core/src/ratio.ts';
+import { type ReachRule as Rule, reachRule, type ShownReach } from '../../../../core/src/reachRule.ts';
+import { movedWindow, type ReachWindow, zoomedWindow } from '../../../../core/src/reachWindow.ts';
+import { reachSentences } from '../../../../core/src/reachWords.ts';
+import { useApp } from '../../state/app.ts';
+import type { ReachState } from '../../state/reach.ts';
+import { RuleDrawing } from './RuleDrawing.tsx';
+
+/** Size of the text on the drawing, as the style sheet has it. */
+const TEXT_px = 12;
+/** What a key or a button moves and zooms by. */
+const STEP = 0.1;
+const ZOOM = 1.25;
+/** Of the wheel, for one such zoom. */
+const WHEEL_px = 100;
+
+/** The rule: it follows hand, wheel, keys and fields at once, drawn from what is known; the exact figures follow. */
+export function ReachRule(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[] }) {
+  const app = useApp();
+  const [width_px, setWidth_px] = createSignal(960);
+  let box: HTMLElement | undefined;
+  const shown = createMemo((): ShownReach | null => {
+    const [window, found] = [props.reach.window(), props.reach.found()];
+    if (window === null || found === null) return null;
+    const { reach } = found;
+    return {
+      low: float(window.low),
+      high: float(window.high),
+      ...known(reach),
+      flags: props.rows.map((row) => flagOf(row)),
+    };
+  });
+  const known = createKnown();
+  const flagOf = (row: MaterialReach): ShownReach['flags'][number] => {
+    const plan = props.reach.materials().find(({ id }) => id === row.id)?.plan;
+    return {
+      id: row.id,
+      words: props.reach.best(row.id) === undefined ? row.name : flagWords(row),
+      wanted: float(row.wantedAPerB),
+      limits: plan === null || plan === undefined ? null : limitsOnRule(plan),
+      best: row.best === null ? null : float(row.best.aPerB),
+    };
+  };
+  const rule = createMemo((): Rule | null => {
+    const of = shown();
+    return of === null ? null : reachRule(of, width_px() / TEXT_px);
+  });
+  const change = (to: (window: ReachWindow) => ReachWindow) => {
+    const window = props.reach.window();
+    if (window !== null) props.reach.show(to(window));
+  };
+  const move = (by: number) => change((window) => movedWindow(window, by));
+  const zoom = (times: number, about = 0.5) => change((window) => zoomedWindow(window, about, times));
+  const keys: Readonly<Record<string, () => void>> = {
+    ArrowLeft: () => move(-STEP),
+    ArrowRight: () => move(STEP),
+    '+': () => zoom(1 / ZOOM),
+    '-': () => zoom(ZOOM),
+    Home: () => props.reach.showAll(),
+  };
+  const pressed = (event: KeyboardEvent) => {
+    const run = event.ctrlKey || event.altKey || event.metaKey ? undefined : keys[event.key];
+    if (run === undefined) return;
+    event.preventDefault();
+    run();
+  };
+  const place = (event: MouseEvent) => {
+    const of = box?.getBoundingClientRect();
+    return of === undefined ? 0.5 : (event.clientX - of.left) / of.width;
+  };
+  let held: { readonly window: ReachWindow; readonly at: number } | null = null;
+  const grab = (event: PointerEvent) => {
+    const window = props.reach.window();
+    if (event.button !== 0 || window === null) return;
+    box?.setPointerCapture(event.pointerId);
+    held = { window, at: place(event) };
+  };
+  const drag = (event: PointerEvent) => {
+    if (held !== null) props.reach.show(movedWindow(held.window, held.at - place(event)));
+  };
+  const release = () => {
+    held = null;
+  };
+  const turn = (event: WheelEvent) => {
+    event.preventDefault();
+    zoom(ZOOM ** (event.deltaY / WHEEL_px), place(event));
+  };
+  onMount(() => {
+    if (box === undefined) return;
+    const element = box;
+    const watch = new ResizeObserver(() => setWidth_px(Math.max(1, element.clientWidth)));
+    watch.observe(element);
+    // Solid's own would be passive, and the page would scroll with it.
+    element.addEventListener('wheel', turn, { passive: false });
+    onCleanup(() => watch.disconnect());
+  });
+  const sentence = () => {
+    const found = props.reach.found();
+    return found === null ? 'Reach' : `Reach on a log scale, more B to the left. ${reachSentences(found.reach, app.say()).join(' ')}`;
+  };
+  return (
+    <figure class="reachrule">
+      <section
+        ref={box}
+        class="hold"
+        tabindex="0"
+        aria-label="Window: arrow keys move it, plus and minus zoom, Home shows all"
+        onKeyDown={pressed}
+        onPointerDown={grab}
+        onPointerMove={drag}
+        onPointerUp={release}
+        onPointerCancel={release}
+      >
+        <Show when={rule()} fallback={<svg class="reachsvg" height="200" aria-hidden="true" />}>
+          {(drawn) => <RuleDrawing rule={drawn()} sentence={sentence()} />}
+        </Show>
+      </section>
+      <figcaption>
+        <span class="faint">
+          above: how many ratios, at most {fixed(rule()?.most ?? 0, 0, app.say())} in one bar; each ratio; A : B by volume · below: gaps
+          wider than the tolerance; A : B by weight · more B to the left · dashes: limits; solid: best option
+        </span>
+        <span class="bar-of">
+          <button type="button" onClick={() => move(-STEP)}>
+            More B
+          </button>
+          <button type="button" onClick={() => move(STEP)}>
+            Less B
+          </button>
+          <button type="button" onClick={() => zoom(1 / ZOOM)}>
+            Zoom in
+          </button>
+          <button type="button" onClick={() => zoom(ZOOM)}>
+            Zoom out
+          </button>
+          <button type="button" onClick={() => props.reach.showAll()}>
+            Show all
+          </button>
+        </span>
+      </figcaption>
+    </figure>
+  );
+}
+
+/** What an answer puts on the rule, in floats; worked out once for each answer, not for each step of the hand. */
+function createKnown(): (reach: NonNullable<ReturnType<ReachState['found']>>['reach']) => Omit<ShownReach, 'low' | 'high' | 'flags'> {
+  let last: { readonly of: object; readonly put: Omit<ShownReach, 'low' | 'high' | 'flags'> } | null = null;
+  return (reach) => {
+    if (last?.of !== reach) {
+      const { wish, ratios, perBin, gaps, weightFactor } = reach;
+      const end = (ratio: Parameters<typeof float>[0] | null) => (ratio === null ? null : float(ratio));
+      const put = {
+        ratios: ratios?.map(({ aPerB }) => float(aPerB)) ?? [],
+        density: perBin === null ? null : { low: float(wish.low), high: float(wish.high), counts: perBin },
+        gaps: gaps.map(({ low, high }) => ({ low: end(low), high: end(high) })),
+        weightOverA: end(weightFactor),
+      };
+      last = { of: reach, put };
+    }
+    return last.put;
+  };
+}

@@ -1,0 +1,62 @@
+import { createUniqueId, Show } from 'solid-js';
+import { Entry } from '../../fields/Entry.tsx';
+import { useApp } from '../../state/app.ts';
+import type { ReachState } from '../../state/reach.ts';
+
+/** The window and the tolerance as typed, and how far the work on them is. */
+export function WindowFields(props: { readonly reach: ReachState }) {
+  const app = useApp();
+  const taken = (trouble: string | null) => (trouble === null ? ({ ok: true } as const) : ({ ok: false, expected: trouble } as const));
+  const heading = createUniqueId();
+  return (
+    <div class="windowfields">
+      <fieldset aria-labelledby={heading}>
+        <span id={heading} class="k">
+          Window, A : B by volume as run
+        </span>
+        <div class="ends">
+          <Entry
+            label="Window from"
+            bare
+            place={['reach', 'low']}
+            text={props.reach.text('low')}
+            take={(text) => taken(props.reach.type('low', text))}
+          />
+          <span>to</span>
+          <Entry
+            label="Window to"
+            bare
+            place={['reach', 'high']}
+            text={props.reach.text('high')}
+            take={(text) => taken(props.reach.type('high', text))}
+          />
+          <span>: 1</span>
+        </div>
+      </fieldset>
+      <Entry
+        label="Tolerance, ± %"
+        place={['reach', 'tolerance']}
+        text={props.reach.toleranceText()}
+        take={(text) => taken(props.reach.typeTolerance(text))}
+      />
+      <div class="works">
+        <Show
+          when={props.reach.progress() !== null}
+          fallback={
+            <Show when={props.reach.found() === null || !props.reach.current()}>
+              <button type="button" onClick={props.reach.again}>
+                Work it out
+              </button>
+            </Show>
+          }
+        >
+          <span class="faint nw">working it out, {Math.floor(100 * (props.reach.progress() ?? 0))} %</span>
+          <button type="button" onClick={props.reach.cancel}>
+            Cancel
+          </button>
+        </Show>
+      </div>
+      <p class="faint whose">{app.shop.file?.machines[app.machine()]?.name}, with the wheels its search may use</p>
+    </div>
+  );
+}
