@@ -61,8 +61,20 @@ function bestReach(plan: Plan, mounted: Mounted, say: Say): BestReach {
     inside: option.inside,
     teeth: option.stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', '),
     changed: option.changed,
-    flow: ends === null ? 'none' : `${amountText(ends.from.total.value, 'flow', say)} to ${amountText(ends.to.total.value, 'flow', say)}`,
+    flow: ends === null ? 'none' : flowRangeText(ends.from.total.value, ends.to.total.value, say),
   };
+}
+
+/**
+ * From one flow to another, the unit once.
+ *
+ * @source our choice
+ * @example flowRangeText(least, most, say)  // '315.4 to 1576.8 cc/min'
+ */
+export function flowRangeText(from: Fraction, to: Fraction, say: Say): string {
+  const [low = '', high] = [from, to].map((flow) => amountText(flow, 'flow', say));
+  const [number, unit] = low.split('\u00A0');
+  return `${unit !== undefined && high?.endsWith(`\u00A0${unit}`) === true ? number : low} to ${high}`;
 }
 
 /** A flag of the rule: name, off-ratio of the best option, and whether that is inside. */

@@ -80,6 +80,10 @@ export function gapText({ low, high }: ReachGap, say: Say): string {
   return high === null ? `above ${fixed(low, 4, say)}, the largest` : `${fixed(low, 4, say)} – ${fixed(high, 4, say)}`;
 }
 
+/** Where a target lies, by its neighbours, within a sentence. */
+export const placeText = (gap: ReachGap, say: Say): string =>
+  gap.low === null || gap.high === null ? gapText(gap, say) : `between ${fixed(gap.low, 4, say)} and ${fixed(gap.high, 4, say)}`;
+
 /** What comes nearest to the worst target, and on which side it errs. */
 function nearestText({ low, high, worstTarget, offRatio }: ReachGap, say: Say): string {
   if (offRatio.n === 0n) return ', which can be made exactly';

@@ -54,7 +54,7 @@ test('materials stand as flags, with limits and best option, and in a table', as
   expect(await page.locator('[data-flag="e12"] .best').count()).toBe(1);
   const e12 = ((await page.locator('[data-material="e12"]').textContent()) ?? '').replaceAll('\u00A0', ' ');
   expect(e12).toContain('50 : 23 = 2.17390.07 % B-lean inside23 to 25');
-  expect(await page.locator('[data-flag="l5"] text').textContent()).toContain('7.14\u00A0% B-rich, outside');
+  expect(await page.locator('[data-words="l5"]').textContent()).toContain('7.14\u00A0% B-rich, outside');
 });
 
 test('zooming by wheel keeps the ratio under the hand, dragging moves it, and the figures follow', async () => {

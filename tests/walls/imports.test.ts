@@ -22,11 +22,12 @@ const ORDER: readonly (readonly string[])[] = [
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['logMarks', 'sheet'],
   ['answer', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
-  ['json', 'rackChange', 'reachWords', 'standing'],
+  ['json', 'knownOnRule', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
   ['nearRatiosJson'],
   ['index', 'optionList'],
   ['optionWords'],
   ['comparison', 'materialReach'],
+  ['quote'],
 ];
 
 /** Each library behind one door. */

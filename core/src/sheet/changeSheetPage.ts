@@ -6,24 +6,21 @@ import type { ChangeSheet, Heading } from './changeSheet.ts';
 import type { ChangeGroup, Changes } from './changes.ts';
 import { cautionColumns, stepColumns } from './columns.ts';
 import { DRAWING_HEIGHT_mm } from './driveLayout.ts';
+import { footBlock } from './foot.ts';
 import { escaped } from './html.ts';
-import { type Paper, pageStyle } from './pageStyle.ts';
+import type { Paper } from './pageStyle.ts';
 import type { RatioRow } from './ratioRows.ts';
 import type { Steps } from './steps.ts';
 import { em_mm, typeSize_pt } from './typeSize.ts';
+import { type SheetBody, wholePage } from './wholePage.ts';
 import { type WorkingGroup, workingPages } from './workingPage.ts';
 
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
 const BOX = '<span class="box"></span>';
 const BLANK = '<td></td>';
 /** Both wheels, the loop and the centres of a stage. */
 const CELLS = 4;
 
-/** What stands on the page, and the type size that makes it fit; whoever shows it sets that size on the element around it. */
-export interface SheetBody {
-  readonly html: string;
-  readonly size_pt: number;
-}
+export type { SheetBody };
 
 /**
  * The content of the page without its frame, for a window that has its own.
@@ -45,7 +42,7 @@ export function changeSheetBody(sheet: ChangeSheet, svg: string, working: readon
     stepsBlock(steps, size_pt),
     catchBlock(catches),
     `<section class="sign">${signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
-    footBlock(footer, heading),
+    footBlock(footer, heading.invented),
   ];
   const pages = working.length === 0 ? [] : [workingPages(`Working: ${heading.title}`, working)];
   return { html: [`<div class="page">${blocks.join('\n')}</div>`, ...pages].join('\n'), size_pt };
@@ -60,13 +57,7 @@ export function changeSheetBody(sheet: ChangeSheet, svg: string, working: readon
  */
 export function changeSheetPage(sheet: ChangeSheet, svg: string, paper: Paper, working: readonly WorkingGroup[] = []): string {
   const { html, size_pt } = changeSheetBody(sheet, svg, working);
-  return `<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}">
-<meta name="viewport" content="width=device-width"><title>${escaped(sheet.heading.title)}</title><style>${pageStyle(paper)}</style></head>
-<body><main class="sheet" style="font-size:${size_pt}pt">
-${html}
-</main></body></html>
-`;
+  return wholePage(sheet.heading.title, { html, size_pt }, paper);
 }
 
 function headingBlock(heading: Heading): string {
@@ -149,14 +140,6 @@ function catchBlock({ how, heads, limits, rows, rule, otherwise }: CatchTable): 
   const row = (name: string) =>
     `<tr class="blank"><td>${escaped(name)}</td>${BLANK}${BLANK}${BLANK}<td>${escaped(limits ?? 'not given')}</td>${verdict}</tr>`;
   return `<section><h2>Ratio check <span>${escaped(how)}</span></h2><table class="catch"><tr>${head}</tr>${rows.map(row).join('')}</table><p class="rule"><b>${escaped(rule)}</b> ${escaped(otherwise)}</p></section>`;
-}
-
-/** The bar is drawn in millimetres, apart from the type size, so that it tells whether the printer has scaled the page. */
-function footBlock(footer: string, { invented }: Heading): string {
-  const marks = Array.from({ length: 9 }, (_, index) => `<path d="M${11 + index * 10} 2.2V3.8" stroke="#000" stroke-width=".2"/>`).join('');
-  const bar = `<svg width="102mm" height="6mm" viewBox="0 0 102 6" role="img" aria-label="100 mm bar"><path id="bar" d="M1 3H101" stroke="#000" stroke-width=".3"/><path d="M1 1V5M101 1V5" stroke="#000" stroke-width=".3"/>${marks}</svg>`;
-  const mark = invented === null ? '' : `<div>${escaped(invented)}</div>`;
-  return `<footer class="foot"><div>${bar}This bar is 100 mm long, or the print is not to scale.</div><div class="right"><div>${escaped(footer)}</div>${mark}</div></footer>`;
 }
 
 /** The height that a picture states of itself; the whole box where it states none. */

@@ -79,6 +79,12 @@ ul,ol{list-style:none}
 .foot{display:grid;grid-template-columns:102mm 1fr;gap:4mm;align-items:end;font-size:.85em}
 .foot svg{display:block}
 .foot .right{text-align:right}
+ul+.note,table+.note{margin-top:.2em}
+.offers{table-layout:fixed;font-size:.9em}
+.reachrows{margin-top:1mm}
+.reachrows div{display:grid;grid-template-columns:46mm 50mm 1fr;gap:0 2mm;border-bottom:.15mm solid #777;padding:.12em 0}
+.quote svg{display:block;overflow:visible}
+.quote text{paint-order:stroke;stroke:#fff;stroke-width:.8}
 .work{break-before:page;font-size:7.5pt}
 .workcols{columns:2;column-gap:6mm}
 .workcols li{break-inside:avoid;border-bottom:.15mm solid #777;padding:.3em 0}

@@ -53,6 +53,9 @@ export interface App {
   readonly setWorkings: (on: boolean) => void;
   readonly reachAsked: () => ReachAsked;
   readonly askReach: (asked: ReachAsked) => void;
+  /** Prints what stands on the page, where that is no change sheet; null where it is. */
+  readonly ownPrint: () => (() => Promise<void>) | null;
+  readonly printInstead: (print: (() => Promise<void>) | null) => void;
   /** One line for the person: a disk failure, a refused file. Null hides it. */
   readonly notice: () => string | null;
   readonly tell: (notice: string | null) => void;
@@ -89,6 +92,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [machine, pickMachine] = createSignal(0);
   const [material, pickMaterial] = createSignal(0);
   const [reachAsked, askReach] = createSignal(REACH);
+  const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
   const [question, pose] = createSignal<Question | null>(null);
   const [sought, seek] = createSignal<Place | null>(null, { equals: false });
@@ -122,6 +126,8 @@ export function createApp(host: Host, files: PageFiles): App {
     setWorkings,
     reachAsked,
     askReach: (asked) => void askReach(asked),
+    ownPrint,
+    printInstead: (print) => void printInstead(() => print),
     notice,
     tell: (line) => void tell(line),
     question,

@@ -66,8 +66,12 @@ export function commandsOf(app: App): readonly Command[] {
       id: 'file.print',
       title: 'Print the sheet',
       key: 'Ctrl+P',
-      when: () => app.solution.chosen() !== null,
-      run: () => guarded(async () => (await import('./keepSheet.ts')).printSheet(app)),
+      when: () => app.ownPrint() !== null || app.solution.chosen() !== null,
+      run: () =>
+        guarded(async () => {
+          const own = app.ownPrint();
+          await (own === null ? (await import('./keepSheet.ts')).printSheet(app) : own());
+        }),
     },
     {
       id: 'file.handedOver',

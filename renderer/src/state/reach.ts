@@ -59,15 +59,26 @@ export function createReach(app: App): ReachState {
     });
   });
   const asked = app.reachAsked;
-  const window = createMemo((): ReachWindow | null => {
-    const [low, high] = [readWindowEnd(asked().low), readWindowEnd(asked().high)];
-    return low.ok && high.ok && low.value.compare(high.value) < 0 ? { low: low.value, high: high.value } : null;
-  });
+  const [found, setFound] = createSignal<FoundReach | null>(null);
+  /** Null: all that can be built. An end that was not typed is that of the last answer. */
+  const window = createMemo(
+    (): ReachWindow | null => {
+      const { low, high } = asked();
+      if (low === '' && high === '') return null;
+      const end = (typed: string, which: keyof ReachWindow) => {
+        const read = readWindowEnd(typed);
+        return read.ok ? read.value : (found()?.reach.wish[which] ?? null);
+      };
+      const [from, to] = [end(low, 'low'), end(high, 'high')];
+      return from !== null && to !== null && from.compare(to) < 0 ? { low: from, high: to } : null;
+    },
+    null,
+    { equals: sameWindow },
+  );
   const tolerance = createMemo((): Fraction => {
     const read = readTolerance(asked().tolerance);
     return read.ok ? read.value : ratioOf(1, 50);
   });
-  const [found, setFound] = createSignal<FoundReach | null>(null);
   const [progress, setProgress] = createSignal<number | null>(null);
   const [bests, setBests] = createSignal<ReadonlyMap<string, Mounted | null>>(new Map());
   const [turn, again] = createSignal(0);
@@ -117,7 +128,7 @@ export function createReach(app: App): ReachState {
   /** Whether an answer is the one to what is asked now. */
   const fits = ({ wish }: Reach): boolean => {
     const shown = window();
-    return wish.tolerance.equals(tolerance()) && (shown === null || (wish.low.equals(shown.low) && wish.high.equals(shown.high)));
+    return wish.tolerance.equals(tolerance()) && (shown === null || sameWindow(shown, wish));
   };
   const shown = (): ReachWindow | null => window() ?? found()?.reach.wish ?? null;
   const written = (value: Fraction) => spokenReading(value, app.say().decimal).replace(/ \(.*/, '').replace('/', ':');
@@ -162,3 +173,6 @@ export function createReach(app: App): ReachState {
     best: (material) => bests().get(material),
   };
 }
+
+const sameWindow = (a: ReachWindow | null, b: ReachWindow | null): boolean =>
+  a === null || b === null ? a === b : a.low.equals(b.low) && a.high.equals(b.high);

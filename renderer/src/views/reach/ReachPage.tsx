@@ -1,11 +1,13 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { type MaterialReach, materialReach } from '../../../../core/src/materialReach.ts';
 import { reachSentences } from '../../../../core/src/reachWords.ts';
 import { useApp } from '../../state/app.ts';
 import { createReach, type ReachState } from '../../state/reach.ts';
 import '../../style/reach.css';
+import { listenForLetters } from '../options/letters.ts';
 import { Gaps } from './Gaps.tsx';
 import { Materials } from './Materials.tsx';
+import { QuoteView } from './QuoteView.tsx';
 import { ReachRule } from './ReachRule.tsx';
 import { WindowFields } from './WindowFields.tsx';
 
@@ -16,17 +18,34 @@ export function ReachPage() {
   const rows = createMemo((): readonly MaterialReach[] =>
     reach.materials().flatMap(({ id, plan }) => (plan === null ? [] : [materialReach(plan, reach.best(id) ?? null, app.say())])),
   );
+  const [quotes, setQuotes] = createSignal(false);
+  const quote = () => app.solution.plan()?.ok === true && setQuotes(true);
+  onMount(() => onCleanup(listenForLetters({ Q: quote })));
+  return (
+    <Show when={quotes()} fallback={<Rule reach={reach} rows={rows()} quote={quote} />}>
+      <QuoteView reach={reach} rows={rows()} back={() => setQuotes(false)} />
+    </Show>
+  );
+}
+
+function Rule(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[]; readonly quote: () => void }) {
+  const app = useApp();
   return (
     <main id="main" class="reach">
       <section aria-label="Reach">
         <h1 class="heard">Reach</h1>
         <Show when={app.solution.plan()?.ok} fallback={<p>The plan is not complete yet: the Options page says what is missing.</p>}>
-          <WindowFields reach={reach} />
-          <Said reach={reach} />
-          <ReachRule reach={reach} rows={rows()} />
+          <WindowFields reach={props.reach} />
+          <Said reach={props.reach} />
+          <ReachRule reach={props.reach} rows={props.rows} />
+          <p class="gap">
+            <button type="button" class="pri" onClick={() => props.quote()}>
+              Make the quote page <kbd>Q</kbd>
+            </button>
+          </p>
           <div class="tables">
-            <Gaps reach={reach} rows={rows()} />
-            <Materials reach={reach} rows={rows()} />
+            <Gaps reach={props.reach} rows={props.rows} />
+            <Materials reach={props.reach} rows={props.rows} />
           </div>
         </Show>
       </section>

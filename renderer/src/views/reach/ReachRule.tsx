@@ -1,5 +1,6 @@
 import { createMemo, createSignal, onCleanup, onMount, Show } from 'solid-js';
 import { fixed } from '../../../../core/src/index.ts';
+import { knownOnRule } from '../../../../core/src/knownOnRule.ts';
 import { flagWords, limitsOnRule, type MaterialReach } from '../../../../core/src/materialReach.ts';
 import { float } from '../../../../core/src/ratio.ts';
 import { type ReachRule as Rule, reachRule, type ShownReach } from '../../../../core/src/reachRule.ts';
@@ -22,18 +23,11 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
   const app = useApp();
   const [width_px, setWidth_px] = createSignal(960);
   let box: HTMLElement | undefined;
-  const shown = createMemo((): ShownReach | null => {
-    const [window, found] = [props.reach.window(), props.reach.found()];
-    if (window === null || found === null) return null;
-    const { reach } = found;
-    return {
-      low: float(window.low),
-      high: float(window.high),
-      ...known(reach),
-      flags: props.rows.map((row) => flagOf(row)),
-    };
+  /** Worked out once for each answer, not for each step of the hand. */
+  const known = createMemo(() => {
+    const found = props.reach.found();
+    return found === null ? null : knownOnRule(found.reach);
   });
-  const known = createKnown();
   const flagOf = (row: MaterialReach): ShownReach['flags'][number] => {
     const plan = props.reach.materials().find(({ id }) => id === row.id)?.plan;
     return {
@@ -44,6 +38,16 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
       best: row.best === null ? null : float(row.best.aPerB),
     };
   };
+  const shown = createMemo((): ShownReach | null => {
+    const [window, of] = [props.reach.window(), known()];
+    if (window === null || of === null) return null;
+    return {
+      low: float(window.low),
+      high: float(window.high),
+      ...of,
+      flags: props.rows.map((row) => flagOf(row)),
+    };
+  });
   const rule = createMemo((): Rule | null => {
     const of = shown();
     return of === null ? null : reachRule(of, width_px() / TEXT_px);
@@ -143,23 +147,4 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
       </figcaption>
     </figure>
   );
-}
-
-/** What an answer puts on the rule, in floats; worked out once for each answer, not for each step of the hand. */
-function createKnown(): (reach: NonNullable<ReturnType<ReachState['found']>>['reach']) => Omit<ShownReach, 'low' | 'high' | 'flags'> {
-  let last: { readonly of: object; readonly put: Omit<ShownReach, 'low' | 'high' | 'flags'> } | null = null;
-  return (reach) => {
-    if (last?.of !== reach) {
-      const { wish, ratios, perBin, gaps, weightFactor } = reach;
-      const end = (ratio: Parameters<typeof float>[0] | null) => (ratio === null ? null : float(ratio));
-      const put = {
-        ratios: ratios?.map(({ aPerB }) => float(aPerB)) ?? [],
-        density: perBin === null ? null : { low: float(wish.low), high: float(wish.high), counts: perBin },
-        gaps: gaps.map(({ low, high }) => ({ low: end(low), high: end(high) })),
-        weightOverA: end(weightFactor),
-      };
-      last = { of: reach, put };
-    }
-    return last.put;
-  };
 }

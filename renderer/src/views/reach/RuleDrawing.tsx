@@ -33,7 +33,8 @@ export function RuleDrawing(props: { readonly rule: ReachRule; readonly sentence
         <line class="sl" x1="0" x2="100%" y1={foot()} y2={foot()} />
         <Marks marks={props.rule.below} y={foot()} />
       </Show>
-      <For each={props.rule.flags}>{(flag) => <Flag flag={flag} top={hill()} foot={axis()} />}</For>
+      <For each={props.rule.flags}>{(flag) => <Pole flag={flag} top={hill()} foot={axis()} />}</For>
+      <For each={props.rule.flags}>{(flag) => <FlagText flag={flag} />}</For>
     </svg>
   );
 }
@@ -65,17 +66,12 @@ function Marks(props: { readonly marks: readonly Mark[]; readonly y: number }) {
   );
 }
 
-function Flag(props: { readonly flag: RuleFlag; readonly top: number; readonly foot: number }) {
+function Pole(props: { readonly flag: RuleFlag; readonly top: number; readonly foot: number }) {
   const lane = () => (props.flag.row === null ? props.top : props.flag.row * LANE + 4);
   const middle = () => props.foot - STROKES / 2;
   return (
     <g class="flag" data-flag={props.flag.id}>
       <line class="pole" x1={`${props.flag.at}%`} x2={`${props.flag.at}%`} y1={lane()} y2={props.foot} />
-      <Show when={props.flag.row !== null}>
-        <text class={props.flag.toLeft ? 'e' : ''} x={`${props.flag.at}%`} dx={props.flag.toLeft ? -5 : 5} y={lane() + 10}>
-          {props.flag.words}
-        </text>
-      </Show>
       <Show when={props.flag.limits}>
         {(limits) => (
           <For each={[limits().from, limits().to]}>
@@ -87,5 +83,22 @@ function Flag(props: { readonly flag: RuleFlag; readonly top: number; readonly f
         <rect class="best" x={`${props.flag.best}%`} y={middle() - 8} width="4" height="16" transform="translate(-2 0)" />
       </Show>
     </g>
+  );
+}
+
+/** Over the poles, with a rim that keeps it readable where one passes behind it. */
+function FlagText(props: { readonly flag: RuleFlag }) {
+  return (
+    <Show when={props.flag.row !== null}>
+      <text
+        class={`words ${props.flag.toLeft ? 'e' : ''}`}
+        x={`${props.flag.at}%`}
+        dx={props.flag.toLeft ? -5 : 5}
+        y={(props.flag.row ?? 0) * LANE + 14}
+        data-words={props.flag.id}
+      >
+        {props.flag.words}
+      </text>
+    </Show>
   );
 }
