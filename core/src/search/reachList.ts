@@ -3,7 +3,7 @@ import { expander } from './expand.ts';
 import { optionsOf } from './findOptions.ts';
 import { pacedAdmit, paceOf } from './pace.ts';
 import type { Hooks, Option, Rules, SearchProblem } from './problem.ts';
-import { type AllRatios, allRatios, MOST_PRODUCTS, type MostProducts } from './reachProducts.ts';
+import { type AllRatios, allRatios, MOST_PRODUCTS, type MostProducts, type Take } from './reachProducts.ts';
 import { shortlist } from './shortlist.ts';
 import { buildableSpace, exactY, type Space } from './space.ts';
 import { type Admit, offerTo } from './tiedOptions.ts';
@@ -65,7 +65,8 @@ function listOf(space: Space, all: AllRatios, places: Int32Array, admit: Admit):
     if (exact === undefined) {
       let groups = new Int32Array(0);
       all.every(places[index] ?? 0, (one) => {
-        if (groups.length === 0) groups = one.slice();
+        groups = one.slice();
+        return true;
       });
       exact = exactY(space, groups);
       known.set(index, exact);
@@ -79,28 +80,40 @@ function listOf(space: Space, all: AllRatios, places: Int32Array, admit: Admit):
     ratio,
     firstOption: (index) => {
       const first = shortlist(space, 1);
-      all.every(places[index] ?? 0, offerTo(first, space, { y: () => ratio(index), inside: true }, admit));
+      const offer = offerTo(first, space, { y: () => ratio(index), inside: true }, admit);
+      all.every(places[index] ?? 0, (groups) => {
+        offer(groups);
+        return false;
+      });
       const [entry] = first.entries();
       return entry ? toOption(entry) : null;
     },
   };
 }
 
-/** Asks whether the rules across stages let any option of a ratio through; `every` gives its ways one after another. */
-export function buildableOf(space: Space, admit: Admit): (every: (take: (groups: Int32Array) => void) => void) => boolean {
+/** Whether the rules across stages let any option of a ratio through; `every` gives its ways one after another. */
+export type Buildable = (every: (take: Take) => boolean) => boolean;
+
+/** @param most not more options than this are asked for: then false says only that none of these may be listed */
+export function buildableOf(space: Space, admit: Admit, most = Infinity): Buildable {
   let found = false;
+  let asked = 0;
   const expand = expander(space, {
-    // fewer than none: once one is found no more are wanted
-    mostChanged: () => (found ? -1 : Infinity),
+    // fewer than none: no more are wanted
+    mostChanged: () => (found || asked >= most ? -1 : Infinity),
     take: ({ pump, pairs }) => {
-      found ||= admit({ pump, pairs: pairs.slice() }) !== null;
+      if (found || asked >= most) return;
+      asked += 1;
+      found = admit({ pump, pairs: pairs.slice() }) !== null;
     },
   });
-  const take = (groups: Int32Array): void => {
-    if (!found) expand(groups);
+  const take: Take = (groups) => {
+    expand(groups);
+    return found || asked >= most;
   };
   return (every) => {
     found = false;
+    asked = 0;
     every(take);
     return found;
   };

@@ -1,7 +1,7 @@
 import type { Fraction } from '../ratio.ts';
 import type { Pace } from './pace.ts';
 import { buildableOf } from './reachList.ts';
-import { type AllRatios, allRatios } from './reachProducts.ts';
+import { type AllRatios, allRatios, type Take } from './reachProducts.ts';
 import { exactY, type Space } from './space.ts';
 import type { Admit } from './tiedOptions.ts';
 
@@ -26,13 +26,16 @@ export interface Points {
   readonly slack: number;
   /** how many entries of the long list are at most `value` */
   readonly upTo: (value: number) => number;
-  readonly isBuildable: (short: number, long: number) => boolean;
+  /** true: can be built; false says only that none of a few options can */
+  readonly surelyBuilt: (short: number, long: number) => boolean;
   /** the first buildable ratio beyond a logarithm, upwards (+1) or downwards (-1), of those that `accept` takes; null where there is none */
   readonly nearest: (from: number, way: 1 | -1, accept?: (y: Fraction) => boolean) => Point | null;
 }
 
 /** Raw products of the long list: its memory. */
 const MOST_LONG = 2 ** 23;
+/** Options asked for where another ratio would do as well. */
+const QUICK_OPTIONS = 4;
 /** Cells looked at in one go where the rules across stages refuse many. */
 const MANY_CELLS = 2 ** 12;
 
@@ -47,22 +50,24 @@ export function pointsOf(space: Space, admit: Admit, pace: Pace, check: () => vo
   const long = allRatios(partOf(space, longFactors), most, pace);
   if (short === null || long === null) return null;
   const groups = new Int32Array(space.factors.length);
-  const every = (i: number, j: number, take: (groups: Int32Array) => void): void =>
+  const every = (i: number, j: number, take: Take): boolean =>
     short.every(i, (ofShort) => {
-      for (const [k, f] of shortFactors.entries()) groups[f] = ofShort[k] ?? 0;
-      long.every(j, (ofLong) => {
-        for (const [k, f] of longFactors.entries()) groups[f] = ofLong[k] ?? 0;
-        take(groups);
+      for (let k = 0; k < shortFactors.length; k++) groups[shortFactors[k] ?? 0] = ofShort[k] ?? 0;
+      return long.every(j, (ofLong) => {
+        for (let k = 0; k < longFactors.length; k++) groups[longFactors[k] ?? 0] = ofLong[k] ?? 0;
+        return take(groups);
       });
     });
   const buildable = buildableOf(space, admit);
+  const quick = buildableOf(space, admit, QUICK_OPTIONS);
   const shifted = short.log.map((log) => log + space.logConstant);
   const upTo = counterOf(long);
   const cells = cellFinder(shifted, long.log, upTo);
   const exact = ({ short: i, long: j }: PointCell): Fraction => {
     let first: Int32Array | null = null;
     every(i, j, (one) => {
-      first ??= one.slice();
+      first = one.slice();
+      return true;
     });
     return exactY(space, first ?? groups);
   };
@@ -79,9 +84,7 @@ export function pointsOf(space: Space, admit: Admit, pace: Pace, check: () => vo
       const found = cells.between(first - way * 4 * slack, edge + way * 4 * slack);
       for (const { y, log, made } of byRatio(found, exact, way)) {
         if (way * (log - edge) > 0 || !accept(y)) continue;
-        const everyCell = (take: (groups: Int32Array) => void): void => {
-          for (const { short: i, long: j } of made) every(i, j, take);
-        };
+        const everyCell = (take: Take): boolean => made.some(({ short: i, long: j }) => every(i, j, take));
         if (buildable(everyCell)) return { log, y };
       }
       bound = edge;
@@ -93,7 +96,7 @@ export function pointsOf(space: Space, admit: Admit, pace: Pace, check: () => vo
     long: long.log,
     slack: space.slack,
     upTo,
-    isBuildable: (i, j) => buildable((take) => every(i, j, take)),
+    surelyBuilt: (i, j) => quick((take) => every(i, j, take)),
     nearest,
   };
 }

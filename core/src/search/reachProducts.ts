@@ -12,9 +12,12 @@ import type { Space } from './space.ts';
 export interface AllRatios {
   /** ln y as computed */
   readonly log: Float64Array;
-  /** writes every way to make it, one after another, and calls `take` for each: the ratio of each factor, by index, good until the next call */
-  readonly every: (index: number, take: (groups: Int32Array) => void) => void;
+  /** hands every way to make it to `take`, one after another, until that has enough; answers whether it had */
+  readonly every: (index: number, take: Take) => boolean;
 }
+
+/** Receives the ratio of each factor, by index, good until the next call; answers true once it wants no more. */
+export type Take = (groups: Int32Array) => boolean;
 
 /** Above so many products they are not gathered: memory, not time, is what they would take. */
 export interface MostProducts {
@@ -56,23 +59,23 @@ function gatheredRatios({ factors, logConstant }: Space, most: number, pace: Pac
     pass(levels.length / rest.length);
   }
   const groups = new Int32Array(factors.length);
-  const step = (depth: number, index: number, take: (groups: Int32Array) => void): void => {
+  const step = (depth: number, index: number, take: Take): boolean => {
     const level = levels[depth];
     if (!level) {
       groups[base] = index;
-      take(groups);
-      return;
+      return take(groups);
     }
     for (let k = level.first[index] ?? 0; k < (level.first[index + 1] ?? 0); k++) {
       const way = level.way[k] ?? 0;
       const i = Math.trunc(way / level.before);
       const j = way - i * level.before;
       groups[level.factor] = i;
-      step(depth - 1, j, take);
+      if (step(depth - 1, j, take)) return true;
       if (!level.mirrored || i === j) continue;
       groups[level.factor] = j;
-      step(depth - 1, i, take);
+      if (step(depth - 1, i, take)) return true;
     }
+    return false;
   };
   return {
     log: (all?.log ?? new Float64Array(0)).map((log) => log + logConstant),
@@ -114,7 +117,13 @@ function comparedRatios(space: Space, most: number, pace: Pace): AllRatios | nul
   return {
     log: Float64Array.from(ratios, ({ log }) => log),
     every: (index, take) => {
-      for (const { table, stream } of ratios[index]?.cells ?? []) reader.every(table, stream, take);
+      let enough = false;
+      for (const { table, stream } of ratios[index]?.cells ?? []) {
+        reader.every(table, stream, (groups) => {
+          enough ||= take(groups);
+        });
+      }
+      return enough;
     },
   };
 }
