@@ -30,7 +30,7 @@ describe('reach of Bench 1 of the invented example from its rack, 1:1 to 5:1 [se
     expect(reach.gaps.slice(0, 2)).toEqual([reach.worst, reach.widest]);
   });
   test('95.42 % of the window lies within 2 %', () => {
-    expect((100 * reach.covered).toFixed(2)).toBe('95.42');
+    expect((100 * (reach.covered ?? 0)).toFixed(2)).toBe('95.42');
   });
   test('each ratio is listed once, ascending, with an option that makes it and can be built', () => {
     const ratios = reach.ratios ?? [];

@@ -1,9 +1,21 @@
-import { choicesOf } from '../choices.ts';
+import { type Choices, choicesOf } from '../choices.ts';
 import { flowOf } from '../flow.ts';
 import type { Mounted } from '../layOut.ts';
 import type { Plan } from '../plan.ts';
 import { type Fraction, ONE } from '../ratio.ts';
-import { type Gap, type Hooks, listReach, type Option, type ReachList, type ReachWindow, reachWithin } from '../search/index.ts';
+import {
+  Cancelled,
+  extremes,
+  type Gap,
+  type Hooks,
+  listReach,
+  type Option,
+  placesIn,
+  type ReachList,
+  type ReachWindow,
+  reachWithin,
+  sweepReach,
+} from '../search/index.ts';
 import { binned } from './bins.ts';
 
 /** What is asked of a machine's reach. Ratios are A per B by volume, as run. */
@@ -60,9 +72,10 @@ export interface Reach {
   readonly widest: ReachGap | null;
   /** Wider than the tolerance, widest first, at most `KEPT_GAPS`. */
   readonly gaps: readonly ReachGap[];
-  readonly moreGaps: number;
+  /** Null where the tolerance is so fine that they are too many to look for; `covered` too. */
+  readonly moreGaps: number | null;
   /** Share of the window within the tolerance, by logarithm. */
-  readonly covered: number;
+  readonly covered: number | null;
   /** A per B by weight = A per B by volume × this; null where a density is not given. */
   readonly weightFactor: Fraction | null;
 }
@@ -76,9 +89,6 @@ export interface Reachable {
   readonly within: (wish: ReachWish, hooks?: Hooks) => Reach;
 }
 
-/** Above so many products of ratios they are not listed. */
-const MOST_PRODUCTS = 2 ** 27;
-
 /**
  * Every ratio that a machine can make with what the plan's search may use; worked out once, for any window.
  *
@@ -89,41 +99,71 @@ const MOST_PRODUCTS = 2 ** 27;
  */
 export function reachable(plan: Plan, hooks: Hooks = {}): Reachable {
   const choices = choicesOf(plan);
-  const list = listReach(choices.problem, choices.rules(0), MOST_PRODUCTS, hooks);
-  if (list === null) throw new RangeError('reach: too many ratios');
-  const ratioOf = (option: Option): ReachRatio => {
-    const { A, B } = choices.pumpsOf(option);
-    const first = { pumps: { A: A.id, B: B.id }, teeth: choices.teethOf(option) };
-    return { aPerB: ONE.div(option.ratio), first, partsChanged: option.changed, purchases: option.purchases };
-  };
-  const endAt = (index: number): ReachEnd | null => {
-    const [option] = list.firstOptions(index, index + 1);
-    if (option === undefined) return null;
-    const { ends } = flowOf(plan, { pumps: choices.pumpsOf(option), teeth: choices.teethOf(option) });
-    return { ...ratioOf(option), flow_m3_per_s: ends && { from: ends.from.total.value, to: ends.to.total.value } };
-  };
-  const size = list.log.length;
-  const smallest = size === 0 ? null : endAt(size - 1);
-  const largest = size === 0 ? null : endAt(0);
+  const rules = choices.rules(0);
+  const { problem } = choices;
+  const toRatio = ratioBy(choices);
+  const toEnd = (option: Option | null): ReachEnd | null =>
+    option && { ...toRatio(option), flow_m3_per_s: flowOfOption(plan, choices, option) };
+  const weight = weightFactor(plan);
+  const list = listReach(problem, rules, hooks);
+  const swept = list === null ? sweepReach(problem, rules, hooks) : null;
+  const ends = list ? endsOf(list) : extremes(problem, rules, hooks);
+  const [smallest, largest] = [toEnd(ends.highest), toEnd(ends.lowest)];
   return {
     within: (wish, more = {}) => {
-      const { from, to, worst, widest, gaps, moreGaps, covered } = reachWithin(list, inBPerA(wish), KEPT_GAPS);
+      const window = inBPerA(wish);
+      const served = list ? reachWithin(list, window, KEPT_GAPS) : swept?.within(window, KEPT_GAPS, more);
+      if (served === undefined) throw new RangeError('reach: too many ratios');
       return {
         wish,
-        distinct: to - from,
         smallest,
         largest,
-        ratios: to - from > LISTED_RATIOS ? null : list.firstOptions(from, to, more).map(ratioOf).reverse(),
-        perBin: perBin(list, from, to, wish),
-        worst: worst && gapOf(worst),
-        widest: widest && gapOf(widest),
-        gaps: gaps.map(gapOf),
-        moreGaps,
-        covered,
-        weightFactor: weightFactor(plan),
+        ...(list ? listed(list, wish, toRatio, more) : { distinct: null, ratios: null, perBin: null }),
+        worst: served.worst && gapOf(served.worst),
+        widest: served.widest && gapOf(served.widest),
+        gaps: served.gaps.map(gapOf),
+        moreGaps: served.moreGaps,
+        covered: served.covered,
+        weightFactor: weight,
       };
     },
   };
+}
+
+/** What only a list can say. */
+function listed(list: ReachList, wish: ReachWish, toRatio: (option: Option) => ReachRatio, { progress, cancelled }: Hooks) {
+  const { from, to } = placesIn(list, inBPerA(wish));
+  const ratios: ReachRatio[] = [];
+  // what is high in B per A is low in A per B
+  for (let index = to - 1; index >= from && to - from <= LISTED_RATIOS; index--) {
+    if (cancelled?.()) throw new Cancelled();
+    const option = list.firstOption(index);
+    if (option) ratios.push(toRatio(option));
+    progress?.(ratios.length / (to - from));
+  }
+  return { distinct: to - from, ratios: to - from > LISTED_RATIOS ? null : ratios, perBin: perBin(list, from, to, wish) };
+}
+
+/** Of all ratios the lowest and the highest, B per A. */
+interface Ends {
+  readonly lowest: Option | null;
+  readonly highest: Option | null;
+}
+
+const endsOf = ({ log, firstOption }: ReachList): Ends =>
+  log.length === 0 ? { lowest: null, highest: null } : { lowest: firstOption(0), highest: firstOption(log.length - 1) };
+
+function ratioBy({ pumpsOf, teethOf }: Choices): (option: Option) => ReachRatio {
+  return (option) => {
+    const { A, B } = pumpsOf(option);
+    const first = { pumps: { A: A.id, B: B.id }, teeth: teethOf(option) };
+    return { aPerB: ONE.div(option.ratio), first, partsChanged: option.changed, purchases: option.purchases };
+  };
+}
+
+function flowOfOption(plan: Plan, { pumpsOf, teethOf }: Choices, option: Option): ReachEnd['flow_m3_per_s'] {
+  const { ends } = flowOf(plan, { pumps: pumpsOf(option), teeth: teethOf(option) });
+  return ends && { from: ends.from.total.value, to: ends.to.total.value };
 }
 
 /** The reach of one window, see `reachable`. */

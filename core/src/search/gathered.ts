@@ -1,5 +1,8 @@
 import type { RatioList } from './ratioLists.ts';
 
+/** What of a list its products are made of. */
+export type Quotients = Pick<RatioList, 'log' | 'numerator' | 'denominator'>;
+
 /** A way is one ratio from each factor, by index, as one number of which the last factor is the lowest digit. */
 export interface Ways {
   readonly first: Int32Array;
@@ -24,7 +27,7 @@ const PORTION = 2 ** 13;
  *
  * @param mirrored the lists hold the same ratios, so that half of the products is enough
  */
-export function gathered(a: RatioList, b: RatioList, mirrored: boolean): Gathered {
+export function gathered(a: Quotients, b: Quotients, mirrored: boolean): Gathered {
   const width = b.log.length;
   const size = mirrored ? (width * (width + 1)) / 2 : a.log.length * width;
   const way = new Int32Array(size);
@@ -71,7 +74,7 @@ interface Portion {
  * All products in ascending order, portion by portion. Row by row they ascend anyway, so that a portion of the scale, a little
  * further each time, takes a few more from the front of every row; what it holds is then put in order by itself.
  */
-function* portionsOf(a: RatioList, b: RatioList, mirrored: boolean, portions: number): Generator<Portion> {
+function* portionsOf(a: Quotients, b: Quotients, mirrored: boolean, portions: number): Generator<Portion> {
   const rows = a.log.length;
   const width = b.log.length;
   const next = new Int32Array(rows);
@@ -89,7 +92,7 @@ function* portionsOf(a: RatioList, b: RatioList, mirrored: boolean, portions: nu
 }
 
 /** Adds the products of row i from column j on that are below the limit, and answers the column it got to. */
-function takeFromRow(portion: Portion, a: RatioList, b: RatioList, i: number, from: number, limit: number): number {
+function takeFromRow(portion: Portion, a: Quotients, b: Quotients, i: number, from: number, limit: number): number {
   const width = b.log.length;
   const numerator = a.numerator[i] ?? 0;
   const denominator = a.denominator[i] ?? 1;

@@ -1,5 +1,6 @@
 export { bestPerChange, type LevelHooks } from './bestPerChange.ts';
 export { type Counts, countOptions } from './count.ts';
+export { extremes } from './extremes.ts';
 export { type Found, findOptions } from './findOptions.ts';
 export {
   Cancelled,
@@ -16,7 +17,8 @@ export {
 } from './problem.ts';
 export type { Gap, ReachWindow } from './reachGap.ts';
 export { listReach, type ReachList } from './reachList.ts';
-export { reachWithin, type Served } from './reachWithin.ts';
+export { type SweptReach, sweepReach } from './reachSweep.ts';
+export { placesIn, reachWithin, type Served } from './reachWithin.ts';
 export { type Slide, type SlidRatio, slideOf } from './slide.ts';
 export { tradeOff } from './tradeOff.ts';
 export { fewestRelaxations, type ReasonHooks } from './whyNot.ts';

@@ -1,14 +1,13 @@
 import { type Fraction, ONE } from '../ratio.ts';
-import { cellReader } from './cell.ts';
+import { expander } from './expand.ts';
 import { optionsOf } from './findOptions.ts';
-import { cellsIn } from './levels.ts';
 import { pacedAdmit, paceOf } from './pace.ts';
 import type { Hooks, Option, Rules, SearchProblem } from './problem.ts';
-import { buildableOf, ratiosBetween } from './reachRatios.ts';
-import { splitSides } from './sides.ts';
-import { buildableSpace, exactY } from './space.ts';
-import { tiedOptions } from './tiedOptions.ts';
-import { DEFAULT_TUNING, type Tuning } from './tuning.ts';
+import { type AllRatios, allRatios, MOST_PRODUCTS, type MostProducts, type Take } from './reachProducts.ts';
+import { shortlist } from './shortlist.ts';
+import { buildableSpace, exactY, type Space } from './space.ts';
+import { type Admit, offerTo } from './tiedOptions.ts';
+import { DEFAULT_TUNING } from './tuning.ts';
 
 /** Every ratio that can be built, each once, ascending. */
 export interface ReachList {
@@ -17,11 +16,15 @@ export interface ReachList {
   readonly slack: number;
   /** B per A, exact */
   readonly ratio: (index: number) => Fraction;
-  /** of each ratio from one index up to, not including, another: its first option in the order of the ranking */
-  readonly firstOptions: (from: number, to: number, hooks?: Hooks) => readonly Option[];
+  /** the first option that makes it, in the order of the ranking */
+  readonly firstOption: (index: number) => Option | null;
 }
 
-const NOTHING: ReachList = { log: new Float64Array(0), slack: 0, ratio: () => ONE, firstOptions: () => [] };
+/** The space of a reach: the wanted ratio is 1, so that y is B per A. Null where a factor has no buildable choice. */
+export const reachSpace = (problem: SearchProblem): Space | null =>
+  buildableSpace({ ...problem, wanted: ONE, limits: null }, DEFAULT_TUNING);
+
+const NOTHING: ReachList = { log: new Float64Array(0), slack: 0, ratio: () => ONE, firstOption: () => null };
 
 /**
  * Lists every ratio that can be built.
@@ -29,59 +32,89 @@ const NOTHING: ReachList = { log: new Float64Array(0), slack: 0, ratio: () => ON
  * @param problem only choices whose `failed` is 0 take part; what is wanted, and its limits, play no part
  * @param rules   asked for options of every ratio until one may be listed
  * @param hooks   progress and cancelling
- * @returns null where there are more products of ratios than `mostCells`
+ * @returns null where there are too many
  * @throws Cancelled as `findOptions`
  * @source plain enumeration, gathered by exact ratio
- * @example listReach(problem, { admit: () => 0 }, 1000)?.log.length  // 4
+ * @example listReach(problem, { admit: () => 0 })?.log.length  // 4
  */
-export function listReach(
-  given: SearchProblem,
-  rules: Rules,
-  mostCells: number,
-  hooks: Hooks = {},
-  tuning: Tuning = DEFAULT_TUNING,
-): ReachList | null {
-  const problem: SearchProblem = { ...given, wanted: ONE, limits: null };
-  const space = buildableSpace(problem, tuning);
+export function listReach(problem: SearchProblem, rules: Rules, hooks: Hooks = {}, most: MostProducts = MOST_PRODUCTS): ReachList | null {
+  const space = reachSpace(problem);
   if (space === null) return NOTHING;
-  if (cellsIn(space) > mostCells) return null;
-  const sides = splitSides(space);
-  const reader = cellReader(space, sides);
   const pace = paceOf(hooks);
-  const isBuildable = buildableOf(space, sides, pacedAdmit(rules, pace.check));
-  const logs: number[] = [];
-  const groups: Int32Array[] = [];
-  for (const ratio of ratiosBetween(space, sides, pace, -Infinity, Infinity)) {
-    const [cell] = ratio.cells ?? [];
-    if (cell === undefined || !isBuildable(ratio)) continue;
-    logs.push(ratio.log);
-    groups.push(reader.groups(cell.table, cell.stream).slice());
+  const all = allRatios(space, most, pace);
+  if (all === null) return null;
+  const admit = pacedAdmit(rules, pace.check);
+  const isBuildable = buildableOf(space, admit);
+  const pass = pace.pass();
+  const places = new Int32Array(all.log.length);
+  let size = 0;
+  for (let index = 0; index < all.log.length; index++) {
+    if (index % 1024 === 0) pass(index / all.log.length);
+    if (isBuildable((take) => all.every(index, take))) places[size++] = index;
   }
-  const log = Float64Array.from(logs);
-  const exact = new Map<number, Fraction>();
-  const ratioAt = (index: number): Fraction => {
-    const known = exact.get(index) ?? exactY(space, groups[index] ?? []);
-    exact.set(index, known);
-    return known;
+  pass(1);
+  return listOf(space, all, places.slice(0, size), (candidate) => rules.admit(candidate));
+}
+
+function listOf(space: Space, all: AllRatios, places: Int32Array, admit: Admit): ReachList {
+  const log = new Float64Array(places.length);
+  for (let i = 0; i < places.length; i++) log[i] = all.log[places[i] ?? 0] ?? 0;
+  const known = new Map<number, Fraction>();
+  const ratio = (index: number): Fraction => {
+    let exact = known.get(index);
+    if (exact === undefined) {
+      let groups = new Int32Array(0);
+      all.every(places[index] ?? 0, (one) => {
+        groups = one.slice();
+        return true;
+      });
+      exact = exactY(space, groups);
+      known.set(index, exact);
+    }
+    return exact;
   };
+  const toOption = optionsOf(space.problem);
   return {
     log,
     slack: space.slack,
-    ratio: ratioAt,
-    firstOptions: (from, to, more = {}) => {
-      if (from >= to) return [];
-      const itsPace = paceOf(more);
-      const run = { space, sides, pace: itsPace };
-      const admit = pacedAdmit(rules, itsPace.check);
-      const [low, high] = [log[from] ?? 0, log[to - 1] ?? 0];
-      const found: Option[] = [];
-      const toOption = optionsOf(problem);
-      for (const ratio of ratiosBetween(space, sides, itsPace, low - 3 * space.slack, high + 3 * space.slack)) {
-        if (ratio.y().compare(ratioAt(from)) < 0 || ratio.y().compare(ratioAt(to - 1)) > 0) continue;
-        const [first] = tiedOptions(run, [ratio], 1, admit);
-        if (first) found.push(toOption(first));
-      }
-      return found;
+    ratio,
+    firstOption: (index) => {
+      const first = shortlist(space, 1);
+      const offer = offerTo(first, space, { y: () => ratio(index), inside: true }, admit);
+      all.every(places[index] ?? 0, (groups) => {
+        offer(groups);
+        return false;
+      });
+      const [entry] = first.entries();
+      return entry ? toOption(entry) : null;
     },
+  };
+}
+
+/** Whether the rules across stages let any option of a ratio through; `every` gives its ways one after another. */
+export type Buildable = (every: (take: Take) => boolean) => boolean;
+
+/** @param most not more options than this are asked for: then false says only that none of these may be listed */
+export function buildableOf(space: Space, admit: Admit, most = Infinity): Buildable {
+  let found = false;
+  let asked = 0;
+  const expand = expander(space, {
+    // fewer than none: no more are wanted
+    mostChanged: () => (found || asked >= most ? -1 : Infinity),
+    take: ({ pump, pairs }) => {
+      if (found || asked >= most) return;
+      asked += 1;
+      found = admit({ pump, pairs: pairs.slice() }) !== null;
+    },
+  });
+  const take: Take = (groups) => {
+    expand(groups);
+    return found || asked >= most;
+  };
+  return (every) => {
+    found = false;
+    asked = 0;
+    every(take);
+    return found;
   };
 }

@@ -12,15 +12,18 @@ export interface Served {
   readonly widest: Gap | null;
   /** wider than the tolerance, widest first, not more than were asked for */
   readonly gaps: readonly Gap[];
-  readonly moreGaps: number;
+  /** null where the tolerance is so fine that they were not looked for; the same with what is covered */
+  readonly moreGaps: number | null;
   /** share of the window within the tolerance, by logarithm */
-  readonly covered: number;
+  readonly covered: number | null;
 }
 
-/** Of a list besides that: the ratios in the window, from one index up to, not including, the other. */
-export interface ServedByList extends Served {
-  readonly from: number;
-  readonly to: number;
+/** The ratios of a list that lie in the window: from one index up to, not including, the other. */
+export function placesIn(list: ReachList, { low, high }: ReachWindow): { readonly from: number; readonly to: number } {
+  return {
+    from: firstFrom(list, low, (ratio) => ratio.compare(low) >= 0),
+    to: firstFrom(list, high, (ratio) => ratio.compare(high) > 0),
+  };
 }
 
 /**
@@ -32,11 +35,10 @@ export interface ServedByList extends Served {
  * @source definitions of `gapBetween`; between neighbours whose logarithms are w apart the off-ratio is tanh(w / 2)
  * @example reachWithin(list of 1 and 2, from 1 to 2 with a tolerance of 1/10, 50).worst  // 3/2, off by 1/3
  */
-export function reachWithin(list: ReachList, window: ReachWindow, keep: number): ServedByList {
+export function reachWithin(list: ReachList, window: ReachWindow, keep: number): Served {
   checkWindow(window);
   const { log, slack, ratio } = list;
-  const from = firstFrom(list, window.low, (ratioAt) => ratioAt.compare(window.low) >= 0);
-  const to = firstFrom(list, window.high, (ratioAt) => ratioAt.compare(window.high) > 0);
+  const { from, to } = placesIn(list, window);
   const at = (index: number): Fraction | null => (index < 0 || index >= log.length ? null : ratio(index));
   const before = (index: number): readonly Gap[] => {
     const gap = gapBetween(at(index - 1), at(index), window);
@@ -64,8 +66,6 @@ export function reachWithin(list: ReachList, window: ReachWindow, keep: number):
   const wideEnds = ends.filter(isWide);
   const kept = [...wideEnds, ...widestOf(wider, width, keep, margin).flatMap(before)].sort(compareGaps).slice(0, keep);
   return {
-    from,
-    to,
     worst: candidates[0] ?? null,
     widest: candidates.find(({ below, above }) => below !== null && above !== null) ?? null,
     gaps: kept,

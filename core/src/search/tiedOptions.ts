@@ -52,7 +52,8 @@ function searchPiece(part: Space, ratio: Ratio, list: Shortlist, admit: Admit, p
   join(part, sides, { low: ratio.log - 2 * part.slack, high: ratio.log + 2 * part.slack }, visit, pace.check);
 }
 
-function offerTo(list: Shortlist, space: Space, ratio: Ratio, admit: Admit): (groups: Int32Array) => void {
+/** Offers every option of one way to make the ratio. */
+export function offerTo(list: Shortlist, space: Space, ratio: Pick<Ratio, 'y' | 'inside'>, admit: Admit): (groups: Int32Array) => void {
   const y = ratio.y();
   const { inside } = ratio;
   const take = (current: Candidate, changed: number): void => {
