@@ -21,7 +21,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['option'],
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['sheet'],
-  ['answer', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'searchSummary', 'stageFacts'],
+  ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'searchSummary', 'stageFacts'],
   ['json', 'rackChange', 'standing'],
   ['nearRatiosJson'],
   ['index', 'optionList'],

@@ -1,0 +1,148 @@
+import { Cancelled, type Candidate, type Hooks, insideSearch, partOf } from '../search/index.ts';
+import { type Need, needsOf } from './needs.ts';
+import { type PlanTable, planTable } from './planTable.ts';
+import { type BuyingTarget, type BuyingWish, buyingPlan, byPlan, checkWish } from './target.ts';
+import { type Wheel, wheelsToBuy } from './wheels.ts';
+
+/** How many equal plans are kept. */
+export const KEPT_PLANS = 50;
+
+/** One wheel of a plan. Targets are told by their index. */
+export interface Purchase {
+  readonly wheel: Wheel;
+  readonly quantity: number;
+  /** What one piece of it alone adds to the rack. */
+  readonly alone: readonly number[];
+  /** What the plan would lose without one piece of it. */
+  readonly lost: readonly number[];
+}
+
+export interface PurchasePlan {
+  readonly purchases: readonly Purchase[];
+  /** Targets that then have an option inside their limits. */
+  readonly served: readonly number[];
+}
+
+/** The best that just so many wheels can do. */
+export interface BuyingLevel {
+  readonly purchases: number;
+  /** Targets within reach, at most. */
+  readonly servedCount: number;
+  /** Fewer wheels serve as many. */
+  readonly noGain: boolean;
+  /** All plans that serve as many, in the order of their wheels, at most 50; none where there is no gain. */
+  readonly plans: readonly PurchasePlan[];
+  readonly planCount: number;
+}
+
+export interface Buying {
+  /** From no purchase up, until all targets are served or the most that was looked at is reached. */
+  readonly levels: readonly BuyingLevel[];
+  /** Fewest wheels that serve all targets; null where the most that was looked at does not. */
+  readonly fewestPurchases: number | null;
+  /** Up to so many wheels were looked at: as many as asked, or as there is room for. */
+  readonly mostPurchases: number;
+  /** Targets that no such plan serves. */
+  readonly unserved: readonly number[];
+}
+
+/**
+ * The fewest wheels to buy so that every target has an option inside its limits that can be built, and what fewer can do. A target is
+ * served by a plan if the search finds such an option with the wheels of the plan on the rack.
+ *
+ * @param targets on one machine and one rack, 1 or more
+ * @throws RangeError on targets of several machines or a strange wish; Cancelled when asked to stop
+ * @source our choice of method: what each option inside needs, then every choice of wheels by number (the lattice of subsets)
+ * @example planBuying([L5 on Bench 1 of the demo], { teeth: { from: 13, to: 40 }, mostPurchases: 3 }).fewestPurchases  // 1
+ */
+export function planBuying(targets: readonly BuyingTarget[], wish: BuyingWish, hooks: Hooks = {}): Buying {
+  const wheels = wheelsToBuy(buyingPlan(checkWish(targets, wish), wish));
+  const table = planTable(wheels.length, targets.length, wish.mostPurchases);
+  const { mostPurchases } = table;
+  const reachable = noteNeeds(targets, { ...wish, mostPurchases }, wheels, table, partOf(hooks, 0, 0.8));
+  const levels: BuyingLevel[] = [];
+  for (let purchases = 0; purchases <= mostPurchases && levels.at(-1)?.servedCount !== targets.length; purchases++) {
+    if (hooks.cancelled?.()) throw new Cancelled();
+    levels.push(levelOf(table, wheels, purchases, levels.at(-1)?.servedCount ?? -1));
+  }
+  hooks.progress?.(1);
+  const last = levels.at(-1);
+  return {
+    levels,
+    fewestPurchases: last?.servedCount === targets.length ? last.purchases : null,
+    mostPurchases,
+    unserved: [...targets.keys()].filter((target) => !reachable.has(target)),
+  };
+}
+
+/** Notes for every target what its options inside the limits need. Answers the targets that have any. */
+function noteNeeds(
+  targets: readonly BuyingTarget[],
+  wish: BuyingWish,
+  wheels: readonly Wheel[],
+  table: PlanTable,
+  hooks: Hooks,
+): ReadonlySet<number> {
+  const searches = byPlan(
+    targets,
+    (plan, choices) => {
+      const needs = needsOf(plan, choices.problem, wheels);
+      const search = insideSearch(choices.problem, needs.absent, wish.mostPurchases);
+      return { needs, search, rules: choices.rules(0), teethOf: choices.teethOf };
+    },
+    (plan) => buyingPlan(plan, wish),
+  );
+  const reachable = new Set<number>();
+  for (const [target, { wantedBPerA, limits }] of targets.entries()) {
+    const one = searches[target];
+    if (one === undefined) continue;
+    const take = (candidate: Candidate): void => {
+      const open = one.needs
+        .of(candidate, () => one.teethOf(candidate))
+        .filter((need) => need.length <= wish.mostPurchases && !table.isServed(target, need));
+      // the rules are slow to ask, so only of what would say something new
+      if (open.length === 0 || one.rules.admit(candidate) === null) return;
+      for (const need of open) table.mark(target, need);
+      reachable.add(target);
+    };
+    one.search.each(wantedBPerA, limits, take, partOf(hooks, target / targets.length, 1 / targets.length));
+  }
+  return reachable;
+}
+
+function levelOf(table: PlanTable, wheels: readonly Wheel[], purchases: number, before: number): BuyingLevel {
+  let servedCount = Math.max(before, 0);
+  let planCount = 0;
+  let best: Need[] = [];
+  table.sweep(purchases, (need, count) => {
+    if (count <= before || count < servedCount) return;
+    if (count > servedCount) {
+      servedCount = count;
+      planCount = 0;
+      best = [];
+    }
+    planCount += 1;
+    if (best.length < KEPT_PLANS) best.push([...need]);
+  });
+  const plans = best.map((need) => planOf(table, wheels, need));
+  return { purchases, servedCount, noGain: planCount === 0, plans, planCount };
+}
+
+function planOf(table: PlanTable, wheels: readonly Wheel[], need: Need): PurchasePlan {
+  const served = table.served(need);
+  const fitted = table.served([]);
+  const purchases = [...new Set(need)].flatMap((index): readonly Purchase[] => {
+    const wheel = wheels[index];
+    if (wheel === undefined) return [];
+    const left = table.served(need.toSpliced(need.indexOf(index), 1));
+    return [
+      {
+        wheel,
+        quantity: need.filter((other) => other === index).length,
+        alone: table.served([index]).filter((target) => !fitted.includes(target)),
+        lost: served.filter((target) => !left.includes(target)),
+      },
+    ];
+  });
+  return { purchases, served };
+}
