@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { type Buying, type BuyingTarget, type Purchase, planBuying } from '../../../core/src/buying/index.ts';
+import { choicesOf } from '../../../core/src/choices.ts';
+import { known, NOT_GIVEN } from '../../../core/src/given.ts';
+import type { Piece } from '../../../core/src/plan.ts';
+import { Fraction, ONE } from '../../../core/src/ratio.ts';
+import { diceOf } from '../search/randomProblem.ts';
+import { everyCandidate, ratioMade } from '../search/slowTwin.ts';
+import { type Kind, nameOf, type RandomShop, randomShop } from './randomShop.ts';
+
+/** Which targets have a buildable option inside, with these wheels on the rack and nothing to buy: every option is listed. */
+function servedBy(targets: readonly BuyingTarget[], wheels: readonly Kind[]): readonly number[] {
+  const [plan] = targets.map((target) => target.plan);
+  if (plan === undefined) return [];
+  const bought = wheels.map((kind, index): Piece => {
+    const bore_m = kind.bore === null ? NOT_GIVEN : known(new Fraction(kind.bore).div(1000));
+    return { id: `new ${index}`, kind: 'chain', size: kind.size, teeth: kind.teeth, bore_m, quantity: 1, part: '', place: '' };
+  });
+  const pieces = [...plan.pieces, ...bought];
+  const { problem, rules } = choicesOf({ ...plan, pieces, choice: { ...plan.choice, wheels: 'rack', purchases: 0, teeth: null } });
+  const { admit } = rules(0);
+  const candidates = everyCandidate(problem).filter(({ pump, pairs }) =>
+    [problem.pumps[pump], ...problem.stages.map((stage, s) => stage.pairs[pairs[s] ?? -1])].every((choice) => choice?.failed === 0),
+  );
+  const made = candidates.map((candidate) => ratioMade(problem, candidate));
+  return [...targets.keys()].filter((target) => {
+    const { wantedBPerA, limits } = targets[target] ?? { wantedBPerA: ONE, limits: { low: ONE, high: ONE } };
+    return candidates.some((candidate, index) => {
+      const off = made[index]?.div(wantedBPerA).sub(1);
+      return off !== undefined && off.compare(limits.low) >= 0 && off.compare(limits.high) <= 0 && admit(candidate) !== null;
+    });
+  });
+}
+
+const choices = (kinds: readonly Kind[], size: number): readonly (readonly Kind[])[] =>
+  size === 0 ? [[]] : kinds.flatMap((kind, index) => choices(kinds.slice(index), size - 1).map((rest) => [kind, ...rest]));
+
+const without = (wheels: readonly Kind[], one: Kind): readonly Kind[] => wheels.toSpliced(wheels.indexOf(one), 1);
+const minus = (a: readonly number[], b: readonly number[]): readonly number[] => a.filter((target) => !b.includes(target));
+const line = (name: string, quantity: number, alone: readonly number[], lost: readonly number[]): string =>
+  `${quantity} of ${name}: alone ${alone.join()}, lost ${lost.join()}`;
+
+/** The same answer by trying every choice of purchases, one after another. */
+function everyPlan({ targets, wish, kinds }: RandomShop) {
+  const known = new Map<string, readonly number[]>();
+  const served = (wheels: readonly Kind[]): readonly number[] => {
+    const key = wheels.map(nameOf).sort().join('; ');
+    const found = known.get(key) ?? servedBy(targets, wheels);
+    known.set(key, found);
+    return found;
+  };
+  const levels: unknown[] = [];
+  let before = -1;
+  const ever = new Set<number>();
+  for (let purchases = 0; purchases <= wish.mostPurchases && before < targets.length; purchases++) {
+    const all = choices(kinds, purchases);
+    for (const wheels of all) for (const target of served(wheels)) ever.add(target);
+    const best = Math.max(before, ...all.map((wheels) => served(wheels).length));
+    const plans = best === before ? [] : all.filter((wheels) => served(wheels).length === best);
+    const lines = plans.map((wheels) =>
+      [...new Set(wheels)].map((kind) =>
+        line(
+          nameOf(kind),
+          wheels.filter((other) => other === kind).length,
+          minus(served([kind]), served([])),
+          minus(served(wheels), served(without(wheels, kind))),
+        ),
+      ),
+    );
+    levels.push({ purchases, servedCount: best, noGain: best === before, planCount: plans.length, plans: texts(lines) });
+    before = best;
+  }
+  return { levels, fewest: before === targets.length ? levels.length - 1 : null, unserved: minus([...targets.keys()], [...ever]) };
+}
+
+const texts = (plans: readonly (readonly string[])[]): readonly string[] => plans.map((plan) => [...plan].sort().join('; ')).sort();
+
+const nameOfPurchase = ({ wheel: { size, teeth, bore_m } }: Purchase): string =>
+  nameOf({ size, teeth, bore: bore_m.known ? bore_m.value.mul(1000).toString() : null });
+
+function found({ levels, fewestPurchases, unserved }: Buying) {
+  return {
+    levels: levels.map(({ plans, ...level }) => ({
+      ...level,
+      plans: texts(plans.map(({ purchases }) => purchases.map((one) => line(nameOfPurchase(one), one.quantity, one.alone, one.lost)))),
+    })),
+    fewest: fewestPurchases,
+    unserved,
+  };
+}
+
+describe('planBuying against trying every choice of purchases [slow twin]', () => {
+  it.each([0, 50, 100, 150])('agrees on 50 random shops from seed %i', (from) => {
+    const told = { gained: 0, several: 0, never: 0 };
+    for (let seed = from; seed < from + 50; seed++) {
+      const shop = randomShop(diceOf(seed));
+      const answer = planBuying(shop.targets, shop.wish);
+      expect(answer.mostPurchases).toBe(shop.wish.mostPurchases);
+      expect(found(answer), `seed ${seed}`).toEqual(everyPlan(shop));
+      if (answer.levels.length > 1 && answer.levels.some(({ purchases, noGain }) => purchases > 0 && !noGain)) told.gained += 1;
+      if (answer.levels.some(({ purchases, planCount }) => purchases > 0 && planCount > 1)) told.several += 1;
+      if (answer.unserved.length > 0) told.never += 1;
+    }
+    // none of it is shown by shops in which nothing happens
+    for (const count of Object.values(told)) expect(count).toBeGreaterThan(2);
+  });
+});
