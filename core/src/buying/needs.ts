@@ -57,24 +57,44 @@ export function needsOf(plan: Plan, { stages }: SearchProblem, wheels: readonly 
     }
   }
 
+  // millions of candidates come by, so what they put on and take off is counted without making lists
+  const wanted = new Int32Array(sorts.length);
+  const touched = new Int32Array(4 * open.length);
+  const nothing: readonly Need[] = [[]];
   return {
     absent: (pair) => absent.get(pair) ?? 0,
     of: ({ pairs }, teeth) => {
-      const put: number[] = [];
-      const off: number[] = [];
+      let size = 0;
+      let plain = true;
       for (let s = 0; s < pairs.length; s++) {
         const ends = places[s]?.[pairs[s] ?? -1];
         for (let end = 0; end < ENDS.length; end++) {
           const sort = ends?.[end] ?? null;
           if (sort === null) continue;
-          put.push(sort);
-          const taken = fitted[s]?.[end] ?? null;
-          if (taken !== null) off.push(taken);
+          plain &&= sorts[sort]?.plain === true;
+          wanted[sort] = (wanted[sort] ?? 0) + 1;
+          touched[size++] = sort;
+          const off = fitted[s]?.[end] ?? null;
+          if (off === null) continue;
+          wanted[off] = (wanted[off] ?? 0) - 1;
+          touched[size++] = off;
         }
       }
-      if (put.some((sort) => sorts[sort]?.plain !== true)) return byTrial(plan, wheels, teeth());
-      const need = counted(sorts, put, off);
-      return need === null ? [] : [need];
+      let need: number[] | null = null;
+      let inVain = false;
+      for (let i = 0; i < size; i++) {
+        const sort = touched[i] ?? 0;
+        const { quantity, wheel } = sorts[sort] ?? { quantity: 0, wheel: -1 };
+        for (let missing = (wanted[sort] ?? 0) - quantity; missing > 0; missing--) {
+          need ??= [];
+          if (wheel < 0) inVain = true;
+          else need.push(wheel);
+        }
+        wanted[sort] = 0;
+      }
+      if (!plain) return byTrial(plan, wheels, teeth());
+      if (need === null) return nothing;
+      return inVain ? [] : [need.length > 1 ? need.sort((a, b) => a - b) : need];
     },
   };
 }
@@ -97,21 +117,6 @@ function describe(plan: Plan, slots: readonly ChangeableSlot[], wheels: readonly
     wheel: wheels.findIndex((wheel) => wheel.teeth === teeth && sameSize(wheel, stage)),
     plain,
   };
-}
-
-function counted(sorts: readonly Sort[], put: readonly number[], off: readonly number[]): Need | null {
-  const need: number[] = [];
-  for (let i = 0; i < put.length; i++) {
-    const sort = put[i] ?? 0;
-    if (put.indexOf(sort) !== i) continue;
-    const { quantity = 0, wheel = -1 } = sorts[sort] ?? {};
-    let missing = -quantity;
-    for (const other of put) if (other === sort) missing += 1;
-    for (const other of off) if (other === sort) missing -= 1;
-    if (missing > 0 && wheel < 0) return null;
-    for (; missing > 0; missing--) need.push(wheel);
-  }
-  return need.length > 1 ? need.sort((a, b) => a - b) : need;
 }
 
 /**

@@ -1,27 +1,10 @@
 import { Cancelled, type Candidate, type Hooks, insideSearch, partOf } from '../search/index.ts';
+import { type CheapestPlans, cheapestPlans } from './cheapest.ts';
 import { type Need, needsOf } from './needs.ts';
 import { type PlanTable, planTable } from './planTable.ts';
+import { KEPT_PLANS, type PurchasePlan, planOf } from './purchasePlan.ts';
 import { type BuyingTarget, type BuyingWish, buyingPlan, byPlan, checkWish } from './target.ts';
 import { type Wheel, wheelsToBuy } from './wheels.ts';
-
-/** How many equal plans are kept. */
-export const KEPT_PLANS = 50;
-
-/** One wheel of a plan. Targets are told by their index. */
-export interface Purchase {
-  readonly wheel: Wheel;
-  readonly quantity: number;
-  /** What one piece of it alone adds to the rack. */
-  readonly alone: readonly number[];
-  /** What the plan would lose without one piece of it. */
-  readonly lost: readonly number[];
-}
-
-export interface PurchasePlan {
-  readonly purchases: readonly Purchase[];
-  /** Targets that then have an option inside their limits. */
-  readonly served: readonly number[];
-}
 
 /** The best that just so many wheels can do. */
 export interface BuyingLevel {
@@ -44,6 +27,8 @@ export interface Buying {
   readonly mostPurchases: number;
   /** Targets that no such plan serves. */
   readonly unserved: readonly number[];
+  /** Of all plans of up to `mostPurchases` wheels that serve all targets the cheapest; it may take more wheels than the fewest. Null without prices. */
+  readonly cheapest: CheapestPlans | null;
 }
 
 /**
@@ -65,11 +50,18 @@ export function planBuying(targets: readonly BuyingTarget[], wish: BuyingWish, h
     if (hooks.cancelled?.()) throw new Cancelled();
     levels.push(levelOf(table, wheels, purchases, levels.at(-1)?.servedCount ?? -1));
   }
-  hooks.progress?.(1);
   const last = levels.at(-1);
+  const fewestPurchases = last?.servedCount === targets.length ? last.purchases : null;
+  const { priceOf } = wish;
+  const cheapest =
+    priceOf === undefined || fewestPurchases === null
+      ? null
+      : cheapestPlans(table, wheels, priceOf, { from: fewestPurchases, targetCount: targets.length, cancelled: hooks.cancelled });
+  hooks.progress?.(1);
   return {
     levels,
-    fewestPurchases: last?.servedCount === targets.length ? last.purchases : null,
+    fewestPurchases,
+    cheapest,
     mostPurchases,
     unserved: [...targets.keys()].filter((target) => !reachable.has(target)),
   };
@@ -96,14 +88,16 @@ function noteNeeds(
   for (const [target, { wantedBPerA, limits }] of targets.entries()) {
     const one = searches[target];
     if (one === undefined) continue;
-    const take = (candidate: Candidate): void => {
+    const take = (candidate: Candidate): boolean => {
       const open = one.needs
         .of(candidate, () => one.teethOf(candidate))
         .filter((need) => need.length <= wish.mostPurchases && !table.isServed(target, need));
       // the rules are slow to ask, so only of what would say something new
-      if (open.length === 0 || one.rules.admit(candidate) === null) return;
+      if (open.length === 0 || one.rules.admit(candidate) === null) return false;
       for (const need of open) table.mark(target, need);
       reachable.add(target);
+      // what the rack serves by itself needs no purchase
+      return open.some((need) => need.length === 0);
     };
     one.search.each(wantedBPerA, limits, take, partOf(hooks, target / targets.length, 1 / targets.length));
   }
@@ -126,23 +120,4 @@ function levelOf(table: PlanTable, wheels: readonly Wheel[], purchases: number, 
   });
   const plans = best.map((need) => planOf(table, wheels, need));
   return { purchases, servedCount, noGain: planCount === 0, plans, planCount };
-}
-
-function planOf(table: PlanTable, wheels: readonly Wheel[], need: Need): PurchasePlan {
-  const served = table.served(need);
-  const fitted = table.served([]);
-  const purchases = [...new Set(need)].flatMap((index): readonly Purchase[] => {
-    const wheel = wheels[index];
-    if (wheel === undefined) return [];
-    const left = table.served(need.toSpliced(need.indexOf(index), 1));
-    return [
-      {
-        wheel,
-        quantity: need.filter((other) => other === index).length,
-        alone: table.served([index]).filter((target) => !fitted.includes(target)),
-        lost: served.filter((target) => !left.includes(target)),
-      },
-    ];
-  });
-  return { purchases, served };
 }

@@ -40,31 +40,38 @@ export function planTable(wheelCount: number, targetCount: number, most: number)
     if (room < 0) break;
     levels.push(new Int32Array(entries * words));
   }
-  const placeOf = (need: Need): number => {
+  /** Of the wheels that a bit field picks. */
+  const wordOf = (target: number, need: Need, picked: number): number => {
     let place = 0;
-    for (let i = 0; i < need.length; i++) place += over[i + 1]?.[(need[i] ?? 0) + i] ?? 0;
-    return place * words;
+    let size = 0;
+    for (let i = 0; i < need.length; i++) {
+      if (!((picked >> i) & 1)) continue;
+      place += over[size + 1]?.[(need[i] ?? 0) + size] ?? 0;
+      size += 1;
+    }
+    return place * words + (target >> 5);
   };
-  const holds = (target: number, need: Need): boolean =>
-    ((levels[need.length]?.[placeOf(need) + (target >> 5)] ?? 0) & (1 << (target & 31))) !== 0;
+  const holds = (target: number, need: Need, picked: number): boolean =>
+    ((levels[bitsIn(picked)]?.[wordOf(target, need, picked)] ?? 0) & (1 << (target & 31))) !== 0;
+  const mark = (target: number, need: Need): void => {
+    const level = levels[need.length];
+    if (level === undefined) return;
+    const word = wordOf(target, need, -1);
+    level[word] = (level[word] ?? 0) | (1 << (target & 31));
+  };
 
   return {
     mostPurchases: levels.length - 1,
-    mark: (target, need) => {
-      const level = levels[need.length];
-      if (level === undefined) return;
-      const word = placeOf(need) + (target >> 5);
-      level[word] = (level[word] ?? 0) | (1 << (target & 31));
-    },
+    mark,
     isServed: (target, need) => {
-      for (let subset = 2 ** need.length - 1; subset >= 0; subset--)
-        if (
-          holds(
-            target,
-            need.filter((_, i) => (subset >> i) & 1),
-          )
-        )
-          return true;
+      const all = 2 ** need.length - 1;
+      if (holds(target, need, all)) return true;
+      for (let picked = all - 1; picked >= 0; picked--) {
+        if (!holds(target, need, picked)) continue;
+        // the same wheels are asked for again and again
+        mark(target, need);
+        return true;
+      }
       return false;
     },
     sweep: (purchases, visit) => {
@@ -83,7 +90,8 @@ export function planTable(wheelCount: number, targetCount: number, most: number)
         step(need);
       }
     },
-    served: (need) => Array.from({ length: targetCount }, (_, target) => target).filter((target) => holds(target, need)),
+    served: (need) =>
+      Array.from({ length: targetCount }, (_, target) => target).filter((target) => holds(target, need, 2 ** need.length - 1)),
   };
 }
 

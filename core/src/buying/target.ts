@@ -2,6 +2,7 @@ import { type Choices, choicesOf } from '../choices.ts';
 import type { Plan } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import type { OffLimits } from '../search/index.ts';
+import type { Wheel } from './wheels.ts';
 
 /** A ratio that is to be within reach: of the material of its plan, or any other run as that material. */
 export interface BuyingTarget {
@@ -18,6 +19,8 @@ export interface BuyingWish {
   readonly teeth: { readonly from: number; readonly to: number } | null;
   /** Wheels to buy, a whole number from 0 to 8. */
   readonly mostPurchases: number;
+  /** Of one piece, a whole number of the smallest coin, 0 or more; null for a wheel whose price is not known. */
+  readonly priceOf?: (wheel: Wheel) => number | null;
 }
 
 /**

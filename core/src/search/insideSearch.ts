@@ -1,6 +1,6 @@
 import { type Fraction, ONE } from '../ratio.ts';
 import { type CellReader, cellReader } from './cell.ts';
-import { expander } from './expand.ts';
+import { expander, type Taker } from './expand.ts';
 import { join } from './join.ts';
 import { paceOf, partOf } from './pace.ts';
 import type { Candidate, Hooks, Pair, PumpPair, SearchProblem } from './problem.ts';
@@ -20,10 +20,11 @@ export interface InsideSearch {
   /**
    * @param wanted B per A, > 0
    * @param limits of the off-ratio, low > -1
-   * @param take   sees each candidate once, whatever the rules across stages say; it is good until the next call
+   * @param take   sees each candidate once, whatever the rules across stages say; it is good until the next call. Once it answers true
+   *               no more are wanted, though a few may still come
    * @throws Cancelled when asked to stop
    */
-  readonly each: (wanted: Fraction, limits: OffLimits, take: (candidate: Candidate) => void, hooks?: Hooks) => void;
+  readonly each: (wanted: Fraction, limits: OffLimits, take: (candidate: Candidate) => boolean, hooks?: Hooks) => void;
 }
 
 /** One class from each stage. */
@@ -41,19 +42,27 @@ interface Part {
  * @param most    the weights of the pairs of a candidate sum up to no more
  * @throws RangeError as `findOptions`
  * @source our choice of method: the join of the search, over one class of pairs from each stage
- * @example insideSearch(problem, () => 0, 0).each(ratioOf(1, 2), limits, (candidate) => found.push(copyOf(candidate)))
+ * @example insideSearch(problem, () => 0, 0).each(ratioOf(1, 2), limits, (candidate) => found.push(copyOf(candidate)) === 10)
  */
 export function insideSearch(problem: SearchProblem, weight: (pair: Pair) => number, most: number, tuning = DEFAULT_TUNING): InsideSearch {
   const parts = partsOf({ ...problem, limits: null }, weight, most, tuning);
   return {
     each: (wanted, limits, take, hooks = {}) => {
       const window = openWindow(ONE.add(limits.low), ONE.add(limits.high));
+      let enough = false;
+      const taker: Taker = {
+        mostChanged: () => Infinity,
+        take: (candidate) => {
+          enough ||= take(candidate);
+        },
+      };
       for (const [index, { space, sides, reader }] of parts.entries()) {
+        if (enough) break;
         const aimed = aimedAt(space, wanted);
-        const expand = expander(aimed, { mostChanged: () => Infinity, take });
+        const expand = expander(aimed, taker);
         const visit = (table: number, stream: number, log: number): boolean => {
           if (holds(window, log, aimed.slack, () => exactY(aimed, reader.groups(table, stream)))) reader.every(table, stream, expand);
-          return false;
+          return enough;
         };
         const pace = paceOf(partOf(hooks, index / parts.length, 1 / parts.length));
         join(aimed, sides, { low: window.logLow, high: window.logHigh }, visit, pace.pass());

@@ -1,4 +1,4 @@
-import { type BuyingTarget, type BuyingWish, targetOf } from '../../../core/src/buying/index.ts';
+import { type BuyingTarget, targetOf } from '../../../core/src/buying/index.ts';
 import type { SlotRow, StageRow } from '../../../core/src/file/machine.ts';
 import type { PieceRow } from '../../../core/src/file/rack.ts';
 import type { Selection } from '../../../core/src/index.ts';
@@ -16,7 +16,11 @@ export interface Kind {
 
 export interface RandomShop {
   readonly targets: readonly BuyingTarget[];
-  readonly wish: BuyingWish;
+  readonly wish: {
+    readonly teeth: { readonly from: number; readonly to: number } | null;
+    readonly mostPurchases: number;
+    readonly priceOf: (wheel: Pick<Kind, 'size' | 'teeth'>) => number | null;
+  };
   /** Read off the rows of the machine, sizes and bores in the order of the stages. */
   readonly kinds: readonly Kind[];
 }
@@ -51,7 +55,15 @@ export function randomShop(dice: Dice): RandomShop {
     }),
   });
   const mostPurchases = dice.between(0, count === 1 ? 3 : 2);
-  const wish: BuyingWish = { teeth: ranged ? { from, to } : null, mostPurchases };
+  const factor = dice.between(1, 7);
+  const wish = {
+    teeth: ranged ? { from, to } : null,
+    mostPurchases,
+    priceOf: ({ size, teeth }: Pick<Kind, 'size' | 'teeth'>): number | null => {
+      const price = (teeth * factor + size.charCodeAt(0)) % 8;
+      return price === 7 ? null : price;
+    },
+  };
   const selection: Selection = { ...(mostPurchases > 0 && { purchases: mostPurchases }), ...(ranged && { teeth: { from, to } }), anyPump };
   const kinds = kindsOf(stages, ranged ? { from, to } : null);
   const limits = { definition: '% of B per A' as const, low: `-${dice.pick(['0', '1', '4'])}`, high: dice.pick(['0', '1', '4']) };
