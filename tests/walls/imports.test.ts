@@ -23,7 +23,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'searchSummary', 'stageFacts'],
   ['json', 'rackChange', 'standing'],
-  ['nearRatiosJson'],
+  ['buyingJson', 'nearRatiosJson'],
   ['index', 'optionList'],
   ['optionWords'],
   ['comparison'],

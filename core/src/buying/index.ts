@@ -1,6 +1,6 @@
 export type { CheapestPlans } from './cheapest.ts';
-export { type BoughtOption, optionsWith } from './optionsWith.ts';
-export { type Buying, type BuyingLevel, planBuying } from './planBuying.ts';
+export { type BoughtOption, type LaidPlan, layPlan, optionsWith } from './optionsWith.ts';
+export { type Buying, type BuyingLevel, bestLevel, planBuying } from './planBuying.ts';
 export type { Purchase, PurchasePlan } from './purchasePlan.ts';
 export { type BuyingTarget, type BuyingWish, targetOf } from './target.ts';
 export type { Wheel } from './wheels.ts';

@@ -2,6 +2,7 @@ import type { Mounted } from '../layOut.ts';
 import { insideLimits } from '../option.ts';
 import type { Fraction } from '../ratio.ts';
 import { findOptions } from '../search/index.ts';
+import type { PurchasePlan } from './purchasePlan.ts';
 import { type BuyingTarget, byPlan } from './target.ts';
 import { type Wheel, withBought } from './wheels.ts';
 
@@ -43,3 +44,21 @@ export function optionsWith(targets: readonly BuyingTarget[], wheels: readonly W
     };
   });
 }
+
+/** A plan with what each target then gets. */
+export interface LaidPlan extends PurchasePlan {
+  readonly options: readonly (BoughtOption | null)[];
+}
+
+/**
+ * A plan of purchases with the first option of each target.
+ *
+ * @source as `optionsWith`
+ */
+export const layPlan = (targets: readonly BuyingTarget[], plan: PurchasePlan): LaidPlan => ({
+  ...plan,
+  options: optionsWith(
+    targets,
+    plan.purchases.flatMap(({ wheel, quantity }) => Array<Wheel>(quantity).fill(wheel)),
+  ),
+});
