@@ -1,6 +1,7 @@
-import { Cancelled, type Candidate, type Hooks, insideSearch, partOf } from '../search/index.ts';
+import { Cancelled, type Hooks, partOf } from '../search/index.ts';
 import { type CheapestPlans, cheapestPlans } from './cheapest.ts';
-import { type Need, needsOf } from './needs.ts';
+import type { Need } from './needs.ts';
+import { noterOf } from './noter.ts';
 import { type PlanTable, planTable } from './planTable.ts';
 import { KEPT_PLANS, type PurchasePlan, planOf } from './purchasePlan.ts';
 import { type BuyingTarget, type BuyingWish, buyingPlan, byPlan, checkWish } from './target.ts';
@@ -82,31 +83,15 @@ function noteNeeds(
   table: PlanTable,
   hooks: Hooks,
 ): ReadonlySet<number> {
-  const searches = byPlan(
+  const noters = byPlan(
     targets,
-    (plan, choices) => {
-      const needs = needsOf(plan, choices.problem, wheels);
-      const search = insideSearch(choices.problem, needs.absent, wish.mostPurchases);
-      return { needs, search, rules: choices.rules(0), teethOf: choices.teethOf };
-    },
+    (plan, choices) => noterOf(plan, choices, wheels, wish.mostPurchases),
     (plan) => buyingPlan(plan, wish),
   );
   const reachable = new Set<number>();
   for (const [target, { wantedBPerA, limits }] of targets.entries()) {
-    const one = searches[target];
-    if (one === undefined) continue;
-    const take = (candidate: Candidate): boolean => {
-      const open = one.needs
-        .of(candidate, () => one.teethOf(candidate))
-        .filter((need) => need.length <= wish.mostPurchases && !table.isServed(target, need));
-      // the rules are slow to ask, so only of what would say something new
-      if (open.length === 0 || one.rules.admit(candidate) === null) return false;
-      for (const need of open) table.mark(target, need);
-      reachable.add(target);
-      // what the rack serves by itself needs no purchase
-      return open.some((need) => need.length === 0);
-    };
-    one.search.each(wantedBPerA, limits, take, partOf(hooks, target / targets.length, 1 / targets.length));
+    const part = partOf(hooks, target / targets.length, 1 / targets.length);
+    if (noters[target]?.note(table, target, { wantedBPerA, limits }, part) === true) reachable.add(target);
   }
   return reachable;
 }

@@ -4,6 +4,8 @@ import type { Need } from './needs.ts';
 export interface PlanTable {
   /** Largest number of wheels for which there is room. */
   readonly mostPurchases: number;
+  /** How many choices of just so many wheels there are; a sweep shows them in one order. */
+  readonly planCount: (purchases: number) => number;
   /** Notes that these wheels serve a target; more than there is room for are passed over. */
   readonly mark: (target: number, need: Need) => void;
   /** Whether it is noted that some of these wheels, or all, serve a target. */
@@ -62,6 +64,7 @@ export function planTable(wheelCount: number, targetCount: number, most: number)
 
   return {
     mostPurchases: levels.length - 1,
+    planCount: (purchases) => (levels[purchases]?.length ?? 0) / words,
     mark,
     isServed: (target, need) => {
       const all = 2 ** need.length - 1;

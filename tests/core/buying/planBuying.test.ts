@@ -1,39 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type Buying, type BuyingTarget, type Purchase, planBuying } from '../../../core/src/buying/index.ts';
-import { choicesOf } from '../../../core/src/choices.ts';
-import { known, NOT_GIVEN } from '../../../core/src/given.ts';
-import type { Piece } from '../../../core/src/plan.ts';
-import { Fraction, ONE } from '../../../core/src/ratio.ts';
+import { type Buying, type Purchase, planBuying } from '../../../core/src/buying/index.ts';
 import { diceOf } from '../search/randomProblem.ts';
-import { everyCandidate, ratioMade } from '../search/slowTwin.ts';
 import { type Kind, nameOf, type RandomShop, randomShop } from './randomShop.ts';
-
-/** Which targets have a buildable option inside, with these wheels on the rack and nothing to buy: every option is listed. */
-function servedBy(targets: readonly BuyingTarget[], wheels: readonly Kind[]): readonly number[] {
-  const [plan] = targets.map((target) => target.plan);
-  if (plan === undefined) return [];
-  const bought = wheels.map((kind, index): Piece => {
-    const bore_m = kind.bore === null ? NOT_GIVEN : known(new Fraction(kind.bore).div(1000));
-    return { id: `new ${index}`, kind: 'chain', size: kind.size, teeth: kind.teeth, bore_m, quantity: 1, part: '', place: '' };
-  });
-  const pieces = [...plan.pieces, ...bought];
-  const { problem, rules } = choicesOf({ ...plan, pieces, choice: { ...plan.choice, wheels: 'rack', purchases: 0, teeth: null } });
-  const { admit } = rules(0);
-  const candidates = everyCandidate(problem).filter(({ pump, pairs }) =>
-    [problem.pumps[pump], ...problem.stages.map((stage, s) => stage.pairs[pairs[s] ?? -1])].every((choice) => choice?.failed === 0),
-  );
-  const made = candidates.map((candidate) => ratioMade(problem, candidate));
-  return [...targets.keys()].filter((target) => {
-    const { wantedBPerA, limits } = targets[target] ?? { wantedBPerA: ONE, limits: { low: ONE, high: ONE } };
-    return candidates.some((candidate, index) => {
-      const off = made[index]?.div(wantedBPerA).sub(1);
-      return off !== undefined && off.compare(limits.low) >= 0 && off.compare(limits.high) <= 0 && admit(candidate) !== null;
-    });
-  });
-}
-
-const choices = (kinds: readonly Kind[], size: number): readonly (readonly Kind[])[] =>
-  size === 0 ? [[]] : kinds.flatMap((kind, index) => choices(kinds.slice(index), size - 1).map((rest) => [kind, ...rest]));
+import { choices, servedBy } from './slowPurchases.ts';
 
 const without = (wheels: readonly Kind[], one: Kind): readonly Kind[] => wheels.toSpliced(wheels.indexOf(one), 1);
 const minus = (a: readonly number[], b: readonly number[]): readonly number[] => a.filter((target) => !b.includes(target));
