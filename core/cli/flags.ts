@@ -1,8 +1,9 @@
 import { parseArgs } from 'node:util';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
+import { type PriceRow, readPrices } from './prices.ts';
 
-export const COMMANDS = ['options', 'sheet', 'validate'] as const;
+export const COMMANDS = ['options', 'sheet', 'buy', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
 
 /** One flag: what it takes, which commands know it, and its line in the help. */
@@ -12,22 +13,30 @@ interface Flag {
   readonly help: string;
 }
 
-const PLANNING = ['options', 'sheet'] as const;
+const ONE_MATERIAL = ['options', 'sheet'] as const;
+const PLANNING = ['options', 'sheet', 'buy'] as const;
 
 export const FLAGS: Readonly<Record<string, Flag>> = {
   machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
-  material: { takes: 'ID', commands: PLANNING, help: 'which material; may be left out where the file holds one' },
+  material: { takes: 'ID', commands: ONE_MATERIAL, help: 'which material; may be left out where the file holds one' },
+  materials: { takes: 'ID,ID', commands: ['buy'], help: 'which materials; all of the file that have limits if left out' },
   rack: { takes: 'ID', commands: PLANNING, help: "which rack; otherwise the machine's own, or the only one" },
-  buy: { takes: 'N', commands: PLANNING, help: 'up to N wheels may be bought, 1 to 8' },
-  teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy: teeth that may be bought; alone: any wheel of that range' },
+  buy: { takes: 'N', commands: ONE_MATERIAL, help: 'up to N wheels may be bought, 1 to 8' },
+  teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy and in buy: teeth that may be bought; alone: any wheel of that range' },
+  most: { takes: 'N', commands: ['buy'], help: 'up to N wheels to buy, 1 to 8; 3 if left out' },
+  prices: {
+    takes: 'TEETH=PRICE,...',
+    commands: ['buy'],
+    help: 'price of a wheel by its teeth, as 13-20=18,21-40=25.50: also finds the cheapest plan',
+  },
   'any-pump': { takes: null, commands: PLANNING, help: 'also try the other pumps each side may carry' },
   'as-measured': { takes: null, commands: PLANNING, help: 'count the deliveries the pumps were measured at in the ratio' },
   inch: { takes: null, commands: PLANNING, help: 'lengths in inches (JSON keeps its stated units)' },
   comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
   rows: {
     takes: 'N',
-    commands: ['options'],
-    help: 'rows to print, 1 to 200; without it 12, with --try 8; in JSON all, with --workings one',
+    commands: ['options', 'buy'],
+    help: 'rows to print, 1 to 200; without it 12, with --try 8; in JSON all, with --workings one; plans of buy, else 5',
   },
   order: {
     takes: 'closest|least-work|trade-off',
@@ -40,8 +49,8 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
-  json: { takes: null, commands: ['options', 'validate'], help: 'print JSON' },
-  workings: { takes: null, commands: PLANNING, help: 'with JSON: how each figure came about; on a sheet: as further pages' },
+  json: { takes: null, commands: ['options', 'buy', 'validate'], help: 'print JSON' },
+  workings: { takes: null, commands: ONE_MATERIAL, help: 'with JSON: how each figure came about; on a sheet: as further pages' },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
   paper: { takes: 'A4|Letter', commands: ['sheet'], help: 'paper size; A4 if left out' },
   number: { takes: 'TEXT', commands: ['sheet'], help: 'number of the change sheet, to be printed on it' },
@@ -65,6 +74,10 @@ export interface Call {
   readonly order: Order;
   /** Another ratio to be tried in place of the material's own. */
   readonly tried: string | null;
+  /** Null: all that have limits. */
+  readonly materials: readonly string[] | null;
+  readonly mostPurchases: number;
+  readonly prices: readonly PriceRow[] | null;
   readonly count: boolean;
   readonly json: boolean;
   readonly workings: boolean;
@@ -155,6 +168,9 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     rows: whole('rows', 1, 200),
     order: ORDER_WORDS[oneOf('order', ['closest', 'least-work', 'trade-off'])],
     tried: given.get('try') ?? null,
+    materials: given.get('materials')?.split(',') ?? null,
+    mostPurchases: whole('most', 1, 8) ?? 3,
+    prices: readPrices(given.get('prices'), problems),
     count: given.has('count'),
     json: given.has('json'),
     workings: given.has('workings'),

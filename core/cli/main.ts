@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { type Answer, answer, answerJson, type Finding, KEPT_OPTIONS, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { findingJson } from '../src/json.ts';
+import { buy } from './buy.ts';
 import { fromHere, openShopFile, problemLines } from './files.ts';
 import { type Call, readFlags } from './flags.ts';
 import { helpText } from './help.ts';
@@ -34,6 +35,8 @@ function run(args: readonly string[]): 0 | 1 | 2 {
         : tried(file.value, parsed.call.tried, parsed.call);
     case 'sheet':
       return sheet(file.value, parsed.call);
+    case 'buy':
+      return bought(file.value, file.findings, parsed.call);
   }
 }
 
@@ -77,6 +80,14 @@ function tried(file: ShopFile, text: string, call: Call): 0 | 1 | 2 {
   }
   process.stdout.write(found.value.text);
   return found.value.inside ? 0 : 1;
+}
+
+function bought(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 | 2 {
+  const found = buy(file, call);
+  if (!found.ok) return refuse(found.findings);
+  process.stderr.write(problemLines(ofFile));
+  process.stdout.write(found.value.text);
+  return found.value.allServed ? 0 : 1;
 }
 
 function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {

@@ -7,7 +7,17 @@ import { type QuoteRule, quoteRule, RULE_TYPE_mm } from './quoteRule.ts';
 import { float, whole } from './ratio.ts';
 import type { Reach, ReachEnd } from './reach/reach.ts';
 import { reachRule, type ShownReach } from './reachRule.ts';
-import { countText, coveredText, offText, placeText, ratioInWords, reachSentences, toleranceText, windowText } from './reachWords.ts';
+import {
+  countText,
+  coveredText,
+  gapCountText,
+  offText,
+  placeText,
+  ratioInWords,
+  reachSentences,
+  toleranceText,
+  windowText,
+} from './reachWords.ts';
 import { SHEET_WIDTH_mm } from './sheet/pageStyle.ts';
 import { clip, displacementText, NONE, shortName } from './sheet/paperText.ts';
 import type { QuotePage, QuoteTable } from './sheet/quotePage.ts';
@@ -77,7 +87,7 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
 }
 
 function reachRows(plan: Plan, reach: Reach, say: Say): readonly RatioRow[] {
-  const { worst, widest, smallest, largest, gaps, moreGaps, wish, weightFactor } = reach;
+  const { worst, widest, smallest, largest, wish, weightFactor } = reach;
   if (worst === null || smallest === null || largest === null) return [{ what: 'Reach', figure: 'none', against: 'nothing can be built' }];
   const flow = ({ flow_m3_per_s }: ReachEnd) => (flow_m3_per_s === null ? NONE : flowRangeText(flow_m3_per_s.from, flow_m3_per_s.to, say));
   const range = (factor = weightFactor) =>
@@ -87,11 +97,11 @@ function reachRows(plan: Plan, reach: Reach, say: Say): readonly RatioRow[] {
     {
       what: 'Different ratios in the window',
       figure: countText(reach),
-      against: `${gaps.length + moreGaps} gaps wider than ${toleranceText(wish.tolerance, say)}`,
+      against: `${gapCountText(reach)} than ${toleranceText(wish.tolerance, say)}`,
     },
     {
       what: `Within ${toleranceText(wish.tolerance, say)} of one of them`,
-      figure: `${coveredText(reach.covered, say)} of the window`,
+      figure: reach.covered === null ? 'not looked for' : `${coveredText(reach.covered, say)} of the window`,
       against: 'on its log scale',
     },
     {

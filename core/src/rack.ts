@@ -98,7 +98,7 @@ function shareOut(places: readonly ChangedPlace[], supplies: readonly Supply[]):
   const found = new Map<ChangedPlace, Supply>();
   const holders = (supply: Supply) => places.filter((place) => found.get(place) === supply);
   const serve = (place: ChangedPlace, tried: Set<Supply>): boolean => {
-    const suits = supplies.filter(({ bore_m }) => !bore_m.known || !place.slot.bore_m.known || sameBore(bore_m, place.slot.bore_m));
+    const suits = supplies.filter(({ bore_m }) => suitsBore(bore_m, place.slot));
     const isFree = (supply: Supply) => holders(supply).length < supply.quantity;
     // A free piece of a noted bore, then one that is passed on, then the same of blank ones; else the rack first, as in the file.
     const inTurn = [...suits].sort((a, b) => Number(b.bore_m.known) - Number(a.bore_m.known) || Number(isFree(b)) - Number(isFree(a)));
@@ -142,11 +142,17 @@ interface Sized {
   readonly size: string;
 }
 
-const sameSize = (a: Sized, b: Sized): boolean => a.kind === b.kind && (a.size === b.size || driveKind(a.kind).sameSize(a.size, b.size));
+/** Whether wheels of one size go where the other is asked for; one size may have several names. */
+export const sameSize = (a: Sized, b: Sized): boolean =>
+  a.kind === b.kind && (a.size === b.size || driveKind(a.kind).sameSize(a.size, b.size));
 
 const sameWheel = (piece: Piece, stage: Stage, teeth: number): boolean => piece.teeth === teeth && sameSize(piece, stage);
 
 export const sameBore = (a: Given<Fraction>, b: Given<Fraction>): boolean => a.known && b.known && a.value.equals(b.value);
+
+/** A blank bore goes on any shaft, and on a shaft that is not given goes any bore. */
+export const suitsBore = (bore_m: Given<Fraction>, slot: Slot): boolean =>
+  !bore_m.known || !slot.bore_m.known || sameBore(bore_m, slot.bore_m);
 
 /** Whether a wheel of these teeth may be bought for this slot. */
 export function mayBuy(plan: Plan, slot: Slot, teeth: number): boolean {

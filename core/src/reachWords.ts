@@ -56,7 +56,7 @@ export function reachSentences(reach: Reach, say: Say): readonly string[] {
   if (smallest === null || largest === null || worst === null) return ['Nothing can be built with what the search may use.'];
   const widestToo = widest !== null && !(same(widest.low, worst.low) && same(widest.high, worst.high));
   return [
-    `${countText(reach)} from ${windowText(wish, say)} by volume; ${coveredText(reach.covered, say)} of that window lies within ${toleranceText(wish.tolerance, say)} of one of them.`,
+    `${countText(reach)} from ${windowText(wish, say)} by volume; ${withinText(reach, say)}.`,
     `Any target in it is met to ${offText(worst.offRatio, say)} or better. The worst is ${ratioInWords(worst.worstTarget, say)}${nearestText(worst, say)}.`,
     ...(widestToo
       ? [
@@ -79,6 +79,19 @@ export function gapText({ low, high }: ReachGap, say: Say): string {
   if (low === null) return high === null ? '' : `below ${fixed(high, 4, say)}, the smallest`;
   return high === null ? `above ${fixed(low, 4, say)}, the largest` : `${fixed(low, 4, say)} – ${fixed(high, 4, say)}`;
 }
+
+function withinText({ covered, wish }: Reach, say: Say): string {
+  const tolerance = toleranceText(wish.tolerance, say);
+  if (covered === null) return `gaps wider than ${tolerance} are too many to be looked for`;
+  return `${coveredText(covered, say)} of that window lies within ${tolerance} of one of them`;
+}
+
+/** How many gaps are wider than the tolerance; where they are too many to be looked for, that. */
+export const gapCountText = ({ gaps, moreGaps }: Reach): string => {
+  if (moreGaps === null) return 'too many gaps to be looked for, wider';
+  const count = gaps.length + moreGaps;
+  return `${count} ${count === 1 ? 'gap' : 'gaps'} wider`;
+};
 
 /** Where a target lies, by its neighbours, within a sentence. */
 export const placeText = (gap: ReachGap, say: Say): string =>

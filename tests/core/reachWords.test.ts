@@ -4,7 +4,7 @@ import { flagWords, limitsOnRule, materialReach } from '../../core/src/materialR
 import { triedRatios } from '../../core/src/nearRatios.ts';
 import { ONE, ratioOf, whole } from '../../core/src/ratio.ts';
 import { reachOf } from '../../core/src/reach/reach.ts';
-import { coveredText, gapText, ratioInWords, reachSentences } from '../../core/src/reachWords.ts';
+import { coveredText, gapCountText, gapText, ratioInWords, reachSentences } from '../../core/src/reachWords.ts';
 import { demoFile, metric } from './sheet/demoSheet.ts';
 
 const planOf = (material: string) => {
@@ -36,6 +36,13 @@ describe('the reach of Bench 1 in words [the demo, worked out apart from the pro
   });
 });
 
+test('where gaps are too many to be looked for, no share is told', () => {
+  const reach = { ...reachOf(planOf('e12'), wish(1, 5)), gaps: [], moreGaps: null, covered: null };
+  expect(reachSentences(reach, metric)[0]).toBe(
+    '191 ratios from 1 to 5 : 1 by volume; gaps wider than ±\u00A02\u00A0% are too many to be looked for.',
+  );
+  expect(gapCountText(reach)).toBe('too many gaps to be looked for, wider');
+});
 test('a share short of all never reads as all', () => {
   expect([coveredText(1, metric), coveredText(0.999999, metric), coveredText(0.5, metric)]).toEqual([
     'all',

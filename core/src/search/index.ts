@@ -2,6 +2,8 @@ export { bestPerChange, type LevelHooks } from './bestPerChange.ts';
 export { type Counts, countOptions } from './count.ts';
 export { extremes } from './extremes.ts';
 export { type Found, findOptions } from './findOptions.ts';
+export { type InsideSearch, insideSearch, type OffLimits } from './insideSearch.ts';
+export { partOf } from './pace.ts';
 export {
   Cancelled,
   type Candidate,

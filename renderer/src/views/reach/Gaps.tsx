@@ -35,7 +35,9 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
                 each={found().reach.gaps}
                 fallback={
                   <tr>
-                    <td colspan="4">There is none.</td>
+                    <td colspan="4">
+                      {found().reach.moreGaps === null ? 'Too many to be looked for at this tolerance.' : 'There is none.'}
+                    </td>
                   </tr>
                 }
               >
@@ -50,9 +52,7 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
               </For>
             </tbody>
           </table>
-          <Show when={found().reach.moreGaps > 0}>
-            <p class="faint">and {found().reach.moreGaps} narrower ones</p>
-          </Show>
+          <Show when={found().reach.moreGaps}>{(more) => <p class="faint">and {more()} narrower ones</p>}</Show>
         </section>
       )}
     </Show>

@@ -1,0 +1,60 @@
+import { type Buying, type BuyingTarget, bestLevel, layPlan, planBuying, targetOf } from '../src/buying/index.ts';
+import { buyingJson } from '../src/buyingJson.ts';
+import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
+import { buyText } from './buyText.ts';
+import type { Call } from './flags.ts';
+import { priceOf } from './prices.ts';
+
+const SHOWN_PLANS = 5;
+
+/** Which wheels to buy for the materials of a file; or all that stands against asking. */
+export function buy(file: ShopFile, call: Call): Outcome<{ readonly text: string; readonly allServed: boolean }> {
+  const targets: BuyingTarget[] = [];
+  const problems: Finding[] = [];
+  const passedOver: string[] = [];
+  for (const material of new Set(call.materials ?? file.materials.map(({ id }) => id))) {
+    const selection = { ...call.selection, material, purchases: call.mostPurchases };
+    const resolved = resolve(file, selection, call.say);
+    if (!resolved.ok) {
+      problems.push(...resolved.findings);
+      continue;
+    }
+    const target = targetOf(resolved.value);
+    if (target !== null) targets.push(target);
+    else if (call.materials === null) passedOver.push(resolved.value.material.name);
+    else problems.push(problem(`--materials: ${material} has no limits, so nothing could be called within reach.`));
+  }
+  const different = problems.filter((one, index) => problems.findIndex(({ what }) => what === one.what) === index);
+  const [first, ...others] = different;
+  if (first !== undefined) return { ok: false, findings: [first, ...others] };
+  const plan = targets[0]?.plan;
+  if (plan === undefined)
+    return { ok: false, findings: [problem('No material of the file has limits, so nothing could be called within reach.')] };
+  const { prices } = call;
+  const found = planBuying(targets, {
+    teeth: plan.choice.teeth,
+    mostPurchases: call.mostPurchases,
+    ...(prices !== null && { priceOf: ({ teeth }) => priceOf(prices, teeth) }),
+  });
+  const laid = laidPlans(targets, found, call.rows ?? SHOWN_PLANS);
+  const text = call.json
+    ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`
+    : buyText(targets, found, laid, { passedOver, priced: prices !== null, say: call.say });
+  return { ok: true, value: { text, allServed: found.fewestPurchases !== null }, findings: [] };
+}
+
+function laidPlans(targets: readonly BuyingTarget[], found: Buying, rows: number) {
+  const lay = (plans: ReturnType<typeof bestLevel>['plans']) => plans.slice(0, rows).map((plan) => layPlan(targets, plan));
+  return { fewest: lay(bestLevel(found).plans), cheapest: lay(found.cheapest?.plans ?? []) };
+}
+
+const problem = (what: string): Finding => ({
+  check: 'buy.targets',
+  severity: 'blocks',
+  where: [],
+  what,
+  figure: null,
+  limit: null,
+  source: 'the command line',
+  missing: false,
+});

@@ -1,0 +1,89 @@
+import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type Wheel } from './buying/index.ts';
+import { type Exact, exact, senseWord } from './json.ts';
+import type { Plan } from './plan.ts';
+import { ONE, whole } from './ratio.ts';
+import { fromSI } from './units.ts';
+
+/** A buying plan as documented JSON; targets are told by the id of their material. */
+export function buyingJson(
+  plan: Plan,
+  targets: readonly BuyingTarget[],
+  found: Buying,
+  laid: { readonly fewest: readonly LaidPlan[]; readonly cheapest: readonly LaidPlan[] },
+) {
+  const ids = (indexes: readonly number[]) => indexes.flatMap((index) => targets[index]?.plan.material.id ?? []);
+  const plans = (list: readonly LaidPlan[]) => list.map((one) => planJson(targets, one, ids));
+  const best = bestLevel(found);
+  return {
+    format: 'ratiowright buying plan',
+    version: 1,
+    shop: { name: plan.shop, inventedExample: plan.invented },
+    machine: plan.machine,
+    rack: plan.rack,
+    teethToBuy: plan.choice.teeth,
+    mostPurchases: found.mostPurchases,
+    targets: targets.map((target) => ({
+      material: target.plan.material,
+      written: target.plan.mix.sheet.written,
+      ratioAPerBByVolume: exact(ONE.div(target.wantedBPerA)),
+      limits: {
+        written: target.plan.mix.limitsWritten,
+        lowOffRatio_percent: exact(target.limits.low.mul(whole(100))),
+        highOffRatio_percent: exact(target.limits.high.mul(whole(100))),
+      },
+    })),
+    coverage: found.levels.map(({ purchases, servedCount, noGain, planCount }) => ({ purchases, servedCount, noGain, planCount })),
+    allServed: found.fewestPurchases !== null,
+    neverServed: ids(found.unserved),
+    fewest: { purchases: best.purchases, planCount: best.planCount, plans: plans(laid.fewest) },
+    cheapest: found.cheapest && {
+      price: exact(whole(found.cheapest.price).div(whole(100))),
+      planCount: found.cheapest.planCount,
+      plans: plans(laid.cheapest),
+    },
+  };
+}
+
+function planJson(
+  targets: readonly BuyingTarget[],
+  { purchases, served, options }: LaidPlan,
+  ids: (indexes: readonly number[]) => string[],
+) {
+  return {
+    buy: purchases.map(({ wheel, quantity, alone, lost }) => ({
+      kind: wheel.kind,
+      size: wheel.size,
+      teeth: wheel.teeth,
+      bore_mm: boreJson(wheel),
+      quantity,
+      addsAlone: ids(alone),
+      lostWithoutOne: ids(lost),
+    })),
+    serves: ids(served),
+    options: options.flatMap((option, index) => {
+      const target = targets[index];
+      if (target === undefined) return [];
+      return { material: target.plan.material.id, option: option && optionJson(target.plan, option) };
+    }),
+  };
+}
+
+const boreJson = ({ bore_m }: Wheel): Exact | null => (bore_m.known ? exact(fromSI('length', bore_m.value, 'mm')) : null);
+
+function optionJson(plan: Plan, { mounted, bPerA, offRatio, inside, partsChanged }: NonNullable<LaidPlan['options'][number]>) {
+  return {
+    inside,
+    ratioAPerBByVolume: exact(ONE.div(bPerA)),
+    ratioBPerAByVolume: exact(bPerA),
+    offRatio: exact(offRatio),
+    offRatio_percent: exact(offRatio.mul(whole(100))),
+    sense: senseWord(offRatio),
+    partsChanged,
+    pumps: mounted.pumps,
+    stages: mounted.teeth.map(({ driver, driven }, index) => ({
+      stage: plan.stages[index]?.id ?? null,
+      driverTeeth: driver,
+      drivenTeeth: driven,
+    })),
+  };
+}

@@ -1,0 +1,66 @@
+import { expect, test } from 'vitest';
+import { ratiowright } from './run.ts';
+
+interface PlanJson {
+  readonly buy: readonly { readonly teeth: number; readonly quantity: number; readonly addsAlone: readonly string[] }[];
+  readonly serves: readonly string[];
+  readonly options: readonly {
+    readonly material: string;
+    readonly option: { readonly inside: boolean; readonly ratioAPerBByVolume: { readonly exact: string } } | null;
+  }[];
+}
+interface BuyJson {
+  readonly targets: readonly { readonly material: { readonly id: string } }[];
+  readonly coverage: readonly { readonly purchases: number; readonly servedCount: number; readonly planCount: number }[];
+  readonly allServed: boolean;
+  readonly neverServed: readonly string[];
+  readonly fewest: { readonly purchases: number; readonly plans: readonly PlanJson[] };
+  readonly cheapest: { readonly price: { readonly number: number }; readonly plans: readonly PlanJson[] } | null;
+}
+const demo = ['buy', 'demo.ratiowright', '--machine', 'bench-1', '--teeth', '13-40'] as const;
+const jsonOf = (...args: string[]): BuyJson => JSON.parse(ratiowright(...demo, '--json', ...args).out) as BuyJson;
+
+test('one wheel serves all three materials, by two equal plans; exit 0', () => {
+  const ran = ratiowright(...demo);
+  expect([ran.exit, ran.err]).toEqual([0, '']);
+  expect(ran.out).toMatch(/^0 +2 of 3 +1$/m);
+  expect(ran.out).toMatch(/^1 +3 of 3 +2$/m);
+  expect(ran.out).toContain('buy 1 of 08B, 14 teeth, bore 25.00 mm: alone adds L5 laminating resin');
+  expect(ran.out).toMatch(/^ {2}L5 laminating resin +15 to 37 +74 : 15 +1\.351 % B-rich +inside/m);
+});
+test('the same in JSON', () => {
+  const found = jsonOf();
+  expect(found.targets.map(({ material }) => material.id)).toEqual(['e12', 'u40', 'l5']);
+  expect(found.coverage.map(({ purchases, servedCount, planCount }) => [purchases, servedCount, planCount])).toEqual([
+    [0, 2, 1],
+    [1, 3, 2],
+  ]);
+  expect([found.allServed, found.neverServed, found.cheapest]).toEqual([true, [], null]);
+  expect(found.fewest.plans.map(({ buy }) => buy.map(({ teeth }) => teeth))).toEqual([[14], [37]]);
+  expect(found.fewest.plans[0]?.options.map(({ material, option }) => [material, option?.ratioAPerBByVolume.exact])).toEqual([
+    ['e12', '50/23'],
+    ['u40', '20/7'],
+    ['l5', '5/1'],
+  ]);
+});
+test('with prices the cheapest plan is said apart; wheels without a price take no part in it', () => {
+  const found = jsonOf('--materials', 'l5', '--prices', '13-20=30.50,37=25');
+  expect(found.fewest.plans).toHaveLength(2);
+  expect([found.cheapest?.price.number, found.cheapest?.plans.map(({ buy }) => buy.map(({ teeth }) => teeth))]).toEqual([25, [[37]]]);
+  expect(jsonOf('--materials', 'l5', '--prices', '14=30.5').cheapest?.price.number).toBe(30.5);
+  const none = ratiowright(...demo, '--materials', 'l5', '--most', '1', '--prices', '20=5');
+  expect(none.out).toContain('Lowest price: every plan that serves all materials needs a wheel that has no price.');
+});
+test('exit 1 where no purchase serves a material', () => {
+  const ran = ratiowright('buy', 'demo.ratiowright', '--machine', 'bench-1', '--teeth', '20-24', '--most', '1');
+  expect(ran.exit).toBe(1);
+  expect(ran.out).toContain('Served by no such plan: L5 laminating resin.');
+});
+test('exit 2 where flags are wrong, all of it said', () => {
+  const ran = ratiowright('buy', 'demo.ratiowright', '--most', '9', '--buy', '1', '--prices', '20-13=5');
+  expect([ran.exit, ran.out]).toEqual([2, '']);
+  for (const words of ['--most takes a whole number from 1 to 8', '--buy does not belong to buy', '--prices takes teeth'])
+    expect(ran.err).toContain(words);
+  expect(ratiowright(...demo, '--prices', '13-20=5,20=6').err).toContain('a second price');
+  expect(ratiowright(...demo, '--materials', 'e12,none').err).toContain('There is no material with the id "none"');
+});
