@@ -1,7 +1,9 @@
 import { parseArgs } from 'node:util';
+import type { RatioWindow } from '../src/buying/index.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
 import { type PriceRow, readPrices } from './prices.ts';
+import { readWindow } from './windowFlag.ts';
 
 export const COMMANDS = ['options', 'sheet', 'buy', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
@@ -24,6 +26,12 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   buy: { takes: 'N', commands: ONE_MATERIAL, help: 'up to N wheels may be bought, 1 to 8' },
   teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy and in buy: teeth that may be bought; alone: any wheel of that range' },
   most: { takes: 'N', commands: ['buy'], help: 'up to N wheels to buy, 1 to 8; 3 if left out' },
+  window: {
+    takes: 'LO:HI',
+    commands: ['buy'],
+    help: 'instead of materials: every ratio from LO to HI parts of A to 1 of B by volume as run',
+  },
+  tolerance: { takes: 'PERCENT', commands: ['buy'], help: 'with --window: how far off a ratio may be; 2 if left out' },
   prices: {
     takes: 'TEETH=PRICE,...',
     commands: ['buy'],
@@ -78,6 +86,8 @@ export interface Call {
   readonly materials: readonly string[] | null;
   readonly mostPurchases: number;
   readonly prices: readonly PriceRow[] | null;
+  /** A window of ratios in place of the materials. */
+  readonly window: RatioWindow | null;
   readonly count: boolean;
   readonly json: boolean;
   readonly workings: boolean;
@@ -148,6 +158,8 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     problems.push('--workings of options are printed as JSON: add --json.');
   for (const name of ['order', 'count', 'workings'])
     if (given.has('try') && given.has(name)) problems.push(`--${name} belongs to the list of options, not to --try.`);
+  for (const name of ['prices', 'rows'])
+    if (given.has('window') && given.has(name)) problems.push(`--${name} belongs to the plan for materials, not to --window.`);
   const id = (name: 'machine' | 'material' | 'rack') => {
     const value = given.get(name);
     return value === undefined ? {} : { [name]: value };
@@ -170,6 +182,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     tried: given.get('try') ?? null,
     materials: given.get('materials')?.split(',') ?? null,
     mostPurchases: whole('most', 1, 8) ?? 3,
+    window: readWindow(given.get('window'), given.get('tolerance'), problems),
     prices: readPrices(given.get('prices'), problems),
     count: given.has('count'),
     json: given.has('json'),

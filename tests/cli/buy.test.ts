@@ -64,3 +64,14 @@ test('exit 2 where flags are wrong, all of it said', () => {
   expect(ratiowright(...demo, '--prices', '13-20=5,20=6').err).toContain('a second price');
   expect(ratiowright(...demo, '--materials', 'e12,none').err).toContain('There is no material with the id "none"');
 });
+test('a window of ratios in place of materials: the one wheel that does, and what shows that none is not enough', () => {
+  const ran = ratiowright(...demo, '--window', '1:4.5', '--tolerance', '1.5');
+  expect([ran.exit, ran.err]).toEqual([0, '']);
+  expect(ran.out).toMatch(/^Fewest wheels: 1\n {2}08B, 36 teeth, bore 25\.00 mm\nFewer cannot serve all of these: .+\.$/m);
+  const json: unknown = JSON.parse(ratiowright(...demo, '--window', '1:4.5', '--tolerance', '1.5', '--json').out);
+  expect(json).toMatchObject({ fewestPurchases: 1, morePlans: false, plans: [[{ size: '08B', teeth: 36 }]] });
+  const none = ratiowright(...demo, '--window', '1:4.5', '--tolerance', '0.8', '--most', '1');
+  expect([none.exit, none.out.includes('No plan of up to 1 wheels does.')]).toEqual([1, true]);
+  const { err } = ratiowright(...demo, '--window', '5:1', '--prices', '20=3');
+  for (const words of ['--window takes two numbers', '--prices belongs to the plan for materials']) expect(err).toContain(words);
+});
