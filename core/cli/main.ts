@@ -5,6 +5,7 @@ import { fromHere, openShopFile, problemLines } from './files.ts';
 import { type Call, readFlags } from './flags.ts';
 import { helpText } from './help.ts';
 import { optionsText } from './optionsText.ts';
+import { reachText } from './reachText.ts';
 import { sheetPage } from './sheetPage.ts';
 import { tryRatio } from './tryRatio.ts';
 
@@ -32,6 +33,8 @@ function run(args: readonly string[]): 0 | 1 | 2 {
       return parsed.call.tried === null
         ? options(file.value, file.findings, parsed.call)
         : tried(file.value, parsed.call.tried, parsed.call);
+    case 'reach':
+      return reach(file.value, parsed.call);
     case 'sheet':
       return sheet(file.value, parsed.call);
   }
@@ -77,6 +80,14 @@ function tried(file: ShopFile, text: string, call: Call): 0 | 1 | 2 {
   }
   process.stdout.write(found.value.text);
   return found.value.inside ? 0 : 1;
+}
+
+function reach(file: ShopFile, call: Call): 0 | 1 | 2 {
+  const plan = resolve(file, call.selection, call.say);
+  if (!plan.ok) return refuse(plan.findings);
+  const found = reachText(plan.value, call);
+  process.stdout.write(found.text);
+  return found.served ? 0 : 1;
 }
 
 function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {

@@ -23,7 +23,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['sheet'],
   ['answer', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'searchSummary', 'stageFacts'],
   ['json', 'rackChange', 'standing'],
-  ['nearRatiosJson'],
+  ['nearRatiosJson', 'reachJson'],
   ['index', 'optionList'],
   ['optionWords'],
   ['comparison'],
