@@ -155,7 +155,7 @@ describe('three stages of one rack, 9 teeth and up, 1/4 to 4: worst target [sepa
   it('the listed 20 sizes have the same gaps as the swept', () => {
     const stage = stageOf('B', teethFrom(9, 28));
     const problem = trainProblem('1', [stage, stage, stage]);
-    const window = { ...fromQuarter, tolerance: ratioOf(1, 50_000) };
+    const window = { ...fromQuarter, tolerance: ratioOf(1, 20_000) };
     const list = listReach(problem, anything);
     expect(sweepReach(problem, anything)?.within(window, 50)).toEqual(
       list && { ...reachWithin(list, window, 50), covered: expect.any(Number) },
