@@ -2,7 +2,7 @@ import { type Buying, type BuyingTarget, bestLevel, layPlan, planBuying, targetO
 import { buyingJson } from '../src/buyingJson.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { buyText } from './buyText.ts';
-import { buyWindow } from './buyWindow.ts';
+import { buyWindow, windowOf } from './buyWindow.ts';
 import type { Call } from './flags.ts';
 import { priceOf } from './prices.ts';
 
@@ -31,7 +31,7 @@ export function buy(file: ShopFile, call: Call): Outcome<{ readonly text: string
   const plan = targets[0]?.plan;
   if (plan === undefined)
     return { ok: false, findings: [problem('No material of the file has limits, so nothing could be called within reach.')] };
-  if (call.window !== null) return { ok: true, value: buyWindow(plan, call.window, call), findings: [] };
+  if (call.window !== null) return { ok: true, value: buyWindow(plan, windowOf(call.window), call), findings: [] };
   const { prices } = call;
   const found = planBuying(targets, {
     teeth: plan.choice.teeth,

@@ -4,6 +4,10 @@ import { exact } from '../src/json.ts';
 import { float, ONE, whole } from '../src/ratio.ts';
 import { fromSI } from '../src/units.ts';
 import type { Call } from './flags.ts';
+import type { Window } from './windowFlag.ts';
+
+/** The window said in B per A, as machines are computed. */
+export const windowOf = ({ low, high, tolerance }: Window): RatioWindow => ({ low: ONE.div(high), high: ONE.div(low), tolerance });
 
 /** Which wheels to buy so that every ratio of a window can be built within a tolerance. */
 export function buyWindow(plan: Plan, window: RatioWindow, call: Call): { readonly text: string; readonly allServed: boolean } {

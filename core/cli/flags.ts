@@ -1,11 +1,10 @@
 import { parseArgs } from 'node:util';
-import type { RatioWindow } from '../src/buying/index.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
 import { type PriceRow, readPrices } from './prices.ts';
-import { readWindow } from './windowFlag.ts';
+import { readWindow, type Window } from './windowFlag.ts';
 
-export const COMMANDS = ['options', 'sheet', 'buy', 'validate'] as const;
+export const COMMANDS = ['options', 'reach', 'sheet', 'buy', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
 
 /** One flag: what it takes, which commands know it, and its line in the help. */
@@ -15,8 +14,8 @@ interface Flag {
   readonly help: string;
 }
 
-const ONE_MATERIAL = ['options', 'sheet'] as const;
-const PLANNING = ['options', 'sheet', 'buy'] as const;
+const ONE_MATERIAL = ['options', 'reach', 'sheet'] as const;
+const PLANNING = ['options', 'reach', 'sheet', 'buy'] as const;
 
 export const FLAGS: Readonly<Record<string, Flag>> = {
   machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
@@ -28,10 +27,10 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   most: { takes: 'N', commands: ['buy'], help: 'up to N wheels to buy, 1 to 8; 3 if left out' },
   window: {
     takes: 'LO:HI',
-    commands: ['buy'],
-    help: 'instead of materials: every ratio from LO to HI parts of A to 1 of B by volume as run',
+    commands: ['reach', 'buy'],
+    help: 'every ratio from LO to HI parts of A to 1 of B by volume as run; in buy instead of materials',
   },
-  tolerance: { takes: 'PERCENT', commands: ['buy'], help: 'with --window: how far off a ratio may be; 2 if left out' },
+  tolerance: { takes: 'PERCENT', commands: ['reach', 'buy'], help: 'with --window: how far off a ratio may be; 2 if left out' },
   prices: {
     takes: 'TEETH=PRICE,...',
     commands: ['buy'],
@@ -43,8 +42,8 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
   rows: {
     takes: 'N',
-    commands: ['options', 'buy'],
-    help: 'rows to print, 1 to 200; without it 12, with --try 8; in JSON all, with --workings one; plans of buy, else 5',
+    commands: ['options', 'reach', 'buy'],
+    help: 'rows to print, 1 to 200; without it 12, with --try 8; in JSON all, with --workings one; of reach the gaps, 12 or in JSON 50; plans of buy, else 5',
   },
   order: {
     takes: 'closest|least-work|trade-off',
@@ -57,8 +56,8 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
-  json: { takes: null, commands: ['options', 'buy', 'validate'], help: 'print JSON' },
-  workings: { takes: null, commands: ONE_MATERIAL, help: 'with JSON: how each figure came about; on a sheet: as further pages' },
+  json: { takes: null, commands: ['options', 'reach', 'buy', 'validate'], help: 'print JSON' },
+  workings: { takes: null, commands: ['options', 'sheet'], help: 'with JSON: how each figure came about; on a sheet: as further pages' },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
   paper: { takes: 'A4|Letter', commands: ['sheet'], help: 'paper size; A4 if left out' },
   number: { takes: 'TEXT', commands: ['sheet'], help: 'number of the change sheet, to be printed on it' },
@@ -86,8 +85,8 @@ export interface Call {
   readonly materials: readonly string[] | null;
   readonly mostPurchases: number;
   readonly prices: readonly PriceRow[] | null;
-  /** A window of ratios in place of the materials. */
-  readonly window: RatioWindow | null;
+  /** Of ratios: what reach is asked for, and in buy what takes the place of the materials. */
+  readonly window: Window | null;
   readonly count: boolean;
   readonly json: boolean;
   readonly workings: boolean;
@@ -153,13 +152,15 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   if (date !== null && !/^\d{4}-\d{2}-\d{2}$/.test(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
   const out = given.get('out') ?? null;
   if (command === 'sheet' && out === null) problems.push('sheet needs --out FILE.html.');
+  if (command === 'reach' && !given.has('window')) problems.push('reach needs --window LO:HI, as 1:5.');
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
     problems.push('--workings of options are printed as JSON: add --json.');
   for (const name of ['order', 'count', 'workings'])
     if (given.has('try') && given.has(name)) problems.push(`--${name} belongs to the list of options, not to --try.`);
   for (const name of ['prices', 'rows'])
-    if (given.has('window') && given.has(name)) problems.push(`--${name} belongs to the plan for materials, not to --window.`);
+    if (command === 'buy' && given.has('window') && given.has(name))
+      problems.push(`--${name} belongs to the plan for materials, not to --window.`);
   const id = (name: 'machine' | 'material' | 'rack') => {
     const value = given.get(name);
     return value === undefined ? {} : { [name]: value };

@@ -1,19 +1,25 @@
-import type { RatioWindow } from '../src/buying/index.ts';
-import { ONE, whole } from '../src/ratio.ts';
+import { type Fraction, whole } from '../src/ratio.ts';
 import { readNumber } from '../src/reading.ts';
 
+/** Ratios A per B by volume as run, and how far off one may be, as a share. */
+export interface Window {
+  readonly low: Fraction;
+  readonly high: Fraction;
+  readonly tolerance: Fraction;
+}
+
 /** `1:5`, so many parts of A to 1 of B, and a tolerance in per cent; what is wrong with them is added to the problems. */
-export function readWindow(text: string | undefined, percent: string | undefined, problems: string[]): RatioWindow | null {
+export function readWindow(text: string | undefined, percent: string | undefined, problems: string[]): Window | null {
   if (text === undefined) {
     if (percent !== undefined) problems.push('--tolerance belongs to --window.');
     return null;
   }
-  const [from, to, ...more] = text.split(':').map((part) => readNumber(part));
+  const [low, high, ...more] = text.split(':').map((part) => readNumber(part));
   const tolerance = readNumber(percent ?? '2');
-  const isWindow = from?.ok && to?.ok && more.length === 0 && from.value.compare(0) > 0 && from.value.compare(to.value) <= 0;
+  const isWindow = low?.ok && high?.ok && more.length === 0 && low.value.compare(0) > 0 && low.value.compare(high.value) < 0;
   if (!isWindow) problems.push(`--window takes two numbers above 0, the lower first, as 1:5, not "${text}".`);
   const isTolerance = tolerance.ok && tolerance.value.compare(0) > 0 && tolerance.value.compare(100) < 0;
   if (!isTolerance) problems.push(`--tolerance takes per cent above 0 and below 100, not "${percent}".`);
   if (!isWindow || !isTolerance) return null;
-  return { low: ONE.div(to.value), high: ONE.div(from.value), tolerance: tolerance.value.div(whole(100)) };
+  return { low: low.value, high: high.value, tolerance: tolerance.value.div(whole(100)) };
 }

@@ -9,6 +9,7 @@ import { memory } from './memory.ts';
 import { perChange } from './perChange.ts';
 import { python } from './python.ts';
 import { quantity } from './quantity.ts';
+import { reach } from './reach.ts';
 import { slide } from './slide.ts';
 import { whyNot } from './whyNot.ts';
 
@@ -23,6 +24,7 @@ export const entries: readonly Entry[] = [
   perChange,
   whyNot,
   slide,
+  reach,
   doubling,
   memory,
   python,
