@@ -30,6 +30,8 @@ export interface AboutQuote {
   readonly date: string;
   readonly file: string;
   readonly say: Say;
+  /** Sentences of `quoteAdd`; none where nothing is known of it. */
+  readonly add: readonly string[];
 }
 
 /** A material with its plan. */
@@ -78,7 +80,7 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
     reach: reachRows(plan, reach, say),
     materials: materialTable(materials),
     definition: OFF_RATIO_DEFINITION,
-    add: [],
+    add: about.add,
     assumptions: assumptions(plan, materials, say),
     signatures: ['Prepared by, date', 'For (customer)', 'Read by customer, date'],
     footer: `${clip(about.file, NAME_LENGTH)}, quote page ${number}, page 1 of 1`,

@@ -51,6 +51,6 @@ export function reachJson(plan: Plan, reach: Reach) {
     moreGaps: reach.moreGaps,
     covered_percent: reach.covered === null ? null : 100 * reach.covered,
     ratiosPerBin: reach.perBin,
-    ratios: reach.ratios && reach.ratios.map(mounted),
+    ratios: reach.ratios?.map(mounted) ?? null,
   };
 }

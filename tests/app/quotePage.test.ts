@@ -81,6 +81,7 @@ test('in the window: by its key, with the figures of the window that is shown, a
   await page.locator('.paper-holder').waitFor();
   await page.getByRole('textbox', { name: 'Number' }).fill('0031');
   await expect.poll(() => page.locator('.paper-holder .sheet').textContent()).toContain('Quote page 0031');
+  await expect.poll(() => page.locator('.paper-holder .sheet').textContent()).toContain('Adding 1 wheel');
   const words = ((await page.locator('.paper-holder .sheet').textContent()) ?? '').replaceAll('\u00A0', ' ');
   for (const said of ['191 ratios', '95.42 % of the window', '7.14 %', 'invented example', 'to be proved by a ratio check'])
     expect(words).toContain(said);

@@ -25,6 +25,7 @@ class HeldWorker {
   asked(): readonly string[] {
     return this.heard.flatMap((request) => {
       if (request.kind === 'plan') return [];
+      if (request.kind === 'add') return ['add'];
       return request.kind === 'best' ? [request.material] : [String(request.window?.low.n)];
     });
   }
@@ -32,6 +33,7 @@ class HeldWorker {
     const last = this.heard.at(-1);
     if (last === undefined || last.kind === 'plan') throw new Error('nothing was asked');
     if (last.kind === 'best') this.onmessage?.({ data: { id: last.id, kind: 'best', material: last.material, best: null } });
+    else if (last.kind === 'add') this.onmessage?.({ data: { id: last.id, kind: 'add', words: ['words'] } });
     else this.onmessage?.({ data: { id: last.id, kind: 'fault', message: 'answered' } });
   }
 }
@@ -61,17 +63,18 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-test('while one window is worked on only the last waits, and goes before every material', () => {
+test('while one window is worked on only the last waits, and goes before every material; what to add goes last', () => {
   const reaches = makeReaches();
   reaches.plan(plan);
   reach(reaches, 1);
+  reaches.add(['a', 'b'], { found: (words) => told.push(...words), fault: (message) => told.push(message) });
   best(reaches, 'a');
   best(reaches, 'b');
   reach(reaches, 2);
   reach(reaches, 3);
-  for (let count = 0; count < 4; count += 1) worker(0).answer();
-  expect(worker(0).asked()).toEqual(['1', '3', 'a', 'b']);
-  expect(told).toEqual(['1', '3', 'a', 'b']);
+  for (let count = 0; count < 5; count += 1) worker(0).answer();
+  expect(worker(0).asked()).toEqual(['1', '3', 'a', 'b', 'add']);
+  expect(told).toEqual(['1', '3', 'a', 'b', 'words']);
 });
 
 test('a new plan ends what is worked on and forgets what waits; a late answer is not heard', () => {

@@ -46,10 +46,12 @@ export interface AskedReach {
 export type ReachRequest =
   | ({ readonly kind: 'plan' } & Omit<SearchRequest, 'id'>)
   | ({ readonly kind: 'reach'; readonly id: number } & AskedReach)
-  | { readonly kind: 'best'; readonly id: number; readonly material: string };
+  | { readonly kind: 'best'; readonly id: number; readonly material: string }
+  | { readonly kind: 'add'; readonly id: number; readonly materials: readonly string[] };
 
 export type ReachReply =
   | { readonly id: number; readonly kind: 'progress'; readonly done: number }
   | { readonly id: number; readonly kind: 'reach'; readonly reach: Reach }
   | { readonly id: number; readonly kind: 'best'; readonly material: string; readonly best: Mounted | null }
+  | { readonly id: number; readonly kind: 'add'; readonly words: readonly string[] }
   | { readonly id: number; readonly kind: 'fault'; readonly message: string };

@@ -41,6 +41,10 @@ export interface ReachState {
   readonly materials: () => readonly ShopMaterial[];
   /** Undefined while it is not known yet; null where nothing can be built. */
   readonly best: (material: string) => Mounted | null | undefined;
+  /** What might be added to the rack, in sentences; null while it is not known yet. */
+  readonly add: () => readonly string[] | null;
+  /** Has that worked out. */
+  readonly findAdd: () => void;
 }
 
 export function createReach(app: App): ReachState {
@@ -81,6 +85,7 @@ export function createReach(app: App): ReachState {
   });
   const [progress, setProgress] = createSignal<number | null>(null);
   const [bests, setBests] = createSignal<ReadonlyMap<string, Mounted | null>>(new Map());
+  const [add, setAdd] = createSignal<readonly string[] | null>(null);
   const [turn, again] = createSignal(0);
   const fault = (message: string) => {
     setProgress(null);
@@ -91,6 +96,7 @@ export function createReach(app: App): ReachState {
     on([plan, turn], ([of]) => {
       const file = app.shop.snapshot();
       setBests(new Map());
+      setAdd(null);
       if (of === null || file === null) {
         reaches.cancel();
         setFound(null);
@@ -171,6 +177,12 @@ export function createReach(app: App): ReachState {
     again: () => void again((n) => n + 1),
     materials,
     best: (material) => bests().get(material),
+    add,
+    findAdd: () => {
+      if (add() !== null) return;
+      const limited = materials().flatMap(({ id, plan: of }) => (of?.mix.limits ? [id] : []));
+      reaches.add(limited, { found: setAdd, fault });
+    },
   };
 }
 

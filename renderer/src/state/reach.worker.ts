@@ -1,5 +1,6 @@
 import { type Plan, resolve } from '../../../core/src/index.ts';
 import { triedRatios } from '../../../core/src/nearRatios.ts';
+import { quoteAdd } from '../../../core/src/quoteAdd.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { type Reach, type Reachable, reachable } from '../../../core/src/reach/reach.ts';
 import { windowAround } from '../../../core/src/reachWindow.ts';
@@ -25,6 +26,7 @@ self.onmessage = ({ data }: MessageEvent<ReachRequest>) => {
   const { id } = data;
   try {
     if (data.kind === 'reach') reply({ id, kind: 'reach', reach: reachFor(id, revived(data)) });
+    else if (data.kind === 'add') reply({ id, kind: 'add', words: addFor(data.materials) });
     else reply({ id, kind: 'best', material: data.material, best: bestOf(data.material) });
   } catch (error) {
     reply({ id, kind: 'fault', message: error instanceof Error ? error.message : String(error) });
@@ -60,4 +62,13 @@ function reachFor(id: number, { window, around, tolerance }: AskedReach): Reach 
 function bestOf(material: string) {
   const plan = planFor(material);
   return triedRatios(plan).near(plan.mix.wantedBPerA, 1)[0]?.first ?? null;
+}
+
+function addFor(materials: readonly string[]): readonly string[] {
+  return asked === null
+    ? []
+    : quoteAdd(
+        materials.map((material) => planFor(material)),
+        asked.say,
+      );
 }

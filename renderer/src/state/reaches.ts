@@ -10,6 +10,8 @@ export interface Reaches {
   reach(asked: AskedReach, on: ReachEvents): void;
   /** The best option for a material; these wait their turn, and every reach goes before them. */
   best(material: string, on: BestEvents): void;
+  /** What might be added to the rack for these materials, in sentences; it goes last. */
+  add(materials: readonly string[], on: AddEvents): void;
   /** Ends what runs and forgets what waits. */
   cancel(): void;
 }
@@ -24,10 +26,14 @@ export interface ReachEvents extends Fault {
 export interface BestEvents extends Fault {
   found(best: Mounted | null): void;
 }
+export interface AddEvents extends Fault {
+  found(words: readonly string[]): void;
+}
 
 type Job =
   | { readonly kind: 'reach'; readonly asked: AskedReach; readonly on: ReachEvents }
-  | { readonly kind: 'best'; readonly material: string; readonly on: BestEvents };
+  | { readonly kind: 'best'; readonly material: string; readonly on: BestEvents }
+  | { readonly kind: 'add'; readonly materials: readonly string[]; readonly on: AddEvents };
 
 export function makeReaches(): Reaches {
   let worker: Worker | null = null;
@@ -36,6 +42,7 @@ export function makeReaches(): Reaches {
   let id = 0;
   let reach: Job | null = null;
   let bests: Job[] = [];
+  let add: Job | null = null;
   const post = (request: ReachRequest) => worker?.postMessage(request);
   /** One that is busy cannot hear, so it is ended; the next is started when there is work. */
   const end = () => {
@@ -46,6 +53,7 @@ export function makeReaches(): Reaches {
   const forget = () => {
     reach = null;
     bests = [];
+    add = null;
     if (running !== null) end();
   };
   function start(): Worker {
@@ -61,6 +69,7 @@ export function makeReaches(): Reaches {
       if (data.kind === 'fault') job.on.fault(data.message);
       else if (data.kind === 'reach' && job.kind === 'reach') job.on.found(revived(data.reach));
       else if (data.kind === 'best' && job.kind === 'best') job.on.found(data.best);
+      else if (data.kind === 'add' && job.kind === 'add') job.on.found(data.words);
       next();
     };
     made.onerror = ({ message }) => {
@@ -72,16 +81,17 @@ export function makeReaches(): Reaches {
   }
   function next(): void {
     if (running !== null || plan === null) return;
-    const job = reach ?? bests.shift() ?? null;
+    const job = reach ?? bests.shift() ?? add;
     if (job === null) return;
     if (job === reach) reach = null;
+    if (job === add) add = null;
     if (worker === null) {
       worker = start();
       post({ kind: 'plan', ...plan });
     }
     running = job;
     id += 1;
-    post(job.kind === 'reach' ? { kind: 'reach', id, ...job.asked } : { kind: 'best', id, material: job.material });
+    post(requestOf(job, id));
   }
   return {
     plan(request) {
@@ -97,6 +107,21 @@ export function makeReaches(): Reaches {
       bests.push({ kind: 'best', material, on });
       next();
     },
+    add(materials, on) {
+      add = { kind: 'add', materials, on };
+      next();
+    },
     cancel: forget,
   };
+}
+
+function requestOf(job: Job, id: number): ReachRequest {
+  switch (job.kind) {
+    case 'reach':
+      return { kind: 'reach', id, ...job.asked };
+    case 'best':
+      return { kind: 'best', id, material: job.material };
+    case 'add':
+      return { kind: 'add', id, materials: job.materials };
+  }
 }

@@ -3,6 +3,7 @@ import { resolve } from '../../../core/src/index.ts';
 import { materialReach } from '../../../core/src/materialReach.ts';
 import { triedRatios } from '../../../core/src/nearRatios.ts';
 import { type Quote, quoteOf } from '../../../core/src/quote.ts';
+import { quoteAdd } from '../../../core/src/quoteAdd.ts';
 import { ratioOf, whole } from '../../../core/src/ratio.ts';
 import { reachOf } from '../../../core/src/reach/reach.ts';
 import { demoFile, metric } from './demoSheet.ts';
@@ -25,5 +26,9 @@ export function quoted({ machine = 'bench-1', say = metric, change }: Wanted): Q
   const [first] = materials;
   if (first === undefined) throw new Error('no material');
   const reach = reachOf(first.plan, { low: whole(1), high: whole(5), tolerance: ratioOf(1, 50), bins: 40 });
-  return quoteOf(first.plan, reach, materials, { number: '0031', date: '24 Nov 2026', file: 'demo.ratiowright', say });
+  const add = quoteAdd(
+    materials.map(({ plan }) => plan),
+    say,
+  );
+  return quoteOf(first.plan, reach, materials, { number: '0031', date: '24 Nov 2026', file: 'demo.ratiowright', say, add });
 }

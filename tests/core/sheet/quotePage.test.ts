@@ -31,6 +31,13 @@ describe('Bench 1 [invented example, worked out apart from this program]', () =>
     const heavy = ((14 / 3) * (1.16 / (1 + 0.00062 * 17))) / 0.97;
     expect(figures['The same by weight']).toContain(`to ${heavy.toFixed(4)} : 1`);
   });
+  test('what to add: one sprocket for L5, of two equal choices', () => {
+    expect(page.add.map((words) => words.replaceAll('\u00A0', ' '))).toEqual([
+      'Adding 1 wheel, the fewest, brings 3 of the 3 materials that have limits inside their limits: 08B 14 T, bore 25.00 mm; or 08B 37 T, bore 25.00 mm.',
+      expect.stringMatching(/^With 14 T: L5 laminating resin /),
+      expect.stringMatching(/^With 37 T: L5 laminating resin /),
+    ]);
+  });
   test('it never speaks of a proved ratio', () => {
     expect(page.cautions.join(' ')).toContain('to be proved by a ratio check');
     expect(page.invented).toBe('invented example');

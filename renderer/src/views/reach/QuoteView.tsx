@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { type QuotedMaterial, quoteOf } from '../../../../core/src/quote.ts';
 import { quotePageBody } from '../../../../core/src/sheet/quotePage.ts';
@@ -24,7 +24,13 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
     const found = props.reach.found();
     const known = props.reach.materials().every(({ id, plan }) => plan === null || props.reach.best(id) !== undefined);
     if (found === null || !props.reach.current() || !known) return null;
-    const about = { number: number().trim() || 'unnumbered', date: today(), file: app.shop.name, say: app.say() };
+    const about = {
+      number: number().trim() || 'unnumbered',
+      date: today(),
+      file: app.shop.name,
+      say: app.say(),
+      add: props.reach.add() ?? [],
+    };
     const { page, rule } = quoteOf(found.plan, found.reach, materials(), about);
     return quotePageBody(page, rule.svg, rule.height_mm);
   });
@@ -36,6 +42,9 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
   };
   const pdf = guarded(() => app.host.savePdf(`quote-page-${number().replace(/[^\w-]+/g, '-') || today()}.pdf`, app.paper()));
   onMount(() => app.printInstead(print));
+  createEffect(() => {
+    if (body() !== null) props.reach.findAdd();
+  });
   onCleanup(() => app.printInstead(null));
   return (
     <main id="main" class="desk">
@@ -64,7 +73,9 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
         <button type="button" onClick={() => props.back()}>
           Back to reach
         </button>
-        <span class="faint">One page, black and white.</span>
+        <span class="faint">
+          One page, black and white.{props.reach.add() === null ? ' What might be added to the rack is being worked out.' : ''}
+        </span>
       </div>
       <Show when={body()} fallback={<p class="screen">Working out the reach; the page follows.</p>}>
         {(made) => <Paper body={made()} size={app.paper()} />}
