@@ -1,9 +1,11 @@
 import { parseArgs } from 'node:util';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
+import type { Fraction } from '../src/ratio.ts';
+import { readNumber } from '../src/reading.ts';
 import { type PriceRow, readPrices } from './prices.ts';
 
-export const COMMANDS = ['options', 'sheet', 'buy', 'validate'] as const;
+export const COMMANDS = ['options', 'reach', 'sheet', 'buy', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
 
 /** One flag: what it takes, which commands know it, and its line in the help. */
@@ -13,8 +15,9 @@ interface Flag {
   readonly help: string;
 }
 
-const ONE_MATERIAL = ['options', 'sheet'] as const;
-const PLANNING = ['options', 'sheet', 'buy'] as const;
+const WORKED = ['options', 'sheet'] as const;
+const ONE_MATERIAL = ['options', 'reach', 'sheet'] as const;
+const PLANNING = ['options', 'reach', 'sheet', 'buy'] as const;
 
 export const FLAGS: Readonly<Record<string, Flag>> = {
   machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
@@ -35,8 +38,8 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
   rows: {
     takes: 'N',
-    commands: ['options', 'buy'],
-    help: 'rows to print, 1 to 200; without it 12, with --try 8; in JSON all, with --workings one; plans of buy, else 5',
+    commands: ['options', 'reach', 'buy'],
+    help: 'rows to print, 1 to 200; without it 12, with --try 8; in JSON all, with --workings one; of reach the gaps, 12 or in JSON 50; plans of buy, else 5',
   },
   order: {
     takes: 'closest|least-work|trade-off',
@@ -48,9 +51,11 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     commands: ['options'],
     help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
+  window: { takes: 'LO:HI', commands: ['reach'], help: 'targets from LO to HI, each so many parts of A to 1 of B by volume as run' },
+  tolerance: { takes: 'PERCENT', commands: ['reach'], help: 'how far off a target may be served; 2 if left out' },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
-  json: { takes: null, commands: ['options', 'buy', 'validate'], help: 'print JSON' },
-  workings: { takes: null, commands: ONE_MATERIAL, help: 'with JSON: how each figure came about; on a sheet: as further pages' },
+  json: { takes: null, commands: ['options', 'reach', 'buy', 'validate'], help: 'print JSON' },
+  workings: { takes: null, commands: WORKED, help: 'with JSON: how each figure came about; on a sheet: as further pages' },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
   paper: { takes: 'A4|Letter', commands: ['sheet'], help: 'paper size; A4 if left out' },
   number: { takes: 'TEXT', commands: ['sheet'], help: 'number of the change sheet, to be printed on it' },
@@ -78,6 +83,7 @@ export interface Call {
   readonly materials: readonly string[] | null;
   readonly mostPurchases: number;
   readonly prices: readonly PriceRow[] | null;
+  readonly reach: { readonly low: Fraction; readonly high: Fraction; readonly tolerance: Fraction } | null;
   readonly count: boolean;
   readonly json: boolean;
   readonly workings: boolean;
@@ -171,6 +177,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     materials: given.get('materials')?.split(',') ?? null,
     mostPurchases: whole('most', 1, 8) ?? 3,
     prices: readPrices(given.get('prices'), problems),
+    reach: command === 'reach' ? readReach(given.get('window'), given.get('tolerance') ?? '2', problems) : null,
     count: given.has('count'),
     json: given.has('json'),
     workings: given.has('workings'),
@@ -180,6 +187,17 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     date,
     out,
   };
+}
+
+function readReach(window: string | undefined, percent: string, problems: string[]): Call['reach'] {
+  const [low, high, ...more] = (window ?? '').split(':').map((part) => readNumber(part));
+  const tolerance = readNumber(percent);
+  if (window === undefined) problems.push('reach needs --window LO:HI, as 1:5.');
+  else if (!low?.ok || !high?.ok || more.length > 0 || low.value.compare(0) <= 0 || low.value.compare(high.value) >= 0)
+    problems.push(`--window takes two numbers above 0, the lower first, as 1:5, not "${window}".`);
+  if (!tolerance.ok || tolerance.value.compare(0) < 0 || tolerance.value.compare(100) >= 0)
+    problems.push(`--tolerance takes per cent from 0 to less than 100, not "${percent}".`);
+  return low?.ok && high?.ok && tolerance.ok ? { low: low.value, high: high.value, tolerance: tolerance.value.div(100) } : null;
 }
 
 function readTeeth(text: string | undefined, problems: string[]): { from: number; to: number } | null {

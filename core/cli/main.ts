@@ -6,6 +6,7 @@ import { fromHere, openShopFile, problemLines } from './files.ts';
 import { type Call, readFlags } from './flags.ts';
 import { helpText } from './help.ts';
 import { optionsText } from './optionsText.ts';
+import { reachText } from './reachText.ts';
 import { sheetPage } from './sheetPage.ts';
 import { tryRatio } from './tryRatio.ts';
 
@@ -33,6 +34,8 @@ function run(args: readonly string[]): 0 | 1 | 2 {
       return parsed.call.tried === null
         ? options(file.value, file.findings, parsed.call)
         : tried(file.value, parsed.call.tried, parsed.call);
+    case 'reach':
+      return reach(file.value, parsed.call);
     case 'sheet':
       return sheet(file.value, parsed.call);
     case 'buy':
@@ -88,6 +91,14 @@ function bought(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 |
   process.stderr.write(problemLines(ofFile));
   process.stdout.write(found.value.text);
   return found.value.allServed ? 0 : 1;
+}
+
+function reach(file: ShopFile, call: Call): 0 | 1 | 2 {
+  const plan = resolve(file, call.selection, call.say);
+  if (!plan.ok) return refuse(plan.findings);
+  const found = reachText(plan.value, call);
+  process.stdout.write(found.text);
+  return found.served ? 0 : 1;
 }
 
 function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {

@@ -23,7 +23,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['logMarks', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
-  ['buyingJson', 'nearRatiosJson'],
+  ['buyingJson', 'nearRatiosJson', 'reachJson'],
   ['index', 'optionList'],
   ['optionWords'],
   ['comparison', 'materialReach'],

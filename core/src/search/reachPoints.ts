@@ -122,9 +122,8 @@ function cellFinder(short: Float64Array, long: Float64Array, upTo: (value: numbe
       let best = way * Infinity;
       for (let i = 0; i < short.length; i++) {
         const own = short[i] ?? 0;
-        // the sum is rounded, so the entries beside the place decide
-        let j = upTo(from - own) - (way === 1 ? 1 : 0);
-        while (way === 1 ? j > 0 && own + (long[j - 1] ?? 0) > from : j + 1 < long.length && own + (long[j + 1] ?? 0) < from) j -= way;
+        // the sum is rounded: one place back, then on to the first that lies beyond
+        let j = Math.max(0, Math.min(long.length - 1, upTo(from - own) - way));
         while (j >= 0 && j < long.length && way * (own + (long[j] ?? 0) - from) <= 0) j += way;
         if (j < 0 || j >= long.length) continue;
         const log = own + (long[j] ?? 0);

@@ -78,7 +78,8 @@ function gatheredRatios({ factors, logConstant }: Space, most: number, pace: Pac
     return false;
   };
   return {
-    log: (all?.log ?? new Float64Array(0)).map((log) => log + logConstant),
+    // of no factors there is one product, 1
+    log: (all?.log ?? new Float64Array(1)).map((log) => log + logConstant),
     every: (index, take) => step(levels.length - 1, index, take),
   };
 }

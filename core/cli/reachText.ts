@@ -1,0 +1,78 @@
+import { exactRatioText, fixed, type Plan, ratioText, type Say } from '../src/index.ts';
+import { type Fraction, ONE, whole } from '../src/ratio.ts';
+import { KEPT_GAPS, type Reach, type ReachEnd, type ReachGap, reachOf } from '../src/reach/reach.ts';
+import { reachJson } from '../src/reachJson.ts';
+import { amountText } from '../src/shown.ts';
+import type { Call } from './flags.ts';
+import { table } from './optionTable.ts';
+
+const SHOWN_GAPS = 12;
+const BINS = 40;
+
+/** What the machine can make of the targets in the window; served where none of them lies beyond the tolerance. */
+export function reachText(plan: Plan, call: Call): { readonly text: string; readonly served: boolean } {
+  const { low, high, tolerance } = call.reach ?? { low: ONE, high: whole(5), tolerance: whole(0) };
+  const reach = reachOf(plan, { low, high, tolerance, bins: BINS });
+  const gaps = reach.gaps.slice(0, call.rows ?? (call.json ? KEPT_GAPS : SHOWN_GAPS));
+  const moreGaps = reach.moreGaps === null ? null : reach.moreGaps + reach.gaps.length - gaps.length;
+  const shown = { ...reach, gaps, moreGaps };
+  const text = call.json ? `${JSON.stringify(reachJson(plan, shown), null, 2)}\n` : linesOf(plan, shown, call.say).join('\n');
+  const served = reach.worst !== null && reach.worst.offRatio.compare(tolerance) <= 0;
+  return { text: call.json ? text : `${text.replaceAll('\u00a0', ' ')}\n`, served };
+}
+
+const percent = (share: Fraction, say: Say): string => `${fixed(share.mul(100), 3, say)} %`;
+
+function linesOf(plan: Plan, reach: Reach, say: Say): readonly string[] {
+  const { wish, smallest, largest, worst, widest, weightFactor } = reach;
+  const wanted = `${exactRatioText(wish.low)} to ${exactRatioText(wish.high)}`;
+  const head = [
+    `${plan.machine.name}, ${plan.material.name}${plan.invented ? ' (invented example)' : ''}`,
+    `Reach, A to B by volume as run; window ${wanted}, tolerance ${percent(wish.tolerance, say)}`,
+    weightFactor === null
+      ? 'By weight: not known, a density is not given.'
+      : `By weight: times ${fixed(weightFactor, 4, say)}, at the densities as run`,
+    '',
+  ];
+  if (smallest === null || largest === null || worst === null) return [...head, 'Nothing can be built.'];
+  const covered =
+    reach.covered === null
+      ? 'not counted, the tolerance is too fine'
+      : `${fixed(100 * reach.covered, 2, say)} % of the window, by logarithm`;
+  return [
+    ...head,
+    `smallest of all   ${endText(smallest, say)}`,
+    `largest of all    ${endText(largest, say)}`,
+    `in the window     ${reach.distinct === null ? 'more ratios than are listed' : `${reach.distinct} ratios`}`,
+    `within tolerance  ${covered}`,
+    `worst target      ${exactRatioText(worst.worstTarget)}, ${percent(worst.offRatio, say)} off, ${placeText(worst)}`,
+    ...(widest === null
+      ? []
+      : [`widest gap        ${placeText(widest)}: ${exactRatioText(widest.worstTarget)} is ${percent(widest.offRatio, say)} off`]),
+    '',
+    ...gapLines(reach, say),
+  ];
+}
+
+function endText({ aPerB, flow_m3_per_s: flow }: ReachEnd, say: Say): string {
+  const flows = flow === null ? 'no usable dial' : `${amountText(flow.from, 'flow', say)} to ${amountText(flow.to, 'flow', say)}`;
+  return `${exactRatioText(aPerB)} = ${ratioText(aPerB, say)}, A and B together ${flows}`;
+}
+
+function placeText({ low, high }: ReachGap): string {
+  if (low && high) return `${exactRatioText(low)} to ${exactRatioText(high)}`;
+  return low ? `above the largest, ${exactRatioText(low)}` : high ? `below the smallest, ${exactRatioText(high)}` : 'nothing can be built';
+}
+
+function gapLines({ gaps, moreGaps, distinct }: Reach, say: Say): readonly string[] {
+  if (gaps.length === 0) return [distinct === null && moreGaps === null ? 'Gaps were not counted.' : 'No gap is wider than the tolerance.'];
+  const rows = gaps.map((gap, index) => [
+    String(index + 1),
+    gap.low ? exactRatioText(gap.low) : '-',
+    gap.high ? exactRatioText(gap.high) : '-',
+    ratioText(gap.worstTarget, say),
+    percent(gap.offRatio, say),
+  ]);
+  const more = moreGaps === null || moreGaps === 0 ? [] : [`and ${moreGaps} more`];
+  return [...table([['', 'gap from', 'to', 'worst target', 'off'], ...rows]), ...more];
+}

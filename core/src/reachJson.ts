@@ -1,0 +1,56 @@
+import { exact } from './json.ts';
+import type { Plan } from './plan.ts';
+import { type Fraction, ONE, whole } from './ratio.ts';
+import type { Reach, ReachEnd, ReachGap, ReachRatio } from './reach/reach.ts';
+import { metricAmount } from './shown.ts';
+
+/** What a machine can make of the targets in a window, as documented JSON. */
+export function reachJson(plan: Plan, reach: Reach) {
+  const { wish, weightFactor } = reach;
+  const ratio = (aPerB: Fraction) => ({
+    ratioAPerBByVolume: exact(aPerB),
+    ratioBPerAByVolume: exact(ONE.div(aPerB)),
+    ratioAPerBByWeight: weightFactor && exact(aPerB.mul(weightFactor)),
+  });
+  const gap = ({ low, high, worstTarget, offRatio }: ReachGap) => ({
+    low: low && ratio(low),
+    high: high && ratio(high),
+    worstTarget: ratio(worstTarget),
+    offRatio_percent: exact(offRatio.mul(whole(100))),
+  });
+  const mounted = ({ aPerB, first, partsChanged, purchases }: ReachRatio) => ({
+    ...ratio(aPerB),
+    partsChanged,
+    purchases,
+    pumps: first.pumps,
+    stages: first.teeth.map(({ driver, driven }, index) => ({
+      stage: plan.stages[index]?.id ?? null,
+      driverTeeth: driver,
+      drivenTeeth: driven,
+    })),
+  });
+  const end = ({ flow_m3_per_s: flow, ...one }: ReachEnd) => ({
+    ...mounted(one),
+    flow: flow && { from: metricAmount(flow.from, 'flow'), to: metricAmount(flow.to, 'flow') },
+  });
+  return {
+    format: 'ratiowright reach',
+    version: 1,
+    shop: { name: plan.shop, inventedExample: plan.invented },
+    machine: plan.machine,
+    material: plan.material,
+    rack: plan.rack,
+    window: { low: ratio(wish.low), high: ratio(wish.high) },
+    tolerance_percent: exact(wish.tolerance.mul(whole(100))),
+    distinctRatios: reach.distinct,
+    smallest: reach.smallest && end(reach.smallest),
+    largest: reach.largest && end(reach.largest),
+    worst: reach.worst && gap(reach.worst),
+    widest: reach.widest && gap(reach.widest),
+    gaps: reach.gaps.map(gap),
+    moreGaps: reach.moreGaps,
+    covered_percent: reach.covered === null ? null : 100 * reach.covered,
+    ratiosPerBin: reach.perBin,
+    ratios: reach.ratios?.map(mounted) ?? null,
+  };
+}
