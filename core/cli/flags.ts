@@ -5,7 +5,7 @@ import type { Fraction } from '../src/ratio.ts';
 import { readNumber } from '../src/reading.ts';
 import { type PriceRow, readPrices } from './prices.ts';
 
-export const COMMANDS = ['options', 'reach', 'sheet', 'buy', 'validate'] as const;
+export const COMMANDS = ['options', 'reach', 'sheet', 'quote', 'buy', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
 
 /** One flag: what it takes, which commands know it, and its line in the help. */
@@ -16,8 +16,9 @@ interface Flag {
 }
 
 const WORKED = ['options', 'sheet'] as const;
-const ONE_MATERIAL = ['options', 'reach', 'sheet'] as const;
-const PLANNING = ['options', 'reach', 'sheet', 'buy'] as const;
+const ONE_MATERIAL = ['options', 'reach', 'sheet', 'quote'] as const;
+const PRINTED = ['sheet', 'quote'] as const;
+const PLANNING = ['options', 'reach', 'sheet', 'quote', 'buy'] as const;
 
 export const FLAGS: Readonly<Record<string, Flag>> = {
   machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
@@ -51,16 +52,20 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     commands: ['options'],
     help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
-  window: { takes: 'LO:HI', commands: ['reach'], help: 'targets from LO to HI, each so many parts of A to 1 of B by volume as run' },
-  tolerance: { takes: 'PERCENT', commands: ['reach'], help: 'how far off a target may be served; 2 if left out' },
+  window: {
+    takes: 'LO:HI',
+    commands: ['reach', 'quote'],
+    help: 'targets from LO to HI, each so many parts of A to 1 of B by volume as run',
+  },
+  tolerance: { takes: 'PERCENT', commands: ['reach', 'quote'], help: 'how far off a target may be served; 2 if left out' },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
-  json: { takes: null, commands: ['options', 'reach', 'buy', 'validate'], help: 'print JSON' },
+  json: { takes: null, commands: ['options', 'reach', 'quote', 'buy', 'validate'], help: 'print JSON' },
   workings: { takes: null, commands: WORKED, help: 'with JSON: how each figure came about; on a sheet: as further pages' },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
-  paper: { takes: 'A4|Letter', commands: ['sheet'], help: 'paper size; A4 if left out' },
-  number: { takes: 'TEXT', commands: ['sheet'], help: 'number of the change sheet, to be printed on it' },
-  date: { takes: 'YYYY-MM-DD', commands: ['sheet'], help: 'date to be printed; today if left out' },
-  out: { takes: 'FILE.html', commands: ['sheet'], help: 'where the page is written' },
+  paper: { takes: 'A4|Letter', commands: PRINTED, help: 'paper size; A4 if left out' },
+  number: { takes: 'TEXT', commands: PRINTED, help: 'number of the change sheet or quote page, to be printed on it' },
+  date: { takes: 'YYYY-MM-DD', commands: PRINTED, help: 'date to be printed; today if left out' },
+  out: { takes: 'FILE.html', commands: PRINTED, help: 'where the page is written; a quote without it is printed as text' },
 };
 
 /** A value on the command line has no space in it. */
@@ -177,7 +182,8 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     materials: given.get('materials')?.split(',') ?? null,
     mostPurchases: whole('most', 1, 8) ?? 3,
     prices: readPrices(given.get('prices'), problems),
-    reach: command === 'reach' ? readReach(given.get('window'), given.get('tolerance') ?? '2', problems) : null,
+    reach:
+      command === 'reach' || command === 'quote' ? readReach(command, given.get('window'), given.get('tolerance') ?? '2', problems) : null,
     count: given.has('count'),
     json: given.has('json'),
     workings: given.has('workings'),
@@ -189,10 +195,10 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   };
 }
 
-function readReach(window: string | undefined, percent: string, problems: string[]): Call['reach'] {
+function readReach(command: Command, window: string | undefined, percent: string, problems: string[]): Call['reach'] {
   const [low, high, ...more] = (window ?? '').split(':').map((part) => readNumber(part));
   const tolerance = readNumber(percent);
-  if (window === undefined) problems.push('reach needs --window LO:HI, as 1:5.');
+  if (window === undefined) problems.push(`${command} needs --window LO:HI, as 1:5.`);
   else if (!low?.ok || !high?.ok || more.length > 0 || low.value.compare(0) <= 0 || low.value.compare(high.value) >= 0)
     problems.push(`--window takes two numbers above 0, the lower first, as 1:5, not "${window}".`);
   if (!tolerance.ok || tolerance.value.compare(0) < 0 || tolerance.value.compare(100) >= 0)
