@@ -4,7 +4,7 @@ import type { Order } from '../src/optionList.ts';
 import { type PriceRow, readPrices } from './prices.ts';
 import { readWindow, type Window } from './windowFlag.ts';
 
-export const COMMANDS = ['options', 'reach', 'sheet', 'buy', 'validate'] as const;
+export const COMMANDS = ['options', 'reach', 'sheet', 'quote', 'buy', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
 
 /** One flag: what it takes, which commands know it, and its line in the help. */
@@ -14,8 +14,9 @@ interface Flag {
   readonly help: string;
 }
 
-const ONE_MATERIAL = ['options', 'reach', 'sheet'] as const;
-const PLANNING = ['options', 'reach', 'sheet', 'buy'] as const;
+const ONE_MATERIAL = ['options', 'reach', 'sheet', 'quote'] as const;
+const PRINTED = ['sheet', 'quote'] as const;
+const PLANNING = ['options', 'reach', 'sheet', 'quote', 'buy'] as const;
 
 export const FLAGS: Readonly<Record<string, Flag>> = {
   machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
@@ -27,10 +28,10 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   most: { takes: 'N', commands: ['buy'], help: 'up to N wheels to buy, 1 to 8; 3 if left out' },
   window: {
     takes: 'LO:HI',
-    commands: ['reach', 'buy'],
+    commands: ['reach', 'quote', 'buy'],
     help: 'every ratio from LO to HI parts of A to 1 of B by volume as run; in buy instead of materials',
   },
-  tolerance: { takes: 'PERCENT', commands: ['reach', 'buy'], help: 'with --window: how far off a ratio may be; 2 if left out' },
+  tolerance: { takes: 'PERCENT', commands: ['reach', 'quote', 'buy'], help: 'with --window: how far off a ratio may be; 2 if left out' },
   prices: {
     takes: 'TEETH=PRICE,...',
     commands: ['buy'],
@@ -56,13 +57,13 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
-  json: { takes: null, commands: ['options', 'reach', 'buy', 'validate'], help: 'print JSON' },
+  json: { takes: null, commands: ['options', 'reach', 'quote', 'buy', 'validate'], help: 'print JSON' },
   workings: { takes: null, commands: ['options', 'sheet'], help: 'with JSON: how each figure came about; on a sheet: as further pages' },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
-  paper: { takes: 'A4|Letter', commands: ['sheet'], help: 'paper size; A4 if left out' },
-  number: { takes: 'TEXT', commands: ['sheet'], help: 'number of the change sheet, to be printed on it' },
-  date: { takes: 'YYYY-MM-DD', commands: ['sheet'], help: 'date to be printed; today if left out' },
-  out: { takes: 'FILE.html', commands: ['sheet'], help: 'where the page is written' },
+  paper: { takes: 'A4|Letter', commands: PRINTED, help: 'paper size; A4 if left out' },
+  number: { takes: 'TEXT', commands: PRINTED, help: 'number of the change sheet or quote page, to be printed on it' },
+  date: { takes: 'YYYY-MM-DD', commands: PRINTED, help: 'date to be printed; today if left out' },
+  out: { takes: 'FILE.html', commands: PRINTED, help: 'where the page is written; a quote without it is printed as text' },
 };
 
 /** A value on the command line has no space in it. */
@@ -152,7 +153,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   if (date !== null && !/^\d{4}-\d{2}-\d{2}$/.test(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
   const out = given.get('out') ?? null;
   if (command === 'sheet' && out === null) problems.push('sheet needs --out FILE.html.');
-  if (command === 'reach' && !given.has('window')) problems.push('reach needs --window LO:HI, as 1:5.');
+  if ((command === 'reach' || command === 'quote') && !given.has('window')) problems.push(`${command} needs --window LO:HI, as 1:5.`);
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
     problems.push('--workings of options are printed as JSON: add --json.');

@@ -4,6 +4,7 @@ const WHAT = {
   options: 'rank the ways to build the mix ratio of a material on a machine',
   reach: 'say which ratios a machine can make, and how far off the worst target of a window is',
   sheet: 'write the change sheet of one option as a printable page',
+  quote: 'print the quote page: what a machine can mix, with every material of the file',
   buy: 'find the fewest wheels to buy so that every material has an option inside its limits',
   validate: 'read a shop file and say everything that is wrong with it',
 } as const;
@@ -22,7 +23,7 @@ export function helpText(): string {
     '',
     ...flags,
     '',
-    'Exit 0: an option inside the limits (options), all of the window within the tolerance (reach), the page was written (sheet), all materials served (buy), the file is sound (validate).',
+    'Exit 0: an option inside the limits (options), all of the window within the tolerance (reach), the page was made (sheet, quote), all materials served (buy), the file is sound (validate).',
     'Exit 1: no option inside the limits, or no limits given; gaps wider than the tolerance (reach); not all materials served; the reasons are printed.',
     'Exit 2: bad input or flags; every problem is on the error output and nothing was written.',
     '',

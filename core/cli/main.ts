@@ -6,6 +6,7 @@ import { fromHere, openShopFile, problemLines } from './files.ts';
 import { type Call, readFlags } from './flags.ts';
 import { helpText } from './help.ts';
 import { optionsText } from './optionsText.ts';
+import { quoteText } from './quoteText.ts';
 import { reachText } from './reachText.ts';
 import { sheetPage } from './sheetPage.ts';
 import { tryRatio } from './tryRatio.ts';
@@ -38,6 +39,8 @@ function run(args: readonly string[]): 0 | 1 | 2 {
       return reach(file.value, parsed.call);
     case 'sheet':
       return sheet(file.value, parsed.call);
+    case 'quote':
+      return quote(file.value, parsed.call);
     case 'buy':
       return bought(file.value, file.findings, parsed.call);
   }
@@ -110,15 +113,31 @@ function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {
     process.stderr.write(`There is no option ${call.option}: the list holds ${outcome.value.options.length}. Nothing was written.\n`);
     return 1;
   }
-  const out = fromHere(call.out ?? '');
-  try {
-    writeFileSync(out, sheetPage(outcome.value, option, call));
-  } catch (error) {
-    process.stderr.write(`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}\n`);
-    return 2;
-  }
+  if (!written(call, () => sheetPage(outcome.value, option, call))) return 2;
   process.stdout.write(
     `${call.out}: change sheet for ${outcome.value.plan.machine.name}, ${outcome.value.plan.material.name}, option ${call.option}.\n`,
   );
   return 0;
+}
+
+function quote(file: ShopFile, call: Call): 0 | 2 {
+  if (call.window === null) throw new RangeError('quote: no window');
+  const made = quoteText(file, call.window, call);
+  if (!made.ok) return refuse(made.findings);
+  if (call.out === null || call.json) process.stdout.write(made.value.text);
+  if (call.out === null) return 0;
+  if (!written(call, made.value.html)) return 2;
+  if (!call.json) process.stdout.write(`${call.out}: quote page for ${made.value.machine}.\n`);
+  return 0;
+}
+
+/** Writes a page where the call says; false where that cannot be, which is then said. */
+function written(call: Call, page: () => string): boolean {
+  try {
+    writeFileSync(fromHere(call.out ?? ''), page());
+    return true;
+  } catch (error) {
+    process.stderr.write(`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}\n`);
+    return false;
+  }
 }

@@ -1,0 +1,31 @@
+import { mkdtempSync, readFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { quoteLines } from '../../core/src/sheet/quotePage.ts';
+import { quoted } from '../core/sheet/demoQuote.ts';
+import { ratiowright } from './run.ts';
+
+const demo = ['quote', 'demo.ratiowright', '--machine', 'bench-1', '--number', '0031', '--date', '2026-11-24'] as const;
+
+test('the quote page as text is the page that the window prints', () => {
+  const ran = ratiowright(...demo, '--window', '1:5');
+  expect([ran.exit, ran.err]).toEqual([0, '']);
+  const lines = quoteLines(quoted({}).page).join('\n').replaceAll('\u00A0', ' ').replace('24 Nov 2026', '2026-11-24');
+  expect(ran.out).toBe(`${lines}\n`);
+});
+test('as a page to print, and as JSON', () => {
+  const out = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-quote-')), 'quote.html');
+  const ran = ratiowright(...demo, '--window', '1:5', '--out', out, '--paper', 'Letter', '--json');
+  const page = JSON.parse(ran.out) as { readonly format: string; readonly materials: { readonly rows: readonly unknown[] } };
+  expect([ran.exit, page.format, page.materials.rows.length]).toEqual([0, 'ratiowright quote', 3]);
+  const html = readFileSync(out, 'utf8');
+  expect(html).toContain('<title>What Bench 1 can mix</title>');
+  expect(html).toContain('size:letter');
+});
+test('without a window, or with a page that cannot be written, it says so and exits 2', () => {
+  expect(ratiowright(...demo)).toMatchObject({ exit: 2, out: '', err: 'quote needs --window LO:HI, as 1:5.\n' });
+  const ran = ratiowright(...demo, '--window', '1:5', '--out', path.join(os.tmpdir(), 'no such folder', 'quote.html'));
+  expect(ran.exit).toBe(2);
+  expect(ran.err).toContain('cannot be written');
+});
