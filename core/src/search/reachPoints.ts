@@ -35,7 +35,7 @@ export interface Points {
 /** Raw products of the long list: its memory. */
 const MOST_LONG = 2 ** 23;
 /** Options asked for where another ratio would do as well. */
-const QUICK_OPTIONS = 4;
+const QUICK_OPTIONS = 2;
 /** Cells looked at in one go where the rules across stages refuse many. */
 const MANY_CELLS = 2 ** 12;
 
