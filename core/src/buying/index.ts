@@ -1,4 +1,5 @@
 export type { CheapestPlans } from './cheapest.ts';
+export { type GapCloser, type GapClosers, gapClosers } from './gapClosers.ts';
 export type { RatioWindow } from './openRatios.ts';
 export { type BoughtOption, type LaidPlan, layPlan, optionsWith } from './optionsWith.ts';
 export { type Buying, type BuyingLevel, bestLevel, planBuying } from './planBuying.ts';
