@@ -1,4 +1,4 @@
-import { type Buying, type BuyingTarget, bestLevel, layPlan, planBuying, targetOf } from '../src/buying/index.ts';
+import { type Buying, type BuyingTarget, bestLevel, layPlan, planBuying, pricesOf, targetOf } from '../src/buying/index.ts';
 import { buyingJson } from '../src/buyingJson.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { buyText } from './buyText.ts';
@@ -33,15 +33,17 @@ export function buy(file: ShopFile, call: Call): Outcome<{ readonly text: string
     return { ok: false, findings: [problem('No material of the file has limits, so nothing could be called within reach.')] };
   if (call.window !== null) return { ok: true, value: buyWindow(plan, windowOf(call.window), call), findings: [] };
   const { prices } = call;
+  // what is asked for goes before what the file says
+  const priced = prices === null ? pricesOf(plan) : ({ teeth }: { readonly teeth: number }) => priceOf(prices, teeth);
   const found = planBuying(targets, {
     teeth: plan.choice.teeth,
     mostPurchases: call.mostPurchases,
-    ...(prices !== null && { priceOf: ({ teeth }) => priceOf(prices, teeth) }),
+    ...(priced !== undefined && { priceOf: priced }),
   });
   const laid = laidPlans(targets, found, call.rows ?? SHOWN_PLANS);
   const text = call.json
     ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`
-    : buyText(targets, found, laid, { passedOver, priced: prices !== null, say: call.say });
+    : buyText(targets, found, laid, { passedOver, priced: priced !== undefined, say: call.say });
   return { ok: true, value: { text, allServed: found.fewestPurchases !== null }, findings: [] };
 }
 

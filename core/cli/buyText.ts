@@ -1,6 +1,7 @@
 import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type Purchase } from '../src/buying/index.ts';
-import { exactRatioText, fixed, lengthText, offRatioText, ratioText, type Say } from '../src/index.ts';
-import { float, ONE, ratioOf } from '../src/ratio.ts';
+import { priceText } from '../src/buyWords.ts';
+import { exactRatioText, lengthText, offRatioText, ratioText, type Say } from '../src/index.ts';
+import { float, ONE } from '../src/ratio.ts';
 import { table } from './optionTable.ts';
 
 interface Words {
@@ -60,7 +61,7 @@ function cheapestLines(
 ): readonly string[] {
   if (fewestPurchases === null) return ['', 'Lowest price: no plan serves all materials.'];
   if (cheapest === null) return ['', 'Lowest price: every plan that serves all materials needs a wheel that has no price.'];
-  const price = fixed(ratioOf(cheapest.price, 100), 2, say);
+  const price = priceText(cheapest.price, targets[0]?.plan.currency ?? null, say);
   return ['', `Lowest price of all plans of up to ${mostPurchases} wheels: ${price}`, ...planLines(targets, laid, cheapest.planCount, say)];
 }
 

@@ -36,6 +36,7 @@ export function buyingJson(
     allServed: found.fewestPurchases !== null,
     neverServed: ids(found.unserved),
     fewest: { purchases: best.purchases, planCount: best.planCount, plans: plans(laid.fewest) },
+    currency: plan.currency,
     cheapest: found.cheapest && {
       price: exact(whole(found.cheapest.price).div(whole(100))),
       planCount: found.cheapest.planCount,

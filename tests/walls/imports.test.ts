@@ -6,7 +6,7 @@ import { codeOf, filesUnder, withoutStrings } from './sources.ts';
 const ORDER: readonly (readonly string[])[] = [
   ['given', 'ratio'],
   ['reading', 'search'],
-  ['ratioWriting', 'reachWindow', 'units'],
+  ['price', 'ratioWriting', 'reachWindow', 'units'],
   ['format', 'tables', 'working'],
   ['blendFormula', 'drives', 'entry', 'finding', 'mixRatio', 'shown', 'sums'],
   ['chemistry', 'limits', 'liquid', 'range', 'teethRange', 'twoFigures', 'workingText'],
@@ -23,7 +23,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['logMarks', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
-  ['buyingJson', 'nearRatiosJson', 'reachJson'],
+  ['buyWords', 'buyingJson', 'nearRatiosJson', 'reachJson'],
   ['index', 'optionList'],
   ['optionWords'],
   ['comparison', 'materialReach'],

@@ -1,0 +1,52 @@
+import * as v from 'valibot';
+import { driveKind } from '../drives/index.ts';
+import type { Place } from '../finding.ts';
+import { readPrice } from '../price.ts';
+import { id, isObject, kind, line, list, row, teeth } from './fields.ts';
+import type { Problems } from './problems.ts';
+
+const price = v.pipe(
+  v.string('a price in quotation marks is expected, as "18.50"'),
+  v.rawCheck(({ dataset, addIssue }) => {
+    if (!dataset.typed) return;
+    const read = readPrice(dataset.value);
+    if (!read.ok) addIssue({ message: read.expected });
+  }),
+);
+
+const priceRow = row({ id, kind, size: line, from: teeth, to: teeth, price });
+const RANGED = row({ kind, size: line, from: teeth, to: teeth });
+
+/** What a wheel of each size costs by its teeth, both ends counted in. */
+export const prices = list(priceRow);
+
+export type PriceRow = v.InferOutput<typeof priceRow>;
+
+type Ranged = v.InferOutput<typeof RANGED>;
+
+/**
+ * The row that gives some of the same wheels a price already.
+ *
+ * @source our choice: a wheel has one price
+ */
+export const samePriced = <T extends Ranged>(rows: readonly T[], one: Ranged): T | undefined =>
+  rows.find(
+    (other) =>
+      other.kind === one.kind && driveKind(one.kind).sameSize(other.size, one.size) && other.from <= one.to && one.from <= other.to,
+  );
+
+/** What the schema cannot see: a range the wrong way round, and a wheel that two rows give a price. */
+export function checkPrices(json: unknown, place: Place, problems: Problems): void {
+  const before: Ranged[] = [];
+  const rows: readonly unknown[] = isObject(json) && Array.isArray(json.prices) ? json.prices : [];
+  rows.forEach((one, index) => {
+    const read = v.safeParse(RANGED, one);
+    if (!read.success) return;
+    const at = [...place, 'prices', index, 'from'];
+    const { size, from, to } = read.output;
+    if (from > to) problems.add(at, `the teeth run from ${from} to ${to}: the first must not be larger`);
+    else if (samePriced(before, read.output) !== undefined)
+      problems.add(at, `${size}, ${from} to ${to} teeth: some of these have a price already`);
+    else before.push(read.output);
+  });
+}
