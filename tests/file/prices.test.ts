@@ -47,7 +47,10 @@ describe('what is wrong with prices is said with its place', () => {
       [row('p1', 13, 20, '18.505')],
       ['racks 0 prices 0 price: "18.505" is no price. Expected a number from 0 to 1000000 with at most two places, as 18.50.'],
     ],
-    [[{ ...row('p1', 13, 20, '18'), price: 18 }], ['racks 0 prices 0 price: A price in quotation marks is expected, as "18.50".']],
+    [
+      [{ ...row('p1', 13, 20, '18'), price: 18 }],
+      ['racks 0 prices 0 price: 18 must be written in quotation marks, as "18", so that it stays exactly as typed.'],
+    ],
     [[row('p1', 4, 20, '18')], ['racks 0 prices 0 from: 4 is out of range: it must be at least 5.']],
   ])('%j', (prices, said) => {
     const read = readShopFile(withPrices(...prices));

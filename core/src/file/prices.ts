@@ -2,19 +2,17 @@ import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
 import type { Place } from '../finding.ts';
 import { readPrice } from '../price.ts';
-import { id, isObject, kind, line, list, row, teeth } from './fields.ts';
+import { id, kind, line, list, readable, row, teeth } from './fields.ts';
 import type { Problems } from './problems.ts';
 
-const price = v.pipe(
-  v.string('a price in quotation marks is expected, as "18.50"'),
-  v.rawCheck(({ dataset, addIssue }) => {
-    if (!dataset.typed) return;
-    const read = readPrice(dataset.value);
-    if (!read.ok) addIssue({ message: read.expected });
-  }),
-);
-
-const priceRow = row({ id, kind, size: line, from: teeth, to: teeth, price });
+const priceRow = row({
+  id,
+  kind,
+  size: line,
+  from: teeth,
+  to: teeth,
+  price: readable('a price in quotation marks is expected, as "18.50"', readPrice),
+});
 const RANGED = row({ kind, size: line, from: teeth, to: teeth });
 
 /** What a wheel of each size costs by its teeth, both ends counted in. */
@@ -36,13 +34,12 @@ export const samePriced = <T extends Ranged>(rows: readonly T[], one: Ranged): T
   );
 
 /** What the schema cannot see: a range the wrong way round, and a wheel that two rows give a price. */
-export function checkPrices(json: unknown, place: Place, problems: Problems): void {
+export function checkPrices(rows: readonly unknown[], place: Place, problems: Problems): void {
   const before: Ranged[] = [];
-  const rows: readonly unknown[] = isObject(json) && Array.isArray(json.prices) ? json.prices : [];
   rows.forEach((one, index) => {
     const read = v.safeParse(RANGED, one);
     if (!read.success) return;
-    const at = [...place, 'prices', index, 'from'];
+    const at = [...place, index, 'from'];
     const { size, from, to } = read.output;
     if (from > to) problems.add(at, `the teeth run from ${from} to ${to}: the first must not be larger`);
     else if (samePriced(before, read.output) !== undefined)

@@ -59,7 +59,7 @@ export function rackReferences(rack: unknown, place: Place, problems: Problems):
       knownSize(one, [...place, name, index], problems);
     });
   }
-  checkPrices(rack, place, problems);
+  checkPrices(rows(field(rack, 'prices')), [...place, 'prices'], problems);
 }
 
 const field = (json: unknown, key: string): unknown => (isObject(json) ? json[key] : undefined);

@@ -49,7 +49,7 @@ export interface ReachState {
 
 export function createReach(app: App): ReachState {
   const reaches = makeReaches();
-  onCleanup(() => reaches.cancel());
+  onCleanup(() => reaches.stop());
   const plan = createMemo((): Plan | null => {
     const outcome = app.solution.plan();
     return outcome?.ok === true ? outcome.value : null;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { addToRack } from '../../core/src/file/putOnRack.ts';
+import { addToRack } from '../../core/src/file/addToRack.ts';
 import { readShopFile } from '../../core/src/file/read.ts';
 import { writeShopFile } from '../../core/src/file/write.ts';
 import { known, NOT_GIVEN } from '../../core/src/given.ts';
