@@ -1,4 +1,4 @@
-import { type Buying, type BuyingTarget, bestLevel, layPlan, planBuying, pricesOf, targetOf } from '../src/buying/index.ts';
+import { type BuyingTarget, layBuying, planBuying, pricesOf, targetOf } from '../src/buying/index.ts';
 import { buyingJson } from '../src/buyingJson.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { buyText } from './buyText.ts';
@@ -40,16 +40,11 @@ export function buy(file: ShopFile, call: Call): Outcome<{ readonly text: string
     mostPurchases: call.mostPurchases,
     ...(priced !== undefined && { priceOf: priced }),
   });
-  const laid = laidPlans(targets, found, call.rows ?? SHOWN_PLANS);
+  const laid = layBuying(targets, found, call.rows ?? SHOWN_PLANS);
   const text = call.json
     ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`
     : buyText(targets, found, laid, { passedOver, priced: priced !== undefined, say: call.say });
   return { ok: true, value: { text, allServed: found.fewestPurchases !== null }, findings: [] };
-}
-
-function laidPlans(targets: readonly BuyingTarget[], found: Buying, rows: number) {
-  const lay = (plans: ReturnType<typeof bestLevel>['plans']) => plans.slice(0, rows).map((plan) => layPlan(targets, plan));
-  return { fewest: lay(bestLevel(found).plans), cheapest: lay(found.cheapest?.plans ?? []) };
 }
 
 const problem = (what: string): Finding => ({

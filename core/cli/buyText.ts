@@ -1,4 +1,4 @@
-import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type Purchase } from '../src/buying/index.ts';
+import { type Buying, type BuyingTarget, bestLevel, type LaidBuying, type LaidPlan, type Purchase } from '../src/buying/index.ts';
 import { priceText } from '../src/buyWords.ts';
 import { exactRatioText, lengthText, offRatioText, ratioText, type Say } from '../src/index.ts';
 import { float, ONE } from '../src/ratio.ts';
@@ -12,12 +12,7 @@ interface Words {
 }
 
 /** A buying plan as a page of text for a terminal. */
-export function buyText(
-  targets: readonly BuyingTarget[],
-  found: Buying,
-  laid: { readonly fewest: readonly LaidPlan[]; readonly cheapest: readonly LaidPlan[] },
-  { passedOver, priced, say }: Words,
-): string {
+export function buyText(targets: readonly BuyingTarget[], found: Buying, laid: LaidBuying, { passedOver, priced, say }: Words): string {
   const plan = targets[0]?.plan;
   const best = bestLevel(found);
   const lines = [

@@ -1,4 +1,4 @@
-import type { Wheel } from './buying/index.ts';
+import { type Buying, bestLevel, type GapClosers, type Purchase, type Wheel } from './buying/index.ts';
 import { fixed, lengthText, type Say } from './format.ts';
 import { float, ratioOf } from './ratio.ts';
 
@@ -22,6 +22,10 @@ export function wheelsText(wheels: readonly Wheel[]): string {
   return [...counts].map(([words, count]) => (count === 1 ? words : `${count} of ${words}`)).join(' and ');
 }
 
+/** The wheels of a plan; one of which several are bought stands there as often. */
+export const wheelsOf = (purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[]): readonly Wheel[] =>
+  purchases.flatMap(({ wheel, quantity }) => Array<Wheel>(quantity).fill(wheel));
+
 export const countOfWheels = (count: number): string => (count === 1 ? '1 wheel' : `${count} wheels`);
 
 /**
@@ -34,3 +38,61 @@ export const countOfWheels = (count: number): string => (count === 1 ? '1 wheel'
  */
 export const priceText = (price: number, currency: string | null, say: Say): string =>
   `${fixed(ratioOf(price, 100), 2, say)}${currency === null ? '' : `\u00A0${currency}`}`;
+
+/**
+ * Which wheels close a gap, in a sentence.
+ *
+ * @source our choice of words
+ * @example closersSentence(closers of the gap 35:8 to 14:3 of Bench 1, tolerance, say)  // '2 wheels close it, each alone.'
+ */
+export function closersSentence({ singles, pairs, closingCount }: GapClosers): string {
+  if (singles[0]?.closes === true) return closingCount === 1 ? 'One wheel closes it.' : `${closingCount} wheels close it, each alone.`;
+  if (closingCount > 0) return `No single wheel closes it; ${closingCount === 1 ? 'one pair does' : `${closingCount} pairs do`}.`;
+  if (singles.length + pairs.length > 0) return 'Neither one wheel nor two close it; these narrow it most.';
+  return 'No wheel that may be bought narrows it, alone or with another.';
+}
+
+/**
+ * What the fewest purchases do for some materials, in sentences.
+ *
+ * @param names  of the materials that were asked for, in their order
+ * @source our choice of words
+ * @example materialsSentences(E12, U40 and L5 on Bench 1 of the demo, names)  // '1 wheel, the fewest, brings all 3 materials inside their limits; 2 equal plans.'
+ */
+export function materialsSentences(found: Buying, names: readonly string[]): readonly string[] {
+  const { purchases, servedCount, planCount } = bestLevel(found);
+  const all = servedCount === names.length;
+  const served = `${all ? (names.length === 1 ? names[0] : `all ${names.length} materials`) : `${servedCount} of ${names.length} materials`} inside ${names.length === 1 ? 'its' : 'their'} limits`;
+  const first =
+    purchases === 0
+      ? `Nothing to buy: the rack as it is brings ${served}.`
+      : `${countOfWheels(purchases)}, the fewest, ${purchases === 1 ? 'brings' : 'bring'} ${served}; ${planCount === 1 ? 'one plan' : `${planCount} equal plans`}.`;
+  if (all) return [first];
+  const never = named(names, found.unserved);
+  const none = `No plan of up to ${countOfWheels(found.mostPurchases)}`;
+  return [first, never === '' ? `${none} serves all of them at once.` : `${none} brings these inside their limits: ${never}.`];
+}
+
+/** What one wheel of a plan is good for. */
+export function gainText({ quantity, alone, lost }: Purchase, names: readonly string[]): string {
+  const adds = alone.length === 0 ? 'alone it adds nothing' : `alone it adds ${named(names, alone)}`;
+  const one = quantity === 1 ? 'without it' : 'with one fewer';
+  return `${adds}; ${lost.length === 0 ? `${one} nothing would be lost` : `${one} ${named(names, lost)} would be lost`}`;
+}
+
+const named = (names: readonly string[], indexes: readonly number[]): string => indexes.map((index) => names[index] ?? '').join(', ');
+
+/**
+ * How the lowest price stands to the fewest wheels, in a sentence.
+ *
+ * @source our choice of words
+ * @example priceSentence(L5 on Bench 1 of the demo with prices, 'crowns', say)  // 'The lowest price that serves all is 25.00 crowns, for 1 wheel, as few as can be.'
+ */
+export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: string | null, say: Say): string {
+  if (fewestPurchases === null) return 'No lowest price: no plan serves all.';
+  if (cheapest === null) return 'No lowest price: every plan that serves all needs a wheel without a price.';
+  const [plan] = cheapest.plans;
+  const count = wheelsOf(plan?.purchases ?? []).length;
+  const few = count === fewestPurchases ? 'as few as can be' : `where ${countOfWheels(fewestPurchases)} would do`;
+  return `The lowest price that serves all is ${priceText(cheapest.price, currency, say)}, for ${countOfWheels(count)}, ${few}.`;
+}

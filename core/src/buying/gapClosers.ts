@@ -1,7 +1,7 @@
 import type { Plan } from '../plan.ts';
 import { type Fraction, most, ratioOf, ZERO } from '../ratio.ts';
 import { type Gap, type Hooks, partOf, type ReachWindow } from '../search/index.ts';
-import { compareMeasured, type Left, type Measured, measureOf } from './leftInGap.ts';
+import { compareMeasured, isWithin, type Left, type Measured, measureOf } from './leftInGap.ts';
 import type { Need } from './needs.ts';
 import { newRatios } from './newRatios.ts';
 import { type BuyingWish, buyingPlan } from './target.ts';
@@ -25,6 +25,8 @@ export interface GapClosers {
   /** Looked at where no single wheel closes it: each pair that leaves less than either of its wheels does; at most 20. */
   readonly pairs: readonly GapCloser[];
   readonly pairCount: number;
+  /** How many of the wheels, or else of the pairs, close it. */
+  readonly closingCount: number;
 }
 
 const KEPT_CLOSERS = 20;
@@ -50,7 +52,7 @@ export function gapClosers(
 ): GapClosers {
   const one = narrowedBy(plan, gap, window, { teeth, mostPurchases: 1 }, partOf(hooks, 0, 0.4));
   const [best] = one.singles;
-  const closed = best !== undefined && best.exact().offRatio.compare(window.tolerance) <= 0;
+  const closed = best !== undefined && isWithin(best, window.tolerance);
   // where one wheel brings nothing, two that are wanted together still may
   const pairs = closed ? [] : narrowedBy(plan, gap, window, { teeth, mostPurchases: 2 }, partOf(hooks, 0.4, 0.6)).pairs();
   hooks.progress?.(1);
@@ -61,6 +63,7 @@ export function gapClosers(
     singleCount: one.singles.length,
     pairs: kept(pairs),
     pairCount: pairs.length,
+    closingCount: (closed ? one.singles : pairs).filter((each) => isWithin(each, window.tolerance)).length,
   };
 }
 
@@ -68,10 +71,11 @@ interface Narrowed extends Measured {
   readonly wheels: readonly Wheel[];
 }
 
-function closerOf({ wheels, exact }: Narrowed, tolerance: Fraction): GapCloser {
-  const left = exact();
-  return { ...left, wheels, closes: left.offRatio.compare(tolerance) <= 0 };
-}
+const closerOf = (one: Narrowed, tolerance: Fraction): GapCloser => ({
+  ...one.exact(),
+  wheels: one.wheels,
+  closes: isWithin(one, tolerance),
+});
 
 function narrowedBy(plan: Plan, gap: Pick<Gap, 'below' | 'above'>, window: ReachWindow, wish: BuyingWish, hooks: Hooks) {
   const { below, above } = gap;

@@ -1,10 +1,12 @@
+export { bestLevel } from './bestLevel.ts';
 export type { CheapestPlans } from './cheapest.ts';
 export { type GapCloser, type GapClosers, gapClosers } from './gapClosers.ts';
+export { type LaidBuying, layBuying } from './layBuying.ts';
 export type { RatioWindow } from './openRatios.ts';
 export { type BoughtOption, type LaidPlan, layPlan, optionsWith } from './optionsWith.ts';
-export { type Buying, type BuyingLevel, bestLevel, planBuying } from './planBuying.ts';
+export { type Buying, type BuyingLevel, planBuying } from './planBuying.ts';
 export { planWindow, type WindowBuying } from './planWindow.ts';
 export { pricesOf } from './pricesOf.ts';
 export type { Purchase, PurchasePlan } from './purchasePlan.ts';
 export { type BuyingTarget, type BuyingWish, targetOf } from './target.ts';
-export type { Wheel } from './wheels.ts';
+export { type Wheel, withBought } from './wheels.ts';

@@ -22,6 +22,12 @@ const MARGIN = 1e-12;
 export const compareMeasured = (a: Measured, b: Measured): number =>
   Math.abs(a.offRatio - b.offRatio) > MARGIN ? a.offRatio - b.offRatio : a.exact().offRatio.compare(b.exact().offRatio);
 
+/** Whether no target errs by more; told exactly. */
+export function isWithin(one: Measured, tolerance: Fraction): boolean {
+  const spare = float(tolerance) - one.offRatio;
+  return Math.abs(spare) > MARGIN ? spare > 0 : one.exact().offRatio.compare(tolerance) <= 0;
+}
+
 /**
  * Measures what ratios leave of a gap.
  *

@@ -22,6 +22,17 @@ export interface ReachAsked {
   readonly tolerance: string;
 }
 
+/** What the Reach page is to plan purchases for, as set there. */
+export interface BuyAsked {
+  /** The window that is shown, in place of materials. */
+  readonly whole: boolean;
+  /** Materials that are not ticked, by id. */
+  readonly without: readonly string[];
+  readonly most: number;
+  /** As typed; empty: as the machine says. */
+  readonly teeth: string;
+}
+
 /** The code of the pages, which comes in files of their own. */
 export interface PageFiles {
   readonly has: (page: Page) => boolean;
@@ -53,6 +64,8 @@ export interface App {
   readonly setWorkings: (on: boolean) => void;
   readonly reachAsked: () => ReachAsked;
   readonly askReach: (asked: ReachAsked) => void;
+  readonly buyAsked: () => BuyAsked;
+  readonly askBuy: (asked: BuyAsked) => void;
   /** Prints what stands on the page, where that is no change sheet; null where it is. */
   readonly ownPrint: () => (() => Promise<void>) | null;
   readonly printInstead: (print: (() => Promise<void>) | null) => void;
@@ -82,6 +95,8 @@ export function useApp(): App {
 /** Two per cent is what most data sheets allow. */
 const REACH: ReachAsked = { low: '', high: '', tolerance: '2' };
 
+const BUY: BuyAsked = { whole: false, without: [], most: 3, teeth: '' };
+
 /** A row's place as a field carries it, so that a finding can find its field. */
 export const placeKey = (place: Place): string => place.join('.');
 
@@ -92,6 +107,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [machine, pickMachine] = createSignal(0);
   const [material, pickMaterial] = createSignal(0);
   const [reachAsked, askReach] = createSignal(REACH);
+  const [buyAsked, askBuy] = createSignal(BUY);
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
   const [question, pose] = createSignal<Question | null>(null);
@@ -126,6 +142,8 @@ export function createApp(host: Host, files: PageFiles): App {
     setWorkings,
     reachAsked,
     askReach: (asked) => void askReach(asked),
+    buyAsked,
+    askBuy: (asked) => void askBuy(asked),
     ownPrint,
     printInstead: (print) => void printInstead(() => print),
     notice,
@@ -178,6 +196,7 @@ export function createApp(host: Host, files: PageFiles): App {
     pickMachine(0);
     pickMaterial(0);
     askReach(REACH);
+    askBuy(BUY);
     // A file with holes opens where they are filled.
     void show(solution.plan()?.ok ? 'options' : 'machine');
   }
@@ -185,8 +204,8 @@ export function createApp(host: Host, files: PageFiles): App {
 
 /** The page that holds a place of the file; null for one that stands on none. */
 function pageOf([list, , field]: Place): Page | null {
-  // The search settings of a machine stand at the head of its options.
-  if (list === 'machines' || list === 'racks') return field === 'search' ? 'options' : 'machine';
+  // The search settings of a machine stand at the head of its options, prices with what is to be bought.
+  if (list === 'machines' || list === 'racks') return field === 'search' ? 'options' : field === 'prices' ? 'reach' : 'machine';
   return list === 'materials' ? 'material' : null;
 }
 

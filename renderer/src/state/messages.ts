@@ -1,7 +1,10 @@
+import type { Buying, GapClosers, LaidBuying } from '../../../core/src/buying/index.ts';
 import type { Mounted, Say, Selection, ShopFile } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
-import type { Reach } from '../../../core/src/reach/reach.ts';
+import type { Reach, ReachGap } from '../../../core/src/reach/reach.ts';
 import type { ReachWindow } from '../../../core/src/reachWindow.ts';
+import type { TeethRange } from '../../../core/src/teethRange.ts';
+import type { WindowPlans } from '../../../core/src/windowPlans.ts';
 
 /** Which plan is meant. */
 export interface PlanRequest {
@@ -51,3 +54,29 @@ export type ReachAnswer =
   | { readonly kind: 'reach'; readonly reach: Reach }
   | { readonly kind: 'best'; readonly best: Mounted | null }
   | { readonly kind: 'add'; readonly words: readonly string[] };
+
+/** What may be bought; no teeth: as the machine says. */
+export interface BuyWish {
+  readonly most: number;
+  readonly teeth: TeethRange | null;
+}
+
+export type BuyAsked =
+  | { readonly kind: 'closers'; readonly gap: Pick<ReachGap, 'low' | 'high'>; readonly window: WantedWindow; readonly wish: BuyWish }
+  | { readonly kind: 'materials'; readonly materials: readonly string[]; readonly wish: BuyWish }
+  | { readonly kind: 'window'; readonly window: WantedWindow; readonly wish: BuyWish };
+
+/** A per B, every ratio of it within the tolerance. */
+export interface WantedWindow extends ReachWindow {
+  readonly tolerance: Fraction;
+}
+
+export type BuyAnswer =
+  | { readonly kind: 'closers'; readonly closers: GapClosers }
+  | { readonly kind: 'materials'; readonly plans: MaterialPlans }
+  | { readonly kind: 'window'; readonly plans: WindowPlans };
+
+/** For materials by their place in the list that was asked. */
+export interface MaterialPlans extends LaidBuying {
+  readonly found: Buying;
+}

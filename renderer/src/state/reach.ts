@@ -30,6 +30,8 @@ export interface ReachState {
   readonly type: (end: keyof ReachWindow, text: string) => string | null;
   /** Back to all that can be built. */
   readonly showAll: () => void;
+  /** Share of B per A. */
+  readonly tolerance: () => Fraction;
   readonly toleranceText: () => string;
   readonly typeTolerance: (text: string) => string | null;
   readonly found: () => FoundReach | null;
@@ -157,6 +159,7 @@ export function createReach(app: App): ReachState {
       return null;
     },
     showAll: () => app.askReach({ ...asked(), low: '', high: '' }),
+    tolerance,
     toleranceText: () => asked().tolerance,
     typeTolerance(typed) {
       const read = readTolerance(typed);

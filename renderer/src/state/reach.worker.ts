@@ -3,7 +3,8 @@ import { quoteAdd } from '../../../core/src/quoteAdd.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { type Reach, type Reachable, reachable } from '../../../core/src/reach/reach.ts';
 import { windowAround } from '../../../core/src/reachWindow.ts';
-import type { AskedReach, ReachAnswer, ReachAsked } from './messages.ts';
+import { answerBuy } from './buyAnswers.ts';
+import type { AskedReach, BuyAnswer, BuyAsked, ReachAnswer, ReachAsked } from './messages.ts';
 import { revived } from './revive.ts';
 import { type Asks, serveJobs } from './serveJobs.ts';
 
@@ -12,8 +13,8 @@ const BINS = 120;
 
 type Progress = (done: number) => void;
 
-/** A worker of its own, so that neither a search nor a try waits behind it. */
-serveJobs<ReachAsked, ReachAnswer>((asks) => {
+/** Of the reach and of purchases; each is started by itself, so that none waits behind another, nor a search or a try behind them. */
+serveJobs<ReachAsked | BuyAsked, ReachAnswer | BuyAnswer>((asks) => {
   const reachFor = reacherOf(asks);
   return (asked, progress) => {
     switch (asked.kind) {
@@ -23,6 +24,8 @@ serveJobs<ReachAsked, ReachAnswer>((asks) => {
         return { kind: 'best', best: bestOf(asks, asked.material) };
       case 'add':
         return { kind: 'add', words: addFor(asks, asked.materials) };
+      default:
+        return answerBuy(asks, asked, progress);
     }
   };
 });

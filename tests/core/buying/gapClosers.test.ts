@@ -79,6 +79,8 @@ describe('gapClosers against laying every wheel and every pair on the rack [slow
       const closes = slow.singles.some(({ off }) => off.compare(window.tolerance) <= 0);
       expect(found.singles.some((one) => one.closes)).toBe(closes);
       expect(found.pairCount, `seed ${seed}`).toBe(closes ? 0 : slow.pairs.length);
+      const closing = (closes ? slow.singles : slow.pairs).filter(({ off }) => off.compare(window.tolerance) <= 0);
+      expect(found.closingCount).toBe(closing.length);
       const kept = slow.pairs.map(({ off }) => off).sort((a, b) => a.compare(b));
       if (!closes) expect(found.pairs.map(({ offRatio }) => exactText(offRatio))).toEqual(kept.slice(0, 20).map(exactText));
       if (!closes && slow.pairs.length <= 20) expect(sorted(found.pairs.map(lineOf))).toEqual(sorted(slow.pairs));

@@ -1,0 +1,117 @@
+import { planWindow, type Wheel, withBought } from './buying/index.ts';
+import type { Plan } from './plan.ts';
+import { type Fraction, ONE } from './ratio.ts';
+import { type Reach, type ReachWish, reachOf } from './reach/reach.ts';
+import { type Hooks, partOf } from './search/index.ts';
+
+/** What is left of a window with some wheels on the rack. */
+export interface WindowLeft {
+  /** A per B; null where nothing can be built. */
+  readonly worstTarget: Fraction | null;
+  /** How far off it is, without its sign. */
+  readonly offRatio: Fraction | null;
+}
+
+/** The least that a number of wheels leaves. */
+export interface WindowStep extends WindowLeft {
+  readonly purchases: number;
+}
+
+/** One plan of purchases, with what it leaves of the window, and what each of its wheels is good for. */
+export interface WindowPlan extends WindowLeft {
+  readonly purchases: readonly WindowPurchase[];
+}
+
+export interface WindowPurchase {
+  readonly wheel: Wheel;
+  readonly quantity: number;
+  /** With one of it alone on the rack. */
+  readonly alone: WindowLeft;
+  /** With all of the plan but one of it. */
+  readonly without: WindowLeft;
+}
+
+export interface WindowPlans {
+  /** Null where as many wheels as were looked at do not do. */
+  readonly fewestPurchases: number | null;
+  readonly mostPurchases: number;
+  /** From the rack as it is up. */
+  readonly steps: readonly WindowStep[];
+  /** Wanted ratios, A per B, that no fewer wheels serve together. */
+  readonly proofRatios: readonly Fraction[];
+  /** The first plans of the fewest wheels. */
+  readonly plans: readonly WindowPlan[];
+  readonly planCount: number;
+  /** There may be more than were counted. */
+  readonly more: boolean;
+}
+
+/** Of the work, looking for the plans. */
+const SEARCHING = 0.8;
+
+/**
+ * The fewest wheels that bring every ratio of a window within its tolerance, the first such plans with what they leave.
+ *
+ * @param wish  ratios A per B
+ * @param keep  so many plans are told
+ * @throws as `planWindow` and `reachOf`
+ * @source `planWindow`; what is left is the reach with the wheels on the rack
+ * @example windowPlans(Bench 1 of the demo, 1 to 9:2 within 1.5 %, { teeth: 13 to 40, mostPurchases: 3 }, 4).fewestPurchases  // 1
+ */
+export function windowPlans(
+  plan: Plan,
+  wish: Omit<ReachWish, 'bins'>,
+  buying: Parameters<typeof planWindow>[2],
+  keep: number,
+  hooks: Hooks = {},
+): WindowPlans {
+  const inBPerA = { low: ONE.div(wish.high), high: ONE.div(wish.low), tolerance: wish.tolerance };
+  const found = planWindow(plan, inBPerA, buying, partOf(hooks, 0, SEARCHING));
+  const left = leftOf(plan, wish);
+  const shown = found.plans.slice(0, keep);
+  const plans = shown.map((wheels, index): WindowPlan => {
+    hooks.progress?.(SEARCHING + ((1 - SEARCHING) * index) / shown.length);
+    const different = wheels.filter((wheel, place) => wheels.indexOf(wheel) === place);
+    const purchases = different.map(
+      (wheel): WindowPurchase => ({
+        wheel,
+        quantity: wheels.filter((other) => other === wheel).length,
+        alone: left([wheel]),
+        without: left(wheels.toSpliced(wheels.indexOf(wheel), 1)),
+      }),
+    );
+    return { ...left(wheels), purchases };
+  });
+  const { fewestPurchases, mostPurchases, more } = found;
+  const least = plans.toSorted((a, b) => (a.offRatio && b.offRatio ? a.offRatio.compare(b.offRatio) : 0))[0];
+  return {
+    fewestPurchases,
+    mostPurchases,
+    steps: [
+      { purchases: 0, ...left([]) },
+      ...(fewestPurchases === null || fewestPurchases === 0 || least === undefined
+        ? []
+        : [{ purchases: fewestPurchases, worstTarget: least.worstTarget, offRatio: least.offRatio }]),
+    ],
+    proofRatios: found.proofRatios.map((ratio) => ONE.div(ratio)),
+    plans,
+    planCount: found.plans.length,
+    more,
+  };
+}
+
+/** The reach with wheels on the rack; each choice of them is worked out once. */
+function leftOf(plan: Plan, wish: Omit<ReachWish, 'bins'>): (wheels: readonly Wheel[]) => WindowLeft {
+  const known = new Map<string, WindowLeft>();
+  return (wheels) => {
+    const name = wheels.map(nameOf).sort().join();
+    const one = known.get(name) ?? worstOf(reachOf(withBought(plan, wheels), { ...wish, bins: 1 }));
+    known.set(name, one);
+    return one;
+  };
+}
+
+const nameOf = ({ kind, size, teeth, bore_m }: Wheel): string =>
+  `${kind} ${size} ${teeth} ${bore_m.known ? bore_m.value.toFraction() : ''}`;
+
+const worstOf = ({ worst }: Reach): WindowLeft => ({ worstTarget: worst?.worstTarget ?? null, offRatio: worst?.offRatio ?? null });
