@@ -86,7 +86,7 @@ const named = (names: readonly string[], indexes: readonly number[]): string => 
  * How the lowest price stands to the fewest wheels, in a sentence.
  *
  * @source our choice of words
- * @example priceSentence(L5 on Bench 1 of the demo with prices, 'crowns', say)  // 'The lowest price that serves all is 25.00 crowns, for 1 wheel, as few as can be.'
+ * @example priceSentence(L5 on Bench 1 of the demo with prices, 'crowns', say)  // 'The lowest price that serves all is 25.00 crowns, for 1 wheel, as few as can be: 08B 37 T.'
  */
 export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: string | null, say: Say): string {
   if (fewestPurchases === null) return 'No lowest price: no plan serves all.';
@@ -94,5 +94,6 @@ export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: s
   const [plan] = cheapest.plans;
   const count = wheelsOf(plan?.purchases ?? []).length;
   const few = count === fewestPurchases ? 'as few as can be' : `where ${countOfWheels(fewestPurchases)} would do`;
-  return `The lowest price that serves all is ${priceText(cheapest.price, currency, say)}, for ${countOfWheels(count)}, ${few}.`;
+  const which = cheapest.planCount === 1 ? wheelsText(wheelsOf(plan?.purchases ?? [])) : `${cheapest.planCount} equal plans`;
+  return `The lowest price that serves all is ${priceText(cheapest.price, currency, say)}, for ${countOfWheels(count)}, ${few}: ${which}.`;
 }

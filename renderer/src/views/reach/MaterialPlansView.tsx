@@ -1,6 +1,6 @@
 import { createSignal, For, Show } from 'solid-js';
 import { bestLevel, type LaidPlan } from '../../../../core/src/buying/index.ts';
-import { countOfWheels, materialsSentences, priceSentence } from '../../../../core/src/buyWords.ts';
+import { countOfWheels, materialsSentences, priceSentence, wheelsOf } from '../../../../core/src/buyWords.ts';
 import { useApp } from '../../state/app.ts';
 import type { FoundPlans } from '../../state/buying.ts';
 import { PlanBlock } from './PlanBlock.tsx';
@@ -14,6 +14,8 @@ export function MaterialPlansView(props: { readonly found: Found }) {
   const names = () => props.found.materials.map(({ name }) => name);
   const best = () => bestLevel(buying());
   const priced = () => props.found.plan.prices.length > 0;
+  /** Where it takes no more wheels it stands among the fewest, with its price. */
+  const cheaper = () => props.found.plans.cheapest.filter(({ purchases }) => wheelsOf(purchases).length > best().purchases);
   return (
     <div class="plans">
       <For each={materialsSentences(buying(), names())}>{(sentence) => <p>{sentence}</p>}</For>
@@ -51,13 +53,8 @@ export function MaterialPlansView(props: { readonly found: Found }) {
           found={props.found}
         />
       </Show>
-      <Show when={props.found.plans.cheapest.length > 0 && best().purchases > 0}>
-        <Plans
-          title="Lowest price, however many wheels"
-          plans={props.found.plans.cheapest}
-          count={buying().cheapest?.planCount ?? 0}
-          found={props.found}
-        />
+      <Show when={cheaper().length > 0}>
+        <Plans title="Lowest price, however many wheels" plans={cheaper()} count={buying().cheapest?.planCount ?? 0} found={props.found} />
       </Show>
     </div>
   );
