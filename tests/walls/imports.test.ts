@@ -24,7 +24,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
-  ['index', 'optionList'],
+  ['index', 'optionList', 'windowBuyingJson'],
   ['optionWords'],
   ['comparison', 'materialReach'],
   ['quote'],

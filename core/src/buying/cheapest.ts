@@ -1,6 +1,6 @@
 import { type Hooks, partOf } from '../search/index.ts';
 import { cheapestNeeds } from './cheapestSearch.ts';
-import { holdsAll, inOrder, type Need } from './needs.ts';
+import { holdsAll, inOrder, type Need } from './need.ts';
 import type { Parts } from './parts.ts';
 import { KEPT_PLANS, type PurchasePlan, planOf } from './purchasePlan.ts';
 import { mostNeeded, requirementsOf } from './requirements.ts';

@@ -1,5 +1,5 @@
 import { Cancelled, type Hooks } from '../search/index.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import type { Requirements } from './requirements.ts';
 
 export interface CheapestNeeds {

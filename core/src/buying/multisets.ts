@@ -1,4 +1,4 @@
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import { binomials } from './planTable.ts';
 
 /** Every multiset of up to so many parts by one number: those of fewer parts first, those of one size in the order of their last part, then of the one before. */

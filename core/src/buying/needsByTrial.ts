@@ -1,6 +1,6 @@
 import type { Plan, Teeth } from '../plan.ts';
 import { assignPieces, changedPlaces, sameSize, sameWheelWanted } from '../rack.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import { type Wheel, withWheels } from './wheels.ts';
 
 /**

@@ -1,6 +1,6 @@
 import type { Choices } from '../choices.ts';
 import { type Plan, type Pump, SIDES, type Side, type SideName } from '../plan.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import { type Wheel, wheelsToBuy, withWheels } from './wheels.ts';
 
 /** A pump that a side may carry, and that is not fitted. */

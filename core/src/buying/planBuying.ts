@@ -1,6 +1,6 @@
 import { Cancelled, type Hooks, partOf } from '../search/index.ts';
 import { type CheapestPlans, cheapestPlans } from './cheapest.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import { noterOf } from './noter.ts';
 import { type PlanTable, planTable } from './planTable.ts';
 import { KEPT_PLANS, type PurchasePlan, planOf } from './purchasePlan.ts';

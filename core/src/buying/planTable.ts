@@ -1,4 +1,4 @@
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 
 /** Every choice of wheels to buy, up to a number of them, with one bit for each target that it serves. */
 export interface PlanTable {

@@ -43,15 +43,15 @@ export function planWindow(plan: Plan, window: RatioWindow, wish: Omit<BuyingWis
       partOf(hooks, size / (mostPurchases + 1), 1 / (mostPurchases + 1)),
     );
     if (level.planCount > 0)
-      return { fewestPurchases: size, ...inWords(search, level), mostPurchases, proofRatios: ratiosOf(before?.targets ?? []) };
+      return { fewestPurchases: size, ...inWords(search, level), mostPurchases, proofRatios: wantedRatios(before?.targets ?? []) };
     before = level;
   }
-  return { fewestPurchases: null, plans: [], planPumps: [], more: false, mostPurchases, proofRatios: ratiosOf(before?.targets ?? []) };
+  return { fewestPurchases: null, plans: [], planPumps: [], more: false, mostPurchases, proofRatios: wantedRatios(before?.targets ?? []) };
 }
 
 /** The plans of so many parts with which the window is within the tolerance. */
-export const allowed = (search: WindowSearch, size: number, targets: readonly WindowTarget[], hooks: Hooks): LevelFound =>
-  windowLevel(search, { size, cap: { off: search.window.tolerance, strict: false }, lowest: false, targets, likely: [] }, hooks);
+export const allowed = (search: WindowSearch, purchases: number, targets: readonly WindowTarget[], hooks: Hooks): LevelFound =>
+  windowLevel(search, { purchases, cap: { offRatio: search.window.tolerance, strict: false }, lowest: false, targets, likely: [] }, hooks);
 
 /** Plans as they are ordered. */
 export const inWords = ({ shop }: WindowSearch, { plans, more }: LevelFound) => ({
@@ -61,6 +61,6 @@ export const inWords = ({ shop }: WindowSearch, { plans, more }: LevelFound) => 
 });
 
 /** Each once. */
-export function ratiosOf(targets: readonly WindowTarget[]): readonly Fraction[] {
+export function wantedRatios(targets: readonly WindowTarget[]): readonly Fraction[] {
   return [...new Map(targets.map(({ wanted }) => [exactText(wanted), wanted])).values()];
 }

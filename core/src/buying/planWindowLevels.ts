@@ -2,9 +2,9 @@ import type { Plan } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import { type Hooks, partOf } from '../search/index.ts';
 import type { Cap } from './cap.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import type { SidePump } from './parts.ts';
-import { allowed, inWords, ratiosOf, type WindowBuying } from './planWindow.ts';
+import { allowed, inWords, type WindowBuying, wantedRatios } from './planWindow.ts';
 import type { RatioWindow } from './ratioWindow.ts';
 import type { BuyingWish } from './target.ts';
 import type { Wheel } from './wheels.ts';
@@ -19,7 +19,7 @@ export interface WindowLevel {
   /** How far off the worst target is served then; null where nothing can be built. */
   readonly offRatio: Fraction | null;
   /** The target that the first such plan serves worst, B per A. */
-  readonly worst: Fraction;
+  readonly worstTarget: Fraction;
   /** Fewer parts leave no more. */
   readonly noGain: boolean;
   /** All plans that leave as little, in their order, at most 50; none where there is no gain. */
@@ -52,26 +52,30 @@ export function planWindowLevels(plan: Plan, window: RatioWindow, wish: Omit<Buy
   const mostPurchases = search.sets.most;
   const follow = (need: Need) => windowWorst(search.shop, need, window, { tolerance: null, asked: true, hooks });
   let best: Need = [];
-  let { off, worst } = follow(best);
+  let { offRatio, worstTarget } = follow(best);
   const levels: WindowLevel[] = [
-    { purchases: 0, offRatio: off, worst, noGain: false, plans: [[]], planPumps: [[]], planCount: 1, more: false },
+    { purchases: 0, offRatio, worstTarget, noGain: false, plans: [[]], planPumps: [[]], planCount: 1, more: false },
   ];
-  const proofs: (readonly WindowTarget[])[] = [[{ wanted: worst, asked: true }]];
+  const proofs: (readonly WindowTarget[])[] = [[{ wanted: worstTarget, asked: true }]];
   for (let size = 1; size <= mostPurchases; size++) {
-    const cap: Cap = { off, strict: true };
-    const targets = [{ wanted: worst, asked: true }, ...spreadOver(window)];
+    const cap: Cap = { offRatio, strict: true };
+    const targets = [{ wanted: worstTarget, asked: true }, ...spreadOver(window)];
     const part = partOf(hooks, (LEVELS_SHARE * (size - 1)) / mostPurchases, LEVELS_SHARE / mostPurchases);
-    const level = windowLevel(search, { size, cap, lowest: true, targets, likely: withOneMore(best, size, search.shop.parts.count) }, part);
+    const level = windowLevel(
+      search,
+      { purchases: size, cap, lowest: true, targets, likely: withOneMore(best, size, search.shop.parts.count) },
+      part,
+    );
     const [first] = level.plans;
     if (first !== undefined) {
       best = first;
-      ({ off, worst } = follow(best));
+      ({ offRatio, worstTarget } = follow(best));
     }
     proofs.push(level.targets);
     levels.push({
       purchases: size,
-      offRatio: off,
-      worst,
+      offRatio,
+      worstTarget,
       noGain: first === undefined,
       ...inWords(search, level),
       planCount: level.planCount,
@@ -80,7 +84,7 @@ export function planWindowLevels(plan: Plan, window: RatioWindow, wish: Omit<Buy
   const fewest = levels.findIndex(({ offRatio }) => offRatio !== null && offRatio.compare(window.tolerance) <= 0);
   // what no plan of so many parts leaves less than is more than the tolerance, and its targets show it
   const proof = proofs.at(fewest < 0 ? mostPurchases : fewest - 1) ?? [];
-  const proofRatios = fewest === 0 ? [] : ratiosOf(proof);
+  const proofRatios = fewest === 0 ? [] : wantedRatios(proof);
   const part = partOf(hooks, LEVELS_SHARE, 1 - LEVELS_SHARE);
   const plans = fewest < 0 ? { plans: [], planPumps: [], more: false } : inWords(search, allowed(search, fewest, proof, part));
   hooks.progress?.(1);

@@ -1,5 +1,5 @@
 import type { Multisets } from './multisets.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 
 /** The plans of just so many parts that nothing rules out yet, each with what it leaves at least: the worst off-ratio of the targets so far. */
 export interface PlansLeft {
@@ -7,26 +7,26 @@ export interface PlansLeft {
   /** Holds against every plan how far off one target is at best, by the number of what is needed for it; Infinity rules out. */
   readonly hold: (offs: Float64Array) => void;
   /** Rules out what leaves more. */
-  readonly dropAbove: (off: number) => void;
+  readonly dropAbove: (offRatio: number) => void;
   /** Takes out so many of those that leave least, by what is known. */
-  readonly takeLeast: (count: number) => readonly { readonly need: Need; readonly atLeast: number }[];
+  readonly takeLeast: (count: number) => readonly { readonly need: Need; readonly leastOffRatio: number }[];
   /** 1 for every multiset that some plan still left may hold: nothing else need be looked at. */
   readonly held: Uint8Array;
 }
 
-export function plansLeft(sets: Multisets, parts: number, size: number): PlansLeft {
-  let count = sets.from(size + 1) - sets.from(size);
-  const needs = everyNeed(parts, size, count);
+export function plansLeft(sets: Multisets, parts: number, purchases: number): PlansLeft {
+  let count = sets.from(purchases + 1) - sets.from(purchases);
+  const needs = everyNeed(parts, purchases, count);
   const atLeast = new Float64Array(count);
-  const need = Array<number>(size).fill(0);
+  const need = Array<number>(purchases).fill(0);
   const read = (plan: number): Need => {
-    for (let i = 0; i < size; i++) need[i] = needs[plan * size + i] ?? 0;
+    for (let i = 0; i < purchases; i++) need[i] = needs[plan * purchases + i] ?? 0;
     return need;
   };
   const move = (from: number, to: number): void => {
     if (from === to) return;
     atLeast[to] = atLeast[from] ?? 0;
-    for (let i = 0; i < size; i++) needs[to * size + i] = needs[from * size + i] ?? 0;
+    for (let i = 0; i < purchases; i++) needs[to * purchases + i] = needs[from * purchases + i] ?? 0;
   };
   const keep = (isLeft: (plan: number) => boolean): void => {
     let kept = 0;
@@ -53,7 +53,7 @@ export function plansLeft(sets: Multisets, parts: number, size: number): PlansLe
         return true;
       });
     },
-    dropAbove: (off) => keep((plan) => (atLeast[plan] ?? 0) <= off),
+    dropAbove: (offRatio) => keep((plan) => (atLeast[plan] ?? 0) <= offRatio),
     takeLeast: (wanted) => {
       const taken: number[] = [];
       const before = (a: number, b: number): number => (atLeast[a] ?? 0) - (atLeast[b] ?? 0) || a - b;
@@ -64,7 +64,7 @@ export function plansLeft(sets: Multisets, parts: number, size: number): PlansLe
         taken.sort(before);
         if (taken.length > wanted) taken.pop();
       }
-      const found = taken.map((plan) => ({ need: [...read(plan)], atLeast: atLeast[plan] ?? 0 }));
+      const found = taken.map((plan) => ({ need: [...read(plan)], leastOffRatio: atLeast[plan] ?? 0 }));
       const out = new Set(taken);
       keep((plan) => !out.has(plan));
       return found;

@@ -1,4 +1,4 @@
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import type { Parts, SidePump } from './parts.ts';
 import type { Wheel } from './wheels.ts';
 

@@ -1,5 +1,5 @@
 import { Cancelled, type Candidate, type Hooks, insideSearch, partOf } from '../search/index.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import type { Shop } from './shop.ts';
 import type { BuyingTarget } from './target.ts';
 

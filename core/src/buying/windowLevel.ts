@@ -1,7 +1,7 @@
 import { type Fraction, float, least } from '../ratio.ts';
 import { Cancelled, type Hooks } from '../search/index.ts';
 import { type Cap, FLOAT_SLACK, within } from './cap.ts';
-import { inOrder, type Need } from './needs.ts';
+import { inOrder, type Need } from './need.ts';
 import { plansLeft } from './plansLeft.ts';
 import { KEPT_PLANS } from './purchasePlan.ts';
 import type { WindowSearch } from './windowSearch.ts';
@@ -10,7 +10,7 @@ import { windowWorst } from './windowWorst.ts';
 
 export interface LevelWish {
   /** Parts of a plan, just so many. */
-  readonly size: number;
+  readonly purchases: number;
   readonly cap: Cap;
   /** Whether a plan that leaves less becomes the measure of all others; else every plan within the cap will do. */
   readonly lowest: boolean;
@@ -22,7 +22,7 @@ export interface LevelWish {
 
 export interface LevelFound {
   /** What is left at worst by the plans: by each of them, where the lowest was asked for. Null where there is no plan. */
-  readonly off: Fraction | null;
+  readonly offRatio: Fraction | null;
   /** In their order, at most 50. */
   readonly plans: readonly Need[];
   readonly planCount: number;
@@ -34,7 +34,7 @@ export interface LevelFound {
 
 /** How a plan fares: at its worst target, and whether that is beyond the cap. */
 interface Followed {
-  readonly off: Fraction | null;
+  readonly offRatio: Fraction | null;
   readonly worst: WindowTarget;
   readonly isOpen: boolean;
 }
@@ -56,9 +56,9 @@ const MOST_EQUAL = 500;
  *         followed through the whole window, and where it fails is one more target
  */
 export function windowLevel({ shop, window, sets, offs }: WindowSearch, wish: LevelWish, hooks: Hooks): LevelFound {
-  const left = plansLeft(sets, shop.parts.count, wish.size);
+  const left = plansLeft(sets, shop.parts.count, wish.purchases);
   const all = left.count();
-  const ofSize = offs.upTo(wish.size);
+  const ofSize = offs.upTo(wish.purchases);
   const used: WindowTarget[] = [];
   const found: Need[] = [];
   let { cap } = wish;
@@ -67,56 +67,61 @@ export function windowLevel({ shop, window, sets, offs }: WindowSearch, wish: Le
     if (hooks.cancelled?.()) throw new Cancelled();
     hooks.progress?.(1 - Math.log1p(left.count()) / Math.log1p(all + 1));
   };
-  const hold = (targets: readonly WindowTarget[], isWorth: boolean): void => {
-    for (const target of targets) {
-      check();
-      used.push(target);
-      if (isWorth && left.count() > FEW_PLANS) left.hold(ofSize.of(target, cap, left.held, hooks));
-    }
+  /** Whether the answer may rest on it. */
+  const hold = (target: WindowTarget): boolean => {
+    check();
+    if (left.count() <= FEW_PLANS) return false;
+    const before = left.count();
+    left.hold(ofSize.of(target, cap, left.held, hooks));
+    // where the lowest is asked for, it counts too what a target leaves of a plan
+    return wish.lowest || left.count() < before;
   };
+  /** First without the rules, which is sooner done and rules out most. */
   const follow = (need: Need): Followed => {
-    const quick = windowWorst(shop, need, window, { tolerance: cap.off, asked: false, hooks });
-    if (!within(cap, quick.off)) return { off: quick.off, worst: { wanted: quick.worst, asked: false }, isOpen: true };
-    const { off, worst } = windowWorst(shop, need, window, { tolerance: cap.off, asked: true, hooks });
-    return { off, worst: { wanted: worst, asked: true }, isOpen: !within(cap, off) };
+    const quick = windowWorst(shop, need, window, { tolerance: cap.offRatio, asked: false, hooks });
+    if (!within(cap, quick.offRatio)) return { offRatio: quick.offRatio, worst: { wanted: quick.worstTarget, asked: false }, isOpen: true };
+    const { offRatio, worstTarget } = windowWorst(shop, need, window, { tolerance: cap.offRatio, asked: true, hooks });
+    return { offRatio, worst: { wanted: worstTarget, asked: true }, isOpen: !within(cap, offRatio) };
   };
-  const lower = (off: Fraction | null): void => {
-    if (!wish.lowest || off === null) return;
-    if (cap.off !== null && off.compare(cap.off) < 0) found.length = 0;
-    cap = { off: cap.off === null ? off : least(cap.off, off), strict: false };
-    left.dropAbove(float(off) + FLOAT_SLACK);
+  const lower = (offRatio: Fraction | null): void => {
+    if (!wish.lowest || offRatio === null) return;
+    if (cap.offRatio !== null && offRatio.compare(cap.offRatio) < 0) found.length = 0;
+    cap = { offRatio: cap.offRatio === null ? offRatio : least(cap.offRatio, offRatio), strict: false };
+    left.dropAbove(float(offRatio) + FLOAT_SLACK);
   };
 
   if (all > FEW_PLANS) {
     for (const need of wish.likely) {
       check();
-      const { off, isOpen } = follow(need);
-      if (!isOpen) lower(off);
+      const { offRatio, isOpen } = follow(need);
+      if (!isOpen) lower(offRatio);
     }
   }
-  hold(wish.targets, true);
+  used.push(...wish.targets.filter(hold));
   for (let round = 0, next = 0; left.count() > 0 && !isFull; round++) {
     const open: WindowTarget[] = [];
-    for (const { need, atLeast } of left.takeLeast(PLANS_A_ROUND)) {
+    for (const { need, leastOffRatio } of left.takeLeast(PLANS_A_ROUND)) {
       check();
-      if (cap.off !== null && atLeast > float(cap.off) + FLOAT_SLACK) continue;
+      if (cap.offRatio !== null && leastOffRatio > float(cap.offRatio) + FLOAT_SLACK) continue;
       const plan = follow(need);
       if (plan.isOpen) {
         open.push(plan.worst);
         continue;
       }
-      lower(plan.off);
+      lower(plan.offRatio);
       found.push(need);
       used.push(plan.worst);
-      isFull = isEnough(found.length, atLeast, cap, wish);
+      isFull = isEnough(found.length, leastOffRatio, cap, wish);
     }
     const before = left.count();
-    hold(open, round >= next);
-    if (round >= next && before - left.count() < WORTH * open.length) next = round + ROUNDS_WITHOUT;
+    used.push(...open);
+    if (round < next) continue;
+    open.forEach(hold);
+    if (before - left.count() < WORTH * open.length) next = round + ROUNDS_WITHOUT;
   }
   found.sort(inOrder);
   return {
-    off: found.length > 0 ? cap.off : null,
+    offRatio: found.length > 0 ? cap.offRatio : null,
     plans: found.slice(0, KEPT_PLANS),
     planCount: found.length,
     more: isFull && (left.count() > 0 || (!wish.lowest && found.length > KEPT_PLANS)),
@@ -125,6 +130,6 @@ export function windowLevel({ shop, window, sets, offs }: WindowSearch, wish: Le
 }
 
 /** Whether no more plans need be found: where the lowest is asked for, none that is left may leave less. */
-function isEnough(found: number, atLeast: number, { off }: Cap, { lowest }: LevelWish): boolean {
-  return lowest ? found >= MOST_EQUAL && off !== null && atLeast >= float(off) - FLOAT_SLACK : found >= KEPT_PLANS;
+function isEnough(found: number, leastOffRatio: number, { offRatio }: Cap, { lowest }: LevelWish): boolean {
+  return lowest ? found >= MOST_EQUAL && offRatio !== null && leastOffRatio >= float(offRatio) - FLOAT_SLACK : found >= KEPT_PLANS;
 }

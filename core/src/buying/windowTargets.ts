@@ -3,7 +3,7 @@ import { type Candidate, type Hooks, type InsideSearch, insideSearch, type Searc
 import { madeBPerA } from '../train.ts';
 import { type Cap, FLOAT_SLACK, within } from './cap.ts';
 import type { Multisets } from './multisets.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import type { Shop } from './shop.ts';
 
 /** A wanted ratio that plans are held against. */
@@ -22,7 +22,7 @@ export interface TargetOffs {
    * @returns by the number of the multiset that is needed; good until the next call
    */
   readonly of: (target: WindowTarget, cap: Cap, held: Uint8Array, hooks: Hooks) => Float64Array;
-  readonly upTo: (size: number) => TargetOffs;
+  readonly upTo: (purchases: number) => TargetOffs;
 }
 
 /** Further off than any ratio of wheels. */
@@ -32,7 +32,13 @@ const ANY_OFF = ratioOf(10n ** 15n, 1);
 export function targetOffs(shop: Shop, sets: Multisets, most: number): TargetOffs {
   const { problem } = shop.choices;
   const search = insideSearch(problem, (choice) => shop.needs.lacking(choice).length, most);
-  return among(shop, sets, { search, log: logOf(problem), ofPairs: surelyNeeded(shop), offs: new Float64Array(sets.count), size: most });
+  return among(shop, sets, {
+    search,
+    log: logOf(problem),
+    ofPairs: surelyNeeded(shop),
+    offs: new Float64Array(sets.count),
+    purchases: most,
+  });
 }
 
 interface Known {
@@ -41,29 +47,29 @@ interface Known {
   /** Of each pair of each stage what is surely needed with it; null where bores leave a choice. */
   readonly ofPairs: readonly (readonly (Need | null)[])[];
   readonly offs: Float64Array;
-  readonly size: number;
+  readonly purchases: number;
 }
 
 function among(shop: Shop, sets: Multisets, known: Known): TargetOffs {
   const { choices, needs, plan } = shop;
-  const { search, log, ofPairs, offs, size } = known;
+  const { search, log, ofPairs, offs, purchases } = known;
   /** 1 where a pair lacks nothing that is not held: most candidates are done with by a look at this. */
   const pairsHeld = (held: Uint8Array): readonly Uint8Array[] =>
     ofPairs.map((needs) =>
       Uint8Array.from(needs, (need) => {
         if (need === null) return 1;
-        return need.length > size ? 0 : (held[sets.places[sets.within(need) - 1] ?? 0] ?? 0);
+        return need.length > purchases ? 0 : (held[sets.places[sets.within(need) - 1] ?? 0] ?? 0);
       }),
     );
   const exactOff = (candidate: Candidate, wanted: Fraction): Fraction =>
     madeBPerA(plan, choices.pumpsOf(candidate), choices.teethOf(candidate)).div(wanted).sub(ONE).abs();
   return {
-    upTo: (less) => among(shop, sets, { ...known, search: search.upTo(less), size: less }),
+    upTo: (less) => among(shop, sets, { ...known, search: search.upTo(less), purchases: less }),
     of: ({ wanted, asked }, cap, held, { cancelled }) => {
       offs.fill(Infinity);
       const logWanted = Math.log(float(wanted));
-      const beaten = cap.strict && cap.off !== null ? float(cap.off) - FLOAT_SLACK : Infinity;
-      const high = cap.off ?? ANY_OFF;
+      const beaten = cap.strict && cap.offRatio !== null ? float(cap.offRatio) - FLOAT_SLACK : Infinity;
+      const high = cap.offRatio ?? ANY_OFF;
       const limits = { low: high.compare(ONE) < 0 ? high.neg() : ONE.neg(), high };
       const ofStages = pairsHeld(held);
       const take = (candidate: Candidate): boolean => {
@@ -72,7 +78,7 @@ function among(shop: Shop, sets: Multisets, known: Known): TargetOffs {
         const off = Math.abs(Math.expm1(log(candidate) - logWanted));
         let runs: boolean | null = asked ? null : true;
         for (const need of needs.of(candidate, () => choices.teethOf(candidate))) {
-          if (need.length > size) continue;
+          if (need.length > purchases) continue;
           const subsets = sets.within(need);
           const place = sets.places[subsets - 1] ?? 0;
           if (held[place] === 0) continue;

@@ -1,15 +1,15 @@
 import { type Fraction, ratioOf } from '../ratio.ts';
 import { type Candidate, findOptions, type Hooks, type Pair, type PumpPair, type SearchProblem, sweepReach } from '../search/index.ts';
-import { holdsAll, type Need } from './needs.ts';
+import { holdsAll, type Need } from './need.ts';
 import type { RatioWindow } from './ratioWindow.ts';
 import type { Shop } from './shop.ts';
 
 /** What a plan does for a window. */
 export interface WindowWorst {
   /** How far off the worst target is served; null where nothing can be built. */
-  readonly off: Fraction | null;
+  readonly offRatio: Fraction | null;
   /** That target. */
-  readonly worst: Fraction;
+  readonly worstTarget: Fraction;
 }
 
 /** Served no better than this, a target says nothing of a gap between two ratios. */
@@ -38,12 +38,12 @@ export function windowWorst(
   const { low, high } = window;
   if (low.equals(high)) {
     const [option] = findOptions({ ...problem, wanted: low, limits: null }, { admit }, 1, cancelOnly(hooks)).options;
-    return { off: option?.offRatio.abs() ?? null, worst: low };
+    return { offRatio: option?.offRatio.abs() ?? null, worstTarget: low };
   }
   const wide = tolerance !== null && tolerance.compare(ROUGH) < 0 ? tolerance : ROUGH;
   const swept = sweepReach(problem, { admit }, cancelOnly(hooks));
   const gap = swept?.within({ low, high, tolerance: wide }, 1, cancelOnly(hooks)).worst ?? null;
-  return { off: gap?.off ?? null, worst: gap?.worst ?? low };
+  return { offRatio: gap?.off ?? null, worstTarget: gap?.worst ?? low };
 }
 
 /** The choices whose every part is at hand or bought, and the way back to all choices. */

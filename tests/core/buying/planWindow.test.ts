@@ -53,12 +53,18 @@ function expectLevels({ levels }: ReturnType<typeof planWindowLevels>, every: Re
     const plans = all.filter(({ off }) => isGain && (off === null ? least === null : least !== null && off.equals(least)));
     const level = levels[size];
     expect(
-      level && { ...level, offRatio: level.offRatio && exactText(level.offRatio), plans: namesFound(level), worst: null, planPumps: null },
+      level && {
+        ...level,
+        offRatio: level.offRatio && exactText(level.offRatio),
+        plans: namesFound(level),
+        worstTarget: null,
+        planPumps: null,
+      },
       `seed ${seed}, ${size} parts`,
     ).toEqual({
       purchases: size,
       offRatio: least && exactText(least),
-      worst: null,
+      worstTarget: null,
       noGain: !isGain,
       plans: plans.map(({ parts }) => namesOf(parts)).sort(),
       planPumps: null,
