@@ -86,14 +86,17 @@ const named = (names: readonly string[], indexes: readonly number[]): string => 
  * How the lowest price stands to the fewest wheels, in a sentence.
  *
  * @source our choice of words
- * @example priceSentence(L5 on Bench 1 of the demo with prices, 'crowns', say)  // 'The lowest price that serves all is 25.00 crowns, for 1 wheel, as few as can be: 08B 37 T.'
+ * @example priceSentence(L5 on Bench 1 of the demo with prices, 'crowns', say)  // 'The lowest price that serves all is 25.00 crowns, for 1 wheel: 08B 37 T.'
  */
 export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: string | null, say: Say): string {
-  if (fewestPurchases === null) return 'No lowest price: no plan serves all.';
-  if (cheapest === null) return 'No lowest price: every plan that serves all needs a wheel without a price.';
-  const [plan] = cheapest.plans;
-  const count = wheelsOf(plan?.purchases ?? []).length;
-  const few = count === fewestPurchases ? 'as few as can be' : `where ${countOfWheels(fewestPurchases)} would do`;
-  const which = cheapest.planCount === 1 ? wheelsText(wheelsOf(plan?.purchases ?? [])) : `${cheapest.planCount} equal plans`;
-  return `The lowest price that serves all is ${priceText(cheapest.price, currency, say)}, for ${countOfWheels(count)}, ${few}: ${which}.`;
+  if (cheapest === null) {
+    const why = fewestPurchases === null ? 'no plan was found that serves all' : 'every plan that serves all needs a wheel without a price';
+    return `No lowest price: ${why}.`;
+  }
+  const { price, plans, planCount, more, provenUpTo } = cheapest;
+  const wheels = wheelsOf(plans[0]?.purchases ?? []);
+  const few = fewestPurchases === null || wheels.length === fewestPurchases ? '' : `, where ${countOfWheels(fewestPurchases)} would do`;
+  const which = planCount === 1 && !more ? wheelsText(wheels) : `${planCount}${more ? ' or more' : ''} equal plans`;
+  const among = provenUpTo === null ? '' : `, among plans in which no material needs more than ${countOfWheels(provenUpTo)}`;
+  return `The lowest price that serves all is ${priceText(price, currency, say)}, for ${countOfWheels(wheels.length)}${few}${among}: ${which}.`;
 }

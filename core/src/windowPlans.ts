@@ -1,4 +1,4 @@
-import { planWindow, type Wheel, withBought } from './buying/index.ts';
+import { planWindowLevels, type Wheel, withBought } from './buying/index.ts';
 import type { Plan } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import { type Reach, type ReachWish, reachOf } from './reach/reach.ts';
@@ -15,6 +15,8 @@ export interface WindowLeft {
 /** The least that a number of wheels leaves. */
 export interface WindowStep extends WindowLeft {
   readonly purchases: number;
+  /** Fewer wheels leave no more. */
+  readonly noGain: boolean;
 }
 
 /** One plan of purchases, with what it leaves of the window, and what each of its wheels is good for. */
@@ -39,7 +41,7 @@ export interface WindowPlans {
   readonly steps: readonly WindowStep[];
   /** Wanted ratios, A per B, that no fewer wheels serve together. */
   readonly proofRatios: readonly Fraction[];
-  /** The first plans of the fewest wheels. */
+  /** The first plans of the fewest wheels; of those that leave least where none does. */
   readonly plans: readonly WindowPlan[];
   readonly planCount: number;
   /** There may be more than were counted. */
@@ -50,25 +52,28 @@ export interface WindowPlans {
 const SEARCHING = 0.8;
 
 /**
- * The fewest wheels that bring every ratio of a window within its tolerance, the first such plans with what they leave.
+ * The least that each number of wheels leaves of a window, the fewest that bring all of it within its tolerance, and the first such
+ * plans with what they leave.
  *
  * @param wish  ratios A per B
  * @param keep  so many plans are told
- * @throws as `planWindow` and `reachOf`
- * @source `planWindow`; what is left is the reach with the wheels on the rack
+ * @throws as `planWindowLevels` and `reachOf`
+ * @source `planWindowLevels`; what is left is the reach with the wheels on the rack
  * @example windowPlans(Bench 1 of the demo, 1 to 9:2 within 1.5 %, { teeth: 13 to 40, mostPurchases: 3 }, 4).fewestPurchases  // 1
  */
 export function windowPlans(
   plan: Plan,
   wish: Omit<ReachWish, 'bins'>,
-  buying: Parameters<typeof planWindow>[2],
+  buying: Parameters<typeof planWindowLevels>[2],
   keep: number,
   hooks: Hooks = {},
 ): WindowPlans {
   const inBPerA = { low: ONE.div(wish.high), high: ONE.div(wish.low), tolerance: wish.tolerance };
-  const found = planWindow(plan, inBPerA, buying, partOf(hooks, 0, SEARCHING));
+  const { levels, within } = planWindowLevels(plan, inBPerA, buying, partOf(hooks, 0, SEARCHING));
   const left = leftOf(plan, wish);
-  const shown = found.plans.slice(0, keep);
+  // where none brings all of it within the tolerance, those that leave least
+  const told = within.fewestPurchases === null ? levels.findLast(({ noGain }) => !noGain) : within;
+  const shown = (told?.plans ?? []).slice(0, keep);
   const plans = shown.map((wheels, index): WindowPlan => {
     hooks.progress?.(SEARCHING + ((1 - SEARCHING) * index) / shown.length);
     const different = wheels.filter((wheel, place) => wheels.indexOf(wheel) === place);
@@ -82,21 +87,19 @@ export function windowPlans(
     );
     return { ...left(wheels), purchases };
   });
-  const { fewestPurchases, mostPurchases, more } = found;
-  const least = plans.toSorted((a, b) => (a.offRatio && b.offRatio ? a.offRatio.compare(b.offRatio) : 0))[0];
   return {
-    fewestPurchases,
-    mostPurchases,
-    steps: [
-      { purchases: 0, ...left([]) },
-      ...(fewestPurchases === null || fewestPurchases === 0 || least === undefined
-        ? []
-        : [{ purchases: fewestPurchases, worstTarget: least.worstTarget, offRatio: least.offRatio }]),
-    ],
-    proofRatios: found.proofRatios.map((ratio) => ONE.div(ratio)),
+    fewestPurchases: within.fewestPurchases,
+    mostPurchases: within.mostPurchases,
+    steps: levels.map(({ purchases, offRatio, worstTarget, noGain }) => ({
+      purchases,
+      offRatio,
+      worstTarget: ONE.div(worstTarget),
+      noGain,
+    })),
+    proofRatios: within.proofRatios.map((ratio) => ONE.div(ratio)),
     plans,
-    planCount: found.plans.length,
-    more,
+    planCount: told?.plans.length ?? 0,
+    more: told?.more ?? false,
   };
 }
 
@@ -105,7 +108,7 @@ function leftOf(plan: Plan, wish: Omit<ReachWish, 'bins'>): (wheels: readonly Wh
   const known = new Map<string, WindowLeft>();
   return (wheels) => {
     const name = wheels.map(nameOf).sort().join();
-    const one = known.get(name) ?? worstOf(reachOf(withBought(plan, wheels), { ...wish, bins: 1 }));
+    const one = known.get(name) ?? worstOf(reachOf(withBought(plan, wheels, null), { ...wish, bins: 1 }));
     known.set(name, one);
     return one;
   };

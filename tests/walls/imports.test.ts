@@ -24,7 +24,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['json', 'knownOnRule', 'quoteAdd', 'windowPlans', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
   ['buyWords', 'buyingJson', 'nearRatiosJson', 'reachJson'],
-  ['index', 'optionList', 'windowWords'],
+  ['index', 'optionList', 'windowBuyingJson', 'windowWords'],
   ['optionWords'],
   ['comparison', 'materialReach'],
   ['quote'],

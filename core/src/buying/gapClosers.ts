@@ -2,10 +2,11 @@ import type { Plan } from '../plan.ts';
 import { type Fraction, most, ratioOf, ZERO } from '../ratio.ts';
 import { type Gap, type Hooks, partOf, type ReachWindow } from '../search/index.ts';
 import { compareMeasured, isWithin, type Left, type Measured, measureOf } from './leftInGap.ts';
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 import { newRatios } from './newRatios.ts';
-import { type BuyingWish, buyingPlan } from './target.ts';
-import { type Wheel, wheelsToBuy } from './wheels.ts';
+import { shopOf } from './shop.ts';
+import type { BuyingWish } from './target.ts';
+import type { Wheel } from './wheels.ts';
 
 /** Wheels to buy, and how well the targets of the gap are served with them on the rack. */
 export interface GapCloser extends Left {
@@ -79,14 +80,14 @@ const closerOf = (one: Narrowed, tolerance: Fraction): GapCloser => ({
 
 function narrowedBy(plan: Plan, gap: Pick<Gap, 'below' | 'above'>, window: ReachWindow, wish: BuyingWish, hooks: Hooks) {
   const { below, above } = gap;
-  const buying = buyingPlan(plan, wish);
-  const wheels = wheelsToBuy(buying);
+  const shop = shopOf(plan, wish);
+  const { wheels } = shop.parts;
   // a target at the end of the window is nearer to its one neighbour than to what lies further out than that again
   const between = {
     low: below ?? most(window.low.mul(NEXT_TO_NOTHING), window.low.mul(2).sub(above ?? ZERO)),
     high: above ?? window.high.mul(2).sub(below ?? ZERO),
   };
-  const { allRatios, of, needs } = newRatios(buying, wheels, between, hooks);
+  const { allRatios, of, needs } = newRatios(shop, wish.mostPurchases, between, hooks);
   const measure = measureOf(gap, window, allRatios);
   const before = measure([]);
   const narrowed = (need: Need, places: readonly number[]): Narrowed => ({

@@ -1,9 +1,7 @@
-import { choicesOf } from '../choices.ts';
-import type { Plan } from '../plan.ts';
 import { type Fraction, ONE } from '../ratio.ts';
 import { type Candidate, type Hooks, insideSearch, type SearchProblem } from '../search/index.ts';
-import { type Need, needsOf } from './needs.ts';
-import type { Wheel } from './wheels.ts';
+import type { Need } from './need.ts';
+import type { Shop } from './shop.ts';
 
 /** Ratios that purchases bring, each by its place in one ascending list. */
 export interface NewRatios {
@@ -18,21 +16,17 @@ export interface NewRatios {
 /**
  * Every ratio strictly between two that becomes buildable with up to so many wheels bought.
  *
- * @param plan    whose search may buy so many wheels
+ * @param most    wheels that may be bought
  * @param between B per A, 0 < low < high
  * @throws Cancelled when asked to stop
  * @source the search's own candidates and rules, by what each lacks
  */
 export function newRatios(
-  plan: Plan,
-  wheels: readonly Wheel[],
+  { choices, needs }: Shop,
+  most: number,
   { low, high }: { readonly low: Fraction; readonly high: Fraction },
   hooks: Hooks,
 ): NewRatios {
-  const choices = choicesOf(plan);
-  const rules = choices.rules(0);
-  const needs = needsOf(plan, choices.problem, wheels);
-  const { purchases } = plan.choice;
   const found = new Map<string, { readonly need: Need; readonly ratios: Map<string, Fraction> }>();
   const take = (candidate: Candidate): boolean => {
     const ratio = ratioMade(choices.problem, candidate);
@@ -40,9 +34,9 @@ export function newRatios(
     const name = ratio.toFraction();
     const fresh = needs
       .of(candidate, () => choices.teethOf(candidate))
-      .filter((need) => need.length > 0 && need.length <= purchases && found.get(need.join())?.ratios.has(name) !== true);
+      .filter((need) => need.length > 0 && need.length <= most && found.get(need.join())?.ratios.has(name) !== true);
     // the rules are slow to ask, so only of what would say something new
-    if (fresh.length === 0 || rules.admit(candidate) === null) return false;
+    if (fresh.length === 0 || !choices.runs(candidate)) return false;
     for (const need of fresh) {
       const known = found.get(need.join()) ?? { need, ratios: new Map<string, Fraction>() };
       found.set(need.join(), known);
@@ -50,7 +44,12 @@ export function newRatios(
     }
     return false;
   };
-  insideSearch(choices.problem, needs.absent, purchases).each(low, { low: low.sub(low), high: high.div(low).sub(ONE) }, take, hooks);
+  insideSearch(choices.problem, (choice) => needs.lacking(choice).length, most).each(
+    low,
+    { low: low.sub(low), high: high.div(low).sub(ONE) },
+    take,
+    hooks,
+  );
   const all = [...found.values()];
   const ratios = [...new Map(all.flatMap((one) => [...one.ratios])).values()].sort((a, b) => a.compare(b));
   const places = new Map(ratios.map((ratio, place) => [ratio.toFraction(), place]));

@@ -5,15 +5,9 @@ import { readPrice } from '../price.ts';
 import { id, kind, line, list, readable, row, teeth } from './fields.ts';
 import type { Problems } from './problems.ts';
 
-const priceRow = row({
-  id,
-  kind,
-  size: line,
-  from: teeth,
-  to: teeth,
-  price: readable('a price in quotation marks is expected, as "18.50"', readPrice),
-});
-const RANGED = row({ kind, size: line, from: teeth, to: teeth });
+const range = { kind, size: line, from: teeth, to: teeth };
+const RANGED = row(range);
+const priceRow = row({ id, ...range, price: readable('a price in quotation marks is expected, as "18.50"', readPrice) });
 
 /** What a wheel of each size costs by its teeth, both ends counted in. */
 export const prices = list(priceRow);

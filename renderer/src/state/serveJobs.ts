@@ -16,7 +16,7 @@ export interface Asks {
 export function serveJobs<Asked, Answer>(begin: (asks: Asks) => (asked: Asked, progress: (done: number) => void) => Answer): void {
   const reply = (message: JobReply<Answer>) => postMessage(message);
   let work: ReturnType<typeof begin> = () => {
-    throw new RangeError('a job was asked for before there was a plan');
+    throw new RangeError('no plan');
   };
   self.onmessage = ({ data }: MessageEvent<JobRequest<Asked>>) => {
     if (data.kind === 'plan') {
@@ -41,6 +41,6 @@ export function serveJobs<Asked, Answer>(begin: (asks: Asks) => (asked: Asked, p
 
 function planFor({ file, selection, say }: PlanRequest, other: PlanRequest['selection'] = {}): Plan {
   const plan = resolve(file, { ...selection, ...other }, say);
-  if (!plan.ok) throw new RangeError('the plan does not resolve');
+  if (!plan.ok) throw new RangeError('no plan');
   return plan.value;
 }

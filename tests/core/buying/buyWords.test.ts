@@ -87,10 +87,10 @@ test('nothing to buy, one material, and what cannot be served', () => {
 test('the lowest price, whether it takes as few wheels as can be, and where it cannot be told', () => {
   const priced = planned(['l5'], 3, row('p1', 13, 20, '30.50'), row('p2', 37, 37, '25'));
   expect(plain(priceSentence(priced.found, 'crowns', say))).toBe(
-    'The lowest price that serves all is 25.00 crowns, for 1 wheel, as few as can be: 08B 37 T.',
+    'The lowest price that serves all is 25.00 crowns, for 1 wheel: 08B 37 T.',
   );
   const unpriced = planned(['l5'], 1, row('p1', 20, 20, '5'));
   expect(priceSentence(unpriced.found, null, say)).toBe('No lowest price: every plan that serves all needs a wheel without a price.');
   const none = planBuying(targets(['l5']), { teeth: { from: 20, to: 24 }, mostPurchases: 1 });
-  expect(priceSentence(none, null, say)).toBe('No lowest price: no plan serves all.');
+  expect(priceSentence(none, null, say)).toBe('No lowest price: no plan was found that serves all.');
 });

@@ -33,7 +33,7 @@ export function Buying(props: { readonly reach: ReachState; readonly buying: Buy
       <Show when={props.buying.stale()}>
         <p class="warn">Something has changed since this was planned: plan again.</p>
       </Show>
-      <div role="status">
+      <div role="status" class="heard">
         <Show when={props.buying.progress() === null && found()}>Purchases are planned.</Show>
       </div>
       <Show when={materials()}>{(of) => <MaterialPlansView found={of()} />}</Show>

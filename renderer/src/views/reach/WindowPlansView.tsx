@@ -37,7 +37,7 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
             {(step) => (
               <tr>
                 <th scope="row">{step.purchases}</th>
-                <td>{leftText(step, app.say())}</td>
+                <td>{step.noGain ? 'no gain' : leftText(step, app.say())}</td>
               </tr>
             )}
           </For>
