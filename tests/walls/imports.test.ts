@@ -27,14 +27,15 @@ const ORDER: readonly (readonly string[])[] = [
   ['index', 'optionList'],
   ['optionWords'],
   ['comparison', 'materialReach'],
-  ['quote'],
+  ['bestOptions', 'quote'],
+  ['bestOptionsCsv'],
 ];
 
 /** Each library behind one door. */
 const LIBRARIES: readonly (readonly [library: string, door: RegExp])[] = [
   ['fraction.js', /^core\/src\/ratio\.ts$/],
   ['valibot', /^core\/src\/file\//],
-  ['papaparse', /^core\/src\/file\/rackCsv\.ts$/],
+  ['papaparse', /^core\/src\/file\/csv\.ts$/],
 ];
 
 /** Who may import whom besides itself: places of the project, and packages. */
