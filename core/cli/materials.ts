@@ -1,7 +1,7 @@
 import type { Target } from '../src/bestOptions.ts';
 import { LARGEST_CSV_BYTES, readMaterials } from '../src/file/materialCsv/index.ts';
+import { firstOption } from '../src/firstOption.ts';
 import { type Finding, type Outcome, resolve, type Selection, type ShopFile } from '../src/index.ts';
-import { firstOption } from '../src/nearRatios.ts';
 import { readText } from './files.ts';
 import type { Call } from './flags.ts';
 

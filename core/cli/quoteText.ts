@@ -1,7 +1,7 @@
 import path from 'node:path';
+import { firstOption } from '../src/firstOption.ts';
 import { type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { materialReach } from '../src/materialReach.ts';
-import { firstOption } from '../src/nearRatios.ts';
 import { type QuotedMaterial, quoteOf } from '../src/quote.ts';
 import { quoteAdd } from '../src/quoteAdd.ts';
 import { reachOf } from '../src/reach/reach.ts';

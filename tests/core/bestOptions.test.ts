@@ -3,8 +3,8 @@ import { search } from '../../core/src/answer.ts';
 import { bestOptionLines, bestOptionsJson, type Target } from '../../core/src/bestOptions.ts';
 import { bestOptionsCsv, bestOptionsTabbed } from '../../core/src/bestOptionsCsv.ts';
 import { readMaterials } from '../../core/src/file/materialCsv/index.ts';
+import { firstOption } from '../../core/src/firstOption.ts';
 import { type Plan, resolve, type Say, type ShopFile } from '../../core/src/index.ts';
-import { firstOption } from '../../core/src/nearRatios.ts';
 import { demo } from '../file/demoPlan.ts';
 import { opened } from '../file/shop.ts';
 

@@ -22,7 +22,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['logMarks', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
-  ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
+  ['firstOption', 'json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
   ['index', 'optionList'],
   ['optionWords'],

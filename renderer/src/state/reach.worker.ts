@@ -1,5 +1,5 @@
+import { firstOption } from '../../../core/src/firstOption.ts';
 import { type Plan, resolve } from '../../../core/src/index.ts';
-import { firstOption } from '../../../core/src/nearRatios.ts';
 import { quoteAdd } from '../../../core/src/quoteAdd.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { type Reach, type Reachable, reachable } from '../../../core/src/reach/reach.ts';

@@ -1,7 +1,7 @@
+import { firstOption } from '../../../core/src/firstOption.ts';
 import type { Say } from '../../../core/src/format.ts';
 import { resolve } from '../../../core/src/index.ts';
 import { materialReach } from '../../../core/src/materialReach.ts';
-import { firstOption } from '../../../core/src/nearRatios.ts';
 import { type Quote, quoteOf } from '../../../core/src/quote.ts';
 import { quoteAdd } from '../../../core/src/quoteAdd.ts';
 import { ratioOf, whole } from '../../../core/src/ratio.ts';
