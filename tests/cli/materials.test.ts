@@ -78,6 +78,15 @@ test('--materials-csv stands in for the materials of the file: reach, buy and qu
   expect(quote.out).toMatch(/^E12\b.*23 to 25/m);
   expect(quote.out).not.toContain('U40');
 });
+test('forty materials: a row each, and wheels to buy for all of them together', () => {
+  const rows = Array.from({ length: 40 }, (_, index) => `Invented ${index + 1};100:${22 + 2 * index};volume;±1 % of B per A`);
+  const file = listed('forty.csv', 'Material;Mix ratio;Basis;Limits', ...rows);
+  const csv = ratiowright('reach', ...bench, '--csv', '--materials-csv', file);
+  const inside = csv.out.split('\r\n').filter((line) => line.startsWith('Invented') && line.includes(',inside,')).length;
+  expect([csv.err, csv.out.trimEnd().split('\r\n').length]).toEqual(['', 41]);
+  // What is inside without buying is what the table says.
+  expect(ratiowright('buy', ...bench, '--teeth', '13-40', '--materials-csv', file).out).toMatch(new RegExp(`^0 +${inside} of 40 `, 'm'));
+});
 test('a list with faults is refused, all of them told with line and column', () => {
   const file = listed('faults.csv', 'name,ratio,basis', 'X,100,mass', 'Y,5:1,volume', ',4:1:1,volume');
   const ran = ratiowright('reach', ...bench, '--best', '--materials-csv', file);

@@ -43,7 +43,7 @@ export function PasteList(props: { readonly back: () => void }) {
           <h1>Paste a list of materials</h1>
           <span class="faint">out of a spreadsheet, or as CSV</span>
         </div>
-        <p id={`${id}-how`}>
+        <p id={`${id}-how`} class="how">
           One material a row. Name, ratio (<b>100:38.9</b> or <b>38.9 per 100 A</b>) and basis (weight or volume) must be there; the rest
           may be left out. With a head the columns stand in any order, without one as: {PLAIN_ORDER.join(', ')}. A quantity carries its unit
           in its cell or in its head.

@@ -36,7 +36,7 @@ export function BestFiles(props: { readonly reach: ReachState }) {
     say(copied ? words : 'Nothing was copied: this browser does not allow it. Save as CSV instead.');
   };
   return (
-    <p class="bar-of">
+    <p class="gap bar-of">
       <button type="button" disabled={targets() === null} onClick={save}>
         Save as CSV
       </button>
