@@ -52,7 +52,7 @@ const MISS: Record<keyof Bounds, { readonly misses: (order: number) => boolean; 
   below: { misses: (order) => order >= 0, words: 'below' },
 };
 
-const NUMBER = 'a number in quotation marks is expected, as "38.9"';
+export const NUMBER = 'a number in quotation marks is expected, as "38.9"';
 const UNIT = 'a unit in quotation marks is expected, as "mm", or "" where there is none';
 const QUANTITY = 'a number with its unit is expected, as { "value": "38.9", "unit": "mm" }';
 

@@ -2,12 +2,12 @@ import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
 import type { Place } from '../finding.ts';
 import { readPrice } from '../price.ts';
-import { id, kind, line, list, readable, row, teeth } from './fields.ts';
+import { id, kind, line, list, NUMBER, readable, row, teeth } from './fields.ts';
 import type { Problems } from './problems.ts';
 
 const range = { kind, size: line, from: teeth, to: teeth };
 const RANGED = row(range);
-const priceRow = row({ id, ...range, price: readable('a price in quotation marks is expected, as "18.50"', readPrice) });
+const priceRow = row({ id, ...range, price: readable(NUMBER, readPrice) });
 
 /** What a wheel of each size costs by its teeth, both ends counted in. */
 export const prices = list(priceRow);

@@ -1,4 +1,4 @@
-import { triedRatios } from '../../../core/src/nearRatios.ts';
+import { firstOption } from '../../../core/src/firstOption.ts';
 import { quoteAdd } from '../../../core/src/quoteAdd.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { type Reach, type Reachable, reachable } from '../../../core/src/reach/reach.ts';
@@ -21,7 +21,7 @@ serveJobs<ReachAsked | BuyAsked, ReachAnswer | BuyAnswer>((asks) => {
       case 'reach':
         return { kind: 'reach', reach: reachFor(revived(asked), progress) };
       case 'best':
-        return { kind: 'best', best: bestOf(asks, asked.material) };
+        return { kind: 'best', best: firstOption(asks.planFor({ material: asked.material })) };
       case 'add':
         return { kind: 'add', words: addFor(asks, asked.materials) };
       default:
@@ -43,11 +43,6 @@ function reacherOf({ planFor }: Asks): (asked: AskedReach, progress: Progress) =
     const [first = ONE, ...more] = [...ends, ...around];
     return known.within({ ...windowAround([first, ...more]), ...wish }, { progress });
   };
-}
-
-function bestOf({ planFor }: Asks, material: string) {
-  const plan = planFor({ material });
-  return triedRatios(plan).near(plan.mix.wantedBPerA, 1)[0]?.first ?? null;
 }
 
 const addFor = ({ planFor, request }: Asks, materials: readonly string[]): readonly string[] =>
