@@ -1,4 +1,4 @@
-import { type Buying, bestLevel, type GapClosers, type Purchase, type Wheel } from './buying/index.ts';
+import { type Buying, bestLevel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
 import { fixed, lengthText, type Say } from './format.ts';
 import { float, ratioOf } from './ratio.ts';
 
@@ -26,7 +26,27 @@ export function wheelsText(wheels: readonly Wheel[]): string {
 export const wheelsOf = (purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[]): readonly Wheel[] =>
   purchases.flatMap(({ wheel, quantity }) => Array<Wheel>(quantity).fill(wheel));
 
-export const countOfWheels = (count: number): string => (count === 1 ? '1 wheel' : `${count} wheels`);
+/** What a plan buys: wheels, and pumps where these have to be bought. */
+export interface Bought {
+  readonly purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[];
+  readonly pumps: readonly SidePump[] | null;
+}
+
+export const pumpText = ({ side, pump }: SidePump): string => `pump ${side} ${pump.name}`;
+
+/**
+ * All that a plan buys.
+ *
+ * @source our choice of words
+ * @example boughtText({ purchases: [one 08B with 14 teeth], pumps: [PB5 of side B] })  // '08B 14 T and pump B PB5'
+ */
+export const boughtText = ({ purchases, pumps }: Bought): string =>
+  [...(purchases.length === 0 ? [] : [wheelsText(wheelsOf(purchases))]), ...(pumps ?? []).map(pumpText)].join(' and ');
+
+export const boughtCount = ({ purchases, pumps }: Bought): number => wheelsOf(purchases).length + (pumps?.length ?? 0);
+
+/** Where pumps are bought too, both are parts. */
+export const countOf = (count: number, pumps: boolean): string => `${count} ${pumps ? 'part' : 'wheel'}${count === 1 ? '' : 's'}`;
 
 /**
  * A price in the money of the shop.
@@ -56,25 +76,26 @@ export function closersSentence({ singles, pairs, closingCount }: GapClosers): s
  * What the fewest purchases do for some materials, in sentences.
  *
  * @param names  of the materials that were asked for, in their order
+ * @param pumps  whether pumps are bought too
  * @source our choice of words
  * @example materialsSentences(E12, U40 and L5 on Bench 1 of the demo, names)  // '1 wheel, the fewest, brings all 3 materials inside their limits; 2 equal plans.'
  */
-export function materialsSentences(found: Buying, names: readonly string[]): readonly string[] {
+export function materialsSentences(found: Buying, names: readonly string[], pumps: boolean): readonly string[] {
   const { purchases, servedCount, planCount } = bestLevel(found);
   const all = servedCount === names.length;
   const served = `${all ? (names.length === 1 ? names[0] : `all ${names.length} materials`) : `${servedCount} of ${names.length} materials`} inside ${names.length === 1 ? 'its' : 'their'} limits`;
   const first =
     purchases === 0
       ? `Nothing to buy: the rack as it is brings ${served}.`
-      : `${countOfWheels(purchases)}, the fewest, ${purchases === 1 ? 'brings' : 'bring'} ${served}; ${planCount === 1 ? 'one plan' : `${planCount} equal plans`}.`;
+      : `${countOf(purchases, pumps)}, the fewest, ${purchases === 1 ? 'brings' : 'bring'} ${served}; ${planCount === 1 ? 'one plan' : `${planCount} equal plans`}.`;
   if (all) return [first];
   const never = named(names, found.unserved);
-  const none = `No plan of up to ${countOfWheels(found.mostPurchases)}`;
+  const none = `No plan of up to ${countOf(found.mostPurchases, pumps)}`;
   return [first, never === '' ? `${none} serves all of them at once.` : `${none} brings these inside their limits: ${never}.`];
 }
 
-/** What one wheel of a plan is good for. */
-export function gainText({ quantity, alone, lost }: Purchase, names: readonly string[]): string {
+/** What one part of a plan is good for. */
+export function gainText({ quantity, alone, lost }: Pick<Purchase, 'quantity' | 'alone' | 'lost'>, names: readonly string[]): string {
   const adds = alone.length === 0 ? 'alone it adds nothing' : `alone it adds ${named(names, alone)}`;
   const one = quantity === 1 ? 'without it' : 'with one fewer';
   return `${adds}; ${lost.length === 0 ? `${one} nothing would be lost` : `${one} ${named(names, lost)} would be lost`}`;
@@ -90,13 +111,15 @@ const named = (names: readonly string[], indexes: readonly number[]): string => 
  */
 export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: string | null, say: Say): string {
   if (cheapest === null) {
-    const why = fewestPurchases === null ? 'no plan was found that serves all' : 'every plan that serves all needs a wheel without a price';
+    const why = fewestPurchases === null ? 'no plan was found that serves all' : 'every plan that serves all needs a part without a price';
     return `No lowest price: ${why}.`;
   }
   const { price, plans, planCount, more, provenUpTo } = cheapest;
-  const wheels = wheelsOf(plans[0]?.purchases ?? []);
-  const few = fewestPurchases === null || wheels.length === fewestPurchases ? '' : `, where ${countOfWheels(fewestPurchases)} would do`;
-  const which = planCount === 1 && !more ? wheelsText(wheels) : `${planCount}${more ? ' or more' : ''} equal plans`;
-  const among = provenUpTo === null ? '' : `, among plans in which no material needs more than ${countOfWheels(provenUpTo)}`;
-  return `The lowest price that serves all is ${priceText(price, currency, say)}, for ${countOfWheels(wheels.length)}${few}${among}: ${which}.`;
+  const first: Bought = plans[0] ?? { purchases: [], pumps: null };
+  const count = boughtCount(first);
+  const words = (many: number) => countOf(many, first.pumps !== null);
+  const few = fewestPurchases === null || count === fewestPurchases ? '' : `, where ${words(fewestPurchases)} would do`;
+  const which = planCount === 1 && !more ? boughtText(first) : `${planCount}${more ? ' or more' : ''} equal plans`;
+  const among = provenUpTo === null ? '' : `, among plans in which no material needs more than ${words(provenUpTo)}`;
+  return `The lowest price that serves all is ${priceText(price, currency, say)}, for ${words(count)}${few}${among}: ${which}.`;
 }

@@ -1,4 +1,4 @@
-import { planWindowLevels, type Wheel, withBought } from './buying/index.ts';
+import { planWindowLevels, type SidePump, type Wheel, withBought } from './buying/index.ts';
 import type { Plan } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import { type Reach, type ReachWish, reachOf } from './reach/reach.ts';
@@ -22,21 +22,29 @@ export interface WindowStep extends WindowLeft {
 /** One plan of purchases, with what it leaves of the window, and what each of its wheels is good for. */
 export interface WindowPlan extends WindowLeft {
   readonly purchases: readonly WindowPurchase[];
+  /** Null where none has to be bought. */
+  readonly pumps: readonly WindowPump[] | null;
 }
 
-export interface WindowPurchase {
-  readonly wheel: Wheel;
+export interface WindowGain {
   readonly quantity: number;
-  /** With one of it alone on the rack. */
+  /** With one of it alone. */
   readonly alone: WindowLeft;
   /** With all of the plan but one of it. */
   readonly without: WindowLeft;
 }
 
+export interface WindowPurchase extends WindowGain {
+  readonly wheel: Wheel;
+}
+
+export interface WindowPump extends WindowGain, SidePump {}
+
 export interface WindowPlans {
   /** Null where as many wheels as were looked at do not do. */
   readonly fewestPurchases: number | null;
   readonly mostPurchases: number;
+  readonly buysPumps: boolean;
   /** From the rack as it is up. */
   readonly steps: readonly WindowStep[];
   /** Wanted ratios, A per B, that no fewer wheels serve together. */
@@ -70,26 +78,37 @@ export function windowPlans(
 ): WindowPlans {
   const inBPerA = { low: ONE.div(wish.high), high: ONE.div(wish.low), tolerance: wish.tolerance };
   const { levels, within } = planWindowLevels(plan, inBPerA, buying, partOf(hooks, 0, SEARCHING));
-  const left = leftOf(plan, wish);
+  const buysPumps = buying.pumps === true;
+  const left = leftOf(plan, wish, buysPumps);
   // where none brings all of it within the tolerance, those that leave least
   const told = within.fewestPurchases === null ? levels.findLast(({ noGain }) => !noGain) : within;
   const shown = (told?.plans ?? []).slice(0, keep);
   const plans = shown.map((wheels, index): WindowPlan => {
     hooks.progress?.(SEARCHING + ((1 - SEARCHING) * index) / shown.length);
-    const different = wheels.filter((wheel, place) => wheels.indexOf(wheel) === place);
+    const pumps = told?.planPumps[index] ?? [];
+    const different = wheels.filter((wheel, place) => place === wheels.findIndex((other) => nameOf(other) === nameOf(wheel)));
     const purchases = different.map(
       (wheel): WindowPurchase => ({
         wheel,
-        quantity: wheels.filter((other) => other === wheel).length,
-        alone: left([wheel]),
-        without: left(wheels.toSpliced(wheels.indexOf(wheel), 1)),
+        quantity: wheels.filter((other) => nameOf(other) === nameOf(wheel)).length,
+        alone: left([wheel], []),
+        without: left(wheels.toSpliced(wheels.indexOf(wheel), 1), pumps),
       }),
     );
-    return { ...left(wheels), purchases };
+    const ofPumps = pumps.map(
+      (pump, place): WindowPump => ({
+        ...pump,
+        quantity: 1,
+        alone: left([], [pump]),
+        without: left(wheels, pumps.toSpliced(place, 1)),
+      }),
+    );
+    return { ...left(wheels, pumps), purchases, pumps: buysPumps ? ofPumps : null };
   });
   return {
     fewestPurchases: within.fewestPurchases,
     mostPurchases: within.mostPurchases,
+    buysPumps,
     steps: levels.map(({ purchases, offRatio, worstTarget, noGain }) => ({
       purchases,
       offRatio,
@@ -103,12 +122,12 @@ export function windowPlans(
   };
 }
 
-/** The reach with wheels on the rack; each choice of them is worked out once. */
-function leftOf(plan: Plan, wish: Omit<ReachWish, 'bins'>): (wheels: readonly Wheel[]) => WindowLeft {
+/** The reach with parts at hand; each choice of them is worked out once. */
+function leftOf(plan: Plan, wish: Omit<ReachWish, 'bins'>, buysPumps: boolean) {
   const known = new Map<string, WindowLeft>();
-  return (wheels) => {
-    const name = wheels.map(nameOf).sort().join();
-    const one = known.get(name) ?? worstOf(reachOf(withBought(plan, wheels, null), { ...wish, bins: 1 }));
+  return (wheels: readonly Wheel[], pumps: readonly SidePump[]): WindowLeft => {
+    const name = [...wheels.map(nameOf), ...pumps.map(({ side, pump }) => `${side} ${pump.id}`)].sort().join();
+    const one = known.get(name) ?? worstOf(reachOf(withBought(plan, wheels, buysPumps ? pumps : null), { ...wish, bins: 1 }));
     known.set(name, one);
     return one;
   };

@@ -1,4 +1,4 @@
-import { countOfWheels } from './buyWords.ts';
+import { countOf } from './buyWords.ts';
 import type { Say } from './format.ts';
 import type { ReachWish } from './reach/reach.ts';
 import { offText, ratioInWords, toleranceText, windowText } from './reachWords.ts';
@@ -17,14 +17,14 @@ export const leftText = ({ worstTarget, offRatio }: WindowLeft, say: Say): strin
  * @example windowSentence(plans of Bench 1 of the demo, 1 to 9:2 within 1.5 %, say)  // '1 wheel, the fewest, brings every ratio from 1 to 4.5 : 1 within ± 1.50 %; one plan.'
  */
 export function windowSentence(plans: WindowPlans, wish: Omit<ReachWish, 'bins'>, say: Say): string {
-  const { fewestPurchases, mostPurchases, planCount, more } = plans;
+  const { fewestPurchases, mostPurchases, planCount, more, buysPumps } = plans;
   const goal = `every ratio from ${windowText(wish, say)} within ${toleranceText(wish.tolerance, say)}`;
-  if (fewestPurchases === null) return `No plan of up to ${countOfWheels(mostPurchases)} brings ${goal}.`;
+  if (fewestPurchases === null) return `No plan of up to ${countOf(mostPurchases, buysPumps)} brings ${goal}.`;
   if (fewestPurchases === 0) return `Nothing to buy: the rack as it is brings ${goal}.`;
   const equal = planCount === 1 && !more ? 'one plan' : `${planCount}${more ? ' or more' : ''} equal plans`;
-  return `${countOfWheels(fewestPurchases)}, the fewest, ${fewestPurchases === 1 ? 'brings' : 'bring'} ${goal}; ${equal}.`;
+  return `${countOf(fewestPurchases, buysPumps)}, the fewest, ${fewestPurchases === 1 ? 'brings' : 'bring'} ${goal}; ${equal}.`;
 }
 
-/** What one wheel of a plan is good for. */
-export const windowGainText = ({ quantity, alone, without }: WindowPurchase, say: Say): string =>
+/** What one part of a plan is good for. */
+export const windowGainText = ({ quantity, alone, without }: Pick<WindowPurchase, 'quantity' | 'alone' | 'without'>, say: Say): string =>
   `alone it leaves ${leftText(alone, say)}; ${quantity === 1 ? 'without it' : 'with one fewer'} ${leftText(without, say)} would be left`;

@@ -48,6 +48,23 @@ test('choosing a gap, by its button, on the rule and by key, says which teeth cl
   expect(await page.locator('.gapdetails').count()).toBe(0);
 });
 
+test('a wheel that closes a gap is added by keyboard: the gap goes, the cursor stays at the table, undo brings the gap back', async () => {
+  await opened();
+  const gap = page.getByRole('button', { name: 'What closes it 4.3750 – 4.6667' });
+  await gap.focus();
+  await page.keyboard.press('Enter');
+  const add = page.getByRole('button', { name: 'Add to the rack 08B 34\u00A0T' });
+  await add.waitFor();
+  await add.focus();
+  await page.keyboard.press('Enter');
+  await expect.poll(() => gap.count()).toBe(0);
+  expect(await page.locator('.gapdetails').count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.className)).toContain('gapbox');
+  expect(await text('.notice')).toContain('On the rack now: 08B 34 T.');
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => gap.count()).toBe(1);
+});
+
 test('three materials: two equal plans; the 14 is added, L5 becomes exact, and one undo takes it back', async () => {
   await opened();
   await teeth().fill('13 to 40');

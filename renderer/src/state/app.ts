@@ -29,6 +29,8 @@ export interface BuyAsked {
   /** Materials that are not ticked, by id. */
   readonly without: readonly string[];
   readonly most: number;
+  /** Pumps that are not fitted count as parts to buy. */
+  readonly pumps?: boolean;
   /** As typed; empty: as the machine says. */
   readonly teeth: string;
 }

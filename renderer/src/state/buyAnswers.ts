@@ -39,12 +39,12 @@ function materialPlans(asks: Asks, { materials, wish }: Extract<BuyAsked, { kind
   const [plan] = targets.map((target) => target.plan);
   if (plan === undefined) throw new RangeError('purchases for no material');
   const priceOf = pricesOf(plan);
-  const asked = { teeth: plan.choice.teeth, mostPurchases: wish.most, ...(priceOf !== undefined && { priceOf }) };
+  const asked = { teeth: plan.choice.teeth, mostPurchases: wish.most, pumps: wish.pumps, ...(priceOf !== undefined && { priceOf }) };
   const found = planBuying(targets, asked, partOf({ progress }, 0, 0.8));
   return { found, ...layBuying(targets, found, LAID, partOf({ progress }, 0.8, 0.2)) };
 }
 
 function plansFor(asks: Asks, { window, wish }: Extract<BuyAsked, { kind: 'window' }>, progress: Progress) {
   const plan = planOf(asks, wish);
-  return windowPlans(plan, window, { teeth: plan.choice.teeth, mostPurchases: wish.most }, LAID, { progress });
+  return windowPlans(plan, window, { teeth: plan.choice.teeth, mostPurchases: wish.most, pumps: wish.pumps }, LAID, { progress });
 }

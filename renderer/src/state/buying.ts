@@ -53,7 +53,7 @@ export function createBuying(app: App, reach: ReachState, buyable: () => Buyable
   const asked = (): BuyAsked | null => {
     const may = buyable();
     if (may?.ok !== true || trouble() !== null) return null;
-    const wish = { most: app.buyAsked().most, teeth: may.teeth };
+    const wish = { most: app.buyAsked().most, pumps: app.buyAsked().pumps === true, teeth: may.teeth };
     const whole = window();
     if (!app.buyAsked().whole) return { kind: 'materials', materials: chosen().map(({ id }) => id), wish };
     return whole === null ? null : { kind: 'window', window: whole, wish };

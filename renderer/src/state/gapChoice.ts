@@ -65,7 +65,7 @@ export function createGapChoice(app: App, reach: ReachState, buyable: () => Buya
           kind: 'closers',
           gap: { low: gap.low, high: gap.high },
           window: { low, high, tolerance },
-          wish: { most: 2, teeth: may.teeth },
+          wish: { most: 2, pumps: false, teeth: may.teeth },
         },
         rank: 0,
         latest: true,

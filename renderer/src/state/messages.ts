@@ -58,6 +58,8 @@ export type ReachAnswer =
 /** What may be bought; no teeth: as the machine says. */
 export interface BuyWish {
   readonly most: number;
+  /** Whether pumps that are not fitted have to be bought too. */
+  readonly pumps: boolean;
   readonly teeth: TeethRange | null;
 }
 

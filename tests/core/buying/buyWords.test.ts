@@ -3,7 +3,10 @@ import { expect, test } from 'vitest';
 import { bestLevel, type GapClosers, gapClosers, layBuying, planBuying, pricesOf, targetOf } from '../../../core/src/buying/index.ts';
 import {
   boreText,
+  boughtCount,
+  boughtText,
   closersSentence,
+  countOf,
   gainText,
   materialsSentences,
   priceSentence,
@@ -57,7 +60,9 @@ test('which wheels close a gap: one, several, only pairs, none', () => {
 
 test('the three materials: one wheel is the fewest, two equal plans, and what it is good for', () => {
   const { wanted, found, names } = planned(['e12', 'u40', 'l5']);
-  expect(materialsSentences(found, names)).toEqual(['1 wheel, the fewest, brings all 3 materials inside their limits; 2 equal plans.']);
+  expect(materialsSentences(found, names, false)).toEqual([
+    '1 wheel, the fewest, brings all 3 materials inside their limits; 2 equal plans.',
+  ]);
   const [plan] = bestLevel(found).plans;
   expect(plan?.purchases.map((one) => gainText(one, names))).toEqual([
     'alone it adds L5 laminating resin; without it L5 laminating resin would be lost',
@@ -70,15 +75,15 @@ test('the three materials: one wheel is the fewest, two equal plans, and what it
 
 test('nothing to buy, one material, and what cannot be served', () => {
   const rack = planned(['e12', 'u40']);
-  expect(materialsSentences(rack.found, rack.names)).toEqual([
+  expect(materialsSentences(rack.found, rack.names, false)).toEqual([
     'Nothing to buy: the rack as it is brings all 2 materials inside their limits.',
   ]);
   const one = planned(['l5']);
-  expect(materialsSentences(one.found, one.names)).toEqual([
+  expect(materialsSentences(one.found, one.names, false)).toEqual([
     '1 wheel, the fewest, brings L5 laminating resin inside its limits; 2 equal plans.',
   ]);
   const never = planBuying(targets(['e12', 'l5']), { teeth: { from: 20, to: 24 }, mostPurchases: 1 });
-  expect(materialsSentences(never, ['E12', 'L5'])).toEqual([
+  expect(materialsSentences(never, ['E12', 'L5'], false)).toEqual([
     'Nothing to buy: the rack as it is brings 1 of 2 materials inside their limits.',
     'No plan of up to 1 wheel brings these inside their limits: L5.',
   ]);
@@ -90,7 +95,25 @@ test('the lowest price, whether it takes as few wheels as can be, and where it c
     'The lowest price that serves all is 25.00 crowns, for 1 wheel: 08B 37 T.',
   );
   const unpriced = planned(['l5'], 1, row('p1', 20, 20, '5'));
-  expect(priceSentence(unpriced.found, null, say)).toBe('No lowest price: every plan that serves all needs a wheel without a price.');
+  expect(priceSentence(unpriced.found, null, say)).toBe('No lowest price: every plan that serves all needs a part without a price.');
   const none = planBuying(targets(['l5']), { teeth: { from: 20, to: 24 }, mostPurchases: 1 });
   expect(priceSentence(none, null, say)).toBe('No lowest price: no plan was found that serves all.');
+});
+
+test('where pumps are bought too, both are parts', () => {
+  const row = { id: 'pb9', name: 'PB9', displacement: { value: '9.0', unit: 'cc/rev' } };
+  const wanted = ['e12', 'l5'].flatMap(
+    (material) => targetOf(demoPlan({ machine: 'bench-1', material }, [['machines', 0, 'B', 'pumps', 1], row])) ?? [],
+  );
+  const found = planBuying(wanted, { teeth: { from: 13, to: 14 }, mostPurchases: 2, pumps: true });
+  expect(materialsSentences(found, ['E12', 'L5'], true)).toEqual([
+    '1 part, the fewest, brings all 2 materials inside their limits; one plan.',
+  ]);
+  const [plan] = bestLevel(found).plans;
+  if (plan === undefined) throw new Error('no plan');
+  expect([plain(boughtText(plan)), boughtCount(plan)]).toEqual(['08B 14 T', 1]);
+  const [pump] = wanted[0]?.plan.sides.B.pumps.slice(1) ?? [];
+  if (pump === undefined) throw new Error('no pump');
+  const both = { ...plan, pumps: [{ side: 'B' as const, pump }] };
+  expect([plain(boughtText(both)), boughtCount(both), countOf(2, true)]).toEqual(['08B 14 T and pump B PB9', 2, '2 parts']);
 });

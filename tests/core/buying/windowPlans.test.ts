@@ -1,6 +1,8 @@
 // The invented demo shop; its answers were worked out apart from this program.
 import { expect, test } from 'vitest';
+import { boughtText } from '../../../core/src/buyWords.ts';
 import { exactText, ONE, ratioOf, whole } from '../../../core/src/ratio.ts';
+import { reachOf } from '../../../core/src/reach/reach.ts';
 import { type WindowPlans, windowPlans } from '../../../core/src/windowPlans.ts';
 import { leftText, windowGainText, windowSentence } from '../../../core/src/windowWords.ts';
 import { demoPlan } from '../../file/demoPlan.ts';
@@ -62,4 +64,23 @@ test('where as many as may be bought do not do, that is said with the ratios tha
     'No plan of up to 1 wheel brings every ratio from 1 to 5 : 1 within ± 1 %.',
   );
   expect(leftText({ worstTarget: null, offRatio: null }, say)).toBe('nothing can be built');
+});
+
+test('where pumps are bought too, they are told with what each is good for, as the search with them says', () => {
+  const row = { id: 'pb9', name: 'PB9', displacement: { value: '9.0', unit: 'cc/rev' } };
+  const bench = demoPlan({ machine: 'bench-1', material: 'e12' }, [['machines', 0, 'B', 'pumps', 1], row]);
+  const window = { low: ratioOf(6, 10), high: ratioOf(7, 10), tolerance: ratioOf(2, 100) };
+  const found = windowPlans(bench, window, { teeth: { from: 13, to: 40 }, mostPurchases: 1, pumps: true }, 3);
+  expect([found.fewestPurchases, found.buysPumps]).toEqual([1, true]);
+  expect(found.plans.map(boughtText)).toEqual(['pump B PB9']);
+  const [pump] = found.plans[0]?.pumps ?? [];
+  if (pump === undefined) throw new Error('no pump');
+  const withIt = reachOf({ ...bench, choice: { ...bench.choice, anyPump: true } }, { ...window, bins: 1 }).worst?.offRatio;
+  const without = reachOf(bench, { ...window, bins: 1 }).worst?.offRatio;
+  expect([pump.alone.offRatio, pump.without.offRatio].map((off) => off && exactText(off))).toEqual(
+    [withIt, without].map((off) => off && exactText(off)),
+  );
+  expect(plain(windowSentence(found, window, say))).toMatch(
+    /^1 part, the fewest, brings every ratio from 0\.6 to 0\.7 : 1 within ± 2 %; one plan\.$/,
+  );
 });

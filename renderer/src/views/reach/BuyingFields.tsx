@@ -18,6 +18,10 @@ export function BuyingFields(props: { readonly reach: ReachState; readonly buyin
     const shown = props.reach.window();
     return shown === null ? '' : windowText(shown, app.say());
   };
+  const otherPumps = () => {
+    const machine = app.shop.file?.machines[app.machine()];
+    return machine !== undefined && (machine.A.pumps.length > 1 || machine.B.pumps.length > 1);
+  };
   const basis = (whole: boolean, label: string) => (
     <label class="choice">
       <input type="radio" name="buy-for" checked={asked().whole === whole} onChange={() => app.askBuy({ ...asked(), whole })} />
@@ -49,9 +53,19 @@ export function BuyingFields(props: { readonly reach: ReachState; readonly buyin
           </For>
         </fieldset>
       </Show>
+      <Show when={otherPumps()}>
+        <label class="choice">
+          <input
+            type="checkbox"
+            checked={asked().pumps === true}
+            onChange={(event) => app.askBuy({ ...asked(), pumps: event.currentTarget.checked })}
+          />
+          Pumps that are not fitted have to be bought too, each as one part
+        </label>
+      </Show>
       <div class="buyfields">
         <CountField
-          label="Wheels to buy, at most"
+          label={asked().pumps === true ? 'Parts to buy, at most' : 'Wheels to buy, at most'}
           place={['reach', 'most']}
           value={asked().most}
           least={1}

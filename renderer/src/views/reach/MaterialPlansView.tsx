@@ -1,6 +1,6 @@
 import { createSignal, For, Show } from 'solid-js';
 import { bestLevel, type LaidPlan } from '../../../../core/src/buying/index.ts';
-import { countOfWheels, materialsSentences, priceSentence, wheelsOf } from '../../../../core/src/buyWords.ts';
+import { boughtCount, countOf, materialsSentences, priceSentence } from '../../../../core/src/buyWords.ts';
 import { useApp } from '../../state/app.ts';
 import type { FoundPlans } from '../../state/buying.ts';
 import { PlanBlock } from './PlanBlock.tsx';
@@ -13,20 +13,21 @@ export function MaterialPlansView(props: { readonly found: Found }) {
   const buying = () => props.found.plans.found;
   const names = () => props.found.materials.map(({ name }) => name);
   const best = () => bestLevel(buying());
+  const pumps = () => best().plans[0]?.pumps !== null;
   const priced = () => props.found.plan.prices.length > 0;
   /** Where it takes no more wheels it stands among the fewest, with its price. */
-  const cheaper = () => props.found.plans.cheapest.filter(({ purchases }) => wheelsOf(purchases).length > best().purchases);
+  const cheaper = () => props.found.plans.cheapest.filter((plan) => boughtCount(plan) > best().purchases);
   return (
     <div class="plans">
-      <For each={materialsSentences(buying(), names())}>{(sentence) => <p>{sentence}</p>}</For>
+      <For each={materialsSentences(buying(), names(), pumps())}>{(sentence) => <p>{sentence}</p>}</For>
       <Show when={priced()}>
         <p>{priceSentence(buying(), props.found.plan.currency, app.say())}</p>
       </Show>
       <table class="levels">
-        <caption>What each number of wheels can do</caption>
+        <caption>What each number of {pumps() ? 'parts' : 'wheels'} can do</caption>
         <thead>
           <tr>
-            <th scope="col">Wheels to buy</th>
+            <th scope="col">To buy</th>
             <th scope="col">Materials inside their limits, at most</th>
             <th scope="col">Equal plans</th>
           </tr>
@@ -47,14 +48,14 @@ export function MaterialPlansView(props: { readonly found: Found }) {
       </table>
       <Show when={best().purchases > 0}>
         <Plans
-          title={`Fewest wheels, whatever they cost: ${countOfWheels(best().purchases)}`}
+          title={`Fewest, whatever they cost: ${countOf(best().purchases, pumps())}`}
           plans={props.found.plans.fewest}
           count={best().planCount}
           found={props.found}
         />
       </Show>
       <Show when={cheaper().length > 0}>
-        <Plans title="Lowest price, however many wheels" plans={cheaper()} count={buying().cheapest?.planCount ?? 0} found={props.found} />
+        <Plans title="Lowest price, however many" plans={cheaper()} count={buying().cheapest?.planCount ?? 0} found={props.found} />
       </Show>
     </div>
   );

@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
 import { type LaidPlan, pricesOf } from '../../../../core/src/buying/index.ts';
-import { boreText, gainText, priceText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
+import { boreText, boughtText, gainText, priceText, pumpText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
 import { exactRatioText, offRatioText } from '../../../../core/src/index.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { useApp } from '../../state/app.ts';
@@ -16,14 +16,15 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
     const { plan } = props.found;
     const priceOf = pricesOf(plan);
     if (priceOf === undefined) return null;
+    if (props.laid.pumps !== null && props.laid.pumps.length > 0) return 'price not known';
     const prices = wheels().map(priceOf);
     const total = prices.reduce<number | null>((sum, one) => (sum === null || one === null ? null : sum + one), 0);
     return total === null ? 'price not known' : priceText(total, plan.currency, app.say());
   };
   return (
-    <article class="plan" data-plan={wheelsText(wheels())}>
+    <article class="plan" data-plan={boughtText(props.laid)}>
       <h4>
-        Buy {wheelsText(wheels())}
+        Buy {boughtText(props.laid)}
         <Show when={price()}>{(words) => <small> {words()}</small>}</Show>
       </h4>
       <ul>
@@ -34,9 +35,16 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
             </li>
           )}
         </For>
+        <For each={props.laid.pumps ?? []}>
+          {(pump) => (
+            <li>
+              {pumpText(pump)}: {gainText({ ...pump, quantity: 1 }, names())}
+            </li>
+          )}
+        </For>
       </ul>
       {/* It scrolls, so the keyboard must reach it. */}
-      <section class="scrollx" tabindex="0" aria-label={`Materials with ${wheelsText(wheels())}`}>
+      <section class="scrollx" tabindex="0" aria-label={`Materials with ${boughtText(props.laid)}`}>
         <table>
           <thead>
             <tr>
@@ -77,9 +85,11 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
           </tbody>
         </table>
       </section>
-      <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
-        Add these to the rack <span class="heard">{wheelsText(wheels())}</span>
-      </button>
+      <Show when={wheels().length > 0}>
+        <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
+          Add these to the rack <span class="heard">{wheelsText(wheels())}</span>
+        </button>
+      </Show>
     </article>
   );
 }

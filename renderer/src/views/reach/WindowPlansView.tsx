@@ -1,5 +1,5 @@
 import { For, Show } from 'solid-js';
-import { boreText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
+import { boreText, boughtText, pumpText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
 import { ratioText } from '../../../../core/src/index.ts';
 import type { WindowPlan } from '../../../../core/src/windowPlans.ts';
 import { leftText, windowGainText, windowSentence } from '../../../../core/src/windowWords.ts';
@@ -25,10 +25,10 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
         </p>
       </Show>
       <table class="levels">
-        <caption>The least that a number of wheels leaves</caption>
+        <caption>The least that a number of {plans().buysPumps ? 'parts' : 'wheels'} leaves</caption>
         <thead>
           <tr>
-            <th scope="col">Wheels to buy</th>
+            <th scope="col">To buy</th>
             <th scope="col">Worst target of the window</th>
           </tr>
         </thead>
@@ -59,8 +59,8 @@ function Block(props: { readonly plan: WindowPlan }) {
   const app = useApp();
   const wheels = () => wheelsOf(props.plan.purchases);
   return (
-    <article class="plan" data-plan={wheelsText(wheels())}>
-      <h4>Buy {wheelsText(wheels())}</h4>
+    <article class="plan" data-plan={boughtText(props.plan)}>
+      <h4>Buy {boughtText(props.plan)}</h4>
       <p>It leaves {leftText(props.plan, app.say())}.</p>
       <ul>
         <For each={props.plan.purchases}>
@@ -70,10 +70,19 @@ function Block(props: { readonly plan: WindowPlan }) {
             </li>
           )}
         </For>
+        <For each={props.plan.pumps ?? []}>
+          {(pump) => (
+            <li>
+              {pumpText(pump)}: {windowGainText(pump, app.say())}
+            </li>
+          )}
+        </For>
       </ul>
-      <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
-        Add these to the rack <span class="heard">{wheelsText(wheels())}</span>
-      </button>
+      <Show when={wheels().length > 0}>
+        <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
+          Add these to the rack <span class="heard">{wheelsText(wheels())}</span>
+        </button>
+      </Show>
     </article>
   );
 }
