@@ -15,8 +15,13 @@ export interface WindowLeft {
 /** The least that a number of wheels leaves. */
 export interface WindowStep extends WindowLeft {
   readonly purchases: number;
-  /** Fewer wheels leave no more. */
+  /** Fewer leave no more. */
   readonly noGain: boolean;
+  /** The first plan that leaves so little; null where there is no gain. */
+  readonly first: {
+    readonly purchases: readonly { readonly wheel: Wheel; readonly quantity: number }[];
+    readonly pumps: readonly SidePump[] | null;
+  } | null;
 }
 
 /** One plan of purchases, with what it leaves of the window, and what each of its wheels is good for. */
@@ -86,13 +91,11 @@ export function windowPlans(
   const plans = shown.map((wheels, index): WindowPlan => {
     hooks.progress?.(SEARCHING + ((1 - SEARCHING) * index) / shown.length);
     const pumps = told?.planPumps[index] ?? [];
-    const different = wheels.filter((wheel, place) => place === wheels.findIndex((other) => nameOf(other) === nameOf(wheel)));
-    const purchases = different.map(
-      (wheel): WindowPurchase => ({
-        wheel,
-        quantity: wheels.filter((other) => nameOf(other) === nameOf(wheel)).length,
-        alone: left([wheel], []),
-        without: left(wheels.toSpliced(wheels.indexOf(wheel), 1), pumps),
+    const purchases = counted(wheels).map(
+      (one): WindowPurchase => ({
+        ...one,
+        alone: left([one.wheel], []),
+        without: left(wheels.toSpliced(wheels.indexOf(one.wheel), 1), pumps),
       }),
     );
     const ofPumps = pumps.map(
@@ -109,11 +112,12 @@ export function windowPlans(
     fewestPurchases: within.fewestPurchases,
     mostPurchases: within.mostPurchases,
     buysPumps,
-    steps: levels.map(({ purchases, offRatio, worstTarget, noGain }) => ({
+    steps: levels.map(({ purchases, offRatio, worstTarget, noGain, plans: [wheels], planPumps: [pumps] }) => ({
       purchases,
       offRatio,
       worstTarget: ONE.div(worstTarget),
       noGain,
+      first: wheels === undefined ? null : { purchases: counted(wheels), pumps: buysPumps ? (pumps ?? []) : null },
     })),
     proofRatios: within.proofRatios.map((ratio) => ONE.div(ratio)),
     plans,
@@ -132,6 +136,13 @@ function leftOf(plan: Plan, wish: Omit<ReachWish, 'bins'>, buysPumps: boolean) {
     return one;
   };
 }
+
+/** Each kind of wheel once, with how many of it. */
+const counted = (wheels: readonly Wheel[]): readonly { readonly wheel: Wheel; readonly quantity: number }[] =>
+  wheels.flatMap((wheel, place) => {
+    const same = wheels.filter((other) => nameOf(other) === nameOf(wheel));
+    return wheels.findIndex((other) => nameOf(other) === nameOf(wheel)) === place ? [{ wheel, quantity: same.length }] : [];
+  });
 
 const nameOf = ({ kind, size, teeth, bore_m }: Wheel): string =>
   `${kind} ${size} ${teeth} ${bore_m.known ? bore_m.value.toFraction() : ''}`;

@@ -107,6 +107,29 @@ test('of materials that are not ticked nothing is asked, and the whole window ma
   expect(await page.locator('.plan').getAttribute('data-plan')).toBe('08B 36\u00A0T');
 });
 
+test('what takes long shows how far it is, holds up nothing, and is cancelled; then it can be asked for again', async () => {
+  await opened();
+  await page.keyboard.press('Alt+1');
+  await page
+    .getByRole('combobox', { name: /^machine/i })
+    .first()
+    .selectOption({ index: 1 });
+  await page.keyboard.press('Alt+4');
+  await expect.poll(() => text('.whose')).toContain('Bench 2');
+  await teeth().fill('13 to 40');
+  await page.getByRole('textbox', { name: 'Wheels to buy, at most' }).fill('8');
+  await page.getByRole('radio', { name: /whole window/ }).check();
+  await plan();
+  await expect.poll(() => text('.buyfields')).toContain('planning, ');
+  await page.locator('.hold').focus();
+  await page.keyboard.press('+');
+  await expect.poll(() => text('.said')).not.toContain('from 1 to 5 : 1');
+  expect(await text('.buyfields')).toContain('planning, ');
+  await page.locator('.buyfields').getByRole('button', { name: 'Cancel' }).click();
+  expect(await page.locator('.plans').count()).toBe(0);
+  expect(await page.getByRole('button', { name: 'Plan purchases' }).isEnabled()).toBe(true);
+});
+
 test('prices: kept with the rack, refused where a wheel has one already, and the lowest price told beside the fewest wheels', async () => {
   await opened();
   await teeth().fill('13 to 40');

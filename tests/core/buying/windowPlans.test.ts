@@ -31,6 +31,12 @@ test('Bench 1 from 1 to 9:2 within 1.5 %: the one wheel that does, and what each
   // one wheel is the whole plan: alone it leaves what the plan leaves, without it what the rack leaves
   expect([purchase.alone, purchase.without]).toEqual([{ worstTarget: only?.worstTarget, offRatio: only?.offRatio }, leftOf(found, 0)]);
   expect(found.steps.map(({ purchases }) => purchases)).toEqual([0, 1, 2]);
+  expect(
+    found.steps
+      .map(({ first }) => first && boughtText(first))
+      .slice(0, 2)
+      .map((words) => words && plain(words)),
+  ).toEqual(['', '08B 36 T']);
   expect(found.steps[1]?.offRatio?.compare(found.steps[0]?.offRatio ?? 0)).toBe(-1);
   expect(plain(windowSentence(found, window, say))).toBe(
     '1 wheel, the fewest, brings every ratio from 1 to 4.5 : 1 within ± 1.50 %; one plan.',

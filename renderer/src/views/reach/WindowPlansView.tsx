@@ -30,6 +30,7 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
           <tr>
             <th scope="col">To buy</th>
             <th scope="col">Worst target of the window</th>
+            <th scope="col">First such plan</th>
           </tr>
         </thead>
         <tbody>
@@ -38,6 +39,7 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
               <tr>
                 <th scope="row">{step.purchases}</th>
                 <td>{step.noGain ? 'no gain' : leftText(step, app.say())}</td>
+                <td>{(step.first && boughtText(step.first)) || '–'}</td>
               </tr>
             )}
           </For>
