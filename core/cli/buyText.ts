@@ -82,12 +82,10 @@ function cheapestLines(
   }
   const price = priceText(cheapest.price, targets[0]?.plan.currency ?? null, say);
   const among =
-    cheapest.provenUpTo === null
-      ? ', however many parts it takes'
-      : ` of all plans in which no material needs more than ${cheapest.provenUpTo} of them`;
+    cheapest.provenUpTo === null ? ', however many parts it takes' : `, and no plan of up to ${cheapest.provenUpTo} parts is cheaper`;
   return [
     '',
-    `Lowest price${among}: ${price}`,
+    `Lowest price${cheapest.provenUpTo === null ? '' : ' found'}: ${price}${among}`,
     ...planLines(targets, laid, cheapest.planCount, say),
     ...(cheapest.more ? ['There may be further equal plans.'] : []),
   ];

@@ -2,6 +2,7 @@ import { type Hooks, partOf } from '../search/index.ts';
 import { cheapestNeeds } from './cheapestSearch.ts';
 import { holdsAll, inOrder, type Need } from './need.ts';
 import type { Parts } from './parts.ts';
+import type { PlanTable } from './planTable.ts';
 import { KEPT_PLANS, type PurchasePlan, planOf } from './purchasePlan.ts';
 import { mostNeeded, requirementsOf } from './requirements.ts';
 import { partsOf, type Shop } from './shop.ts';
@@ -16,21 +17,23 @@ export interface CheapestPlans {
   readonly planCount: number;
   /** There may be more than were counted. */
   readonly more: boolean;
-  /** Null: no plan at all is cheaper. Else none of up to so many parts, and none in which no option needs more than so many. */
+  /** Null: no plan at all is cheaper. Else none of up to so many parts. */
   readonly provenUpTo: number | null;
 }
 
 /**
  * The cheapest of all plans that serve every target, whatever their number of parts. A part of unknown price is not bought.
  *
- * @returns null where every plan that serves all holds a part of unknown price, or none does
+ * @param inTable the table of all plans of up to `mostPurchases` parts, swept up to the fewest that serve all
+ * @param fewestPurchases how many these are; null where none does
+ * @returns null where every plan that serves all holds a part of unknown price, or none was found
  * @throws RangeError on a price that is no whole number from 0; Cancelled when asked to stop
  * @source our choice of method: what the options inside the limits need, and of that the cheapest choice
  */
 export function cheapestPlans(
   targets: readonly BuyingTarget[],
   shops: readonly Shop[],
-  wish: BuyingWish,
+  { inTable, fewestPurchases, ...wish }: BuyingWish & { readonly inTable: PlanTable; readonly fewestPurchases: number | null },
   hooks: Hooks,
 ): CheapestPlans | null {
   const parts = partsOf(shops);
@@ -40,11 +43,14 @@ export function cheapestPlans(
   const isOf = (part: number): boolean => (prices[part] ?? Infinity) < Infinity;
   const requirements = requirementsOf(targets, shops, { most, isOf }, partOf(hooks, 0, 0.5));
   if (requirements.some((ways) => ways.length === 0)) return null;
-  const cheapest = cheapestNeeds(requirements, prices, partOf(hooks, 0.5, 0.5));
+  const known = fewestPurchases === null ? null : cheapestInTable(inTable, prices, fewestPurchases, targets.length);
+  const cheapest = cheapestNeeds(requirements, prices, known, partOf(hooks, 0.5, 0.5));
+  if (cheapest.plans.length === 0) return null;
   const servedBy = (need: Need): readonly number[] =>
     requirements.flatMap((ways, target) => (ways.some((way) => holdsAll(need, way)) ? [target] : []));
   // an option that needs more parts costs as much as they do at least
   const dearer = (most + 1) * Math.min(...prices) > cheapest.price;
+  const all = cheapest.proven && (dearer || needed.every((one) => one.all));
   return {
     price: cheapest.price,
     plans: [...cheapest.plans]
@@ -53,8 +59,22 @@ export function cheapestPlans(
       .map((need) => planOf(servedBy, parts, need, wish.pumps === true)),
     planCount: cheapest.plans.length,
     more: cheapest.more,
-    provenUpTo: dearer || needed.every(({ all }) => all) ? null : most,
+    provenUpTo: all ? null : inTable.mostPurchases,
   };
+}
+
+/** Of all plans in the table that serve all. */
+function cheapestInTable(table: PlanTable, prices: readonly number[], fewest: number, targetCount: number): Need | null {
+  let least = Infinity;
+  let best: Need | null = null;
+  for (let purchases = fewest; purchases <= table.mostPurchases; purchases++)
+    table.sweep(purchases, (need, count) => {
+      const price = need.reduce((sum, part) => sum + (prices[part] ?? 0), 0);
+      if (count < targetCount || price >= least) return;
+      least = price;
+      best = [...need];
+    });
+  return best;
 }
 
 function pricesOf({ wheels, pumps }: Parts, { priceOf, pumpPriceOf }: BuyingWish): readonly number[] {

@@ -8,6 +8,8 @@ export interface CheapestNeeds {
   readonly plans: readonly Need[];
   /** There may be more. */
   readonly more: boolean;
+  /** Whether none is cheaper; else the work that may go into it was used up. */
+  readonly proven: boolean;
 }
 
 /** A way to serve a target, and what all of it costs. */
@@ -22,25 +24,34 @@ interface Rest {
   readonly added: number;
 }
 
-/** More equal plans are not counted, and not more steps are made for them. */
+/** More equal plans are not counted. */
 const MOST_EQUAL = 1000;
-const MOST_STEPS = 2 ** 17;
+/** Ways looked at, for the price and again for all plans of that price: some seconds. */
+const MOST_LOOKS = 2 ** 26;
 
 /**
  * The cheapest choices that hold, of every target, one of the ways to serve it.
  *
  * @param requirements at least one way for each target
  * @param prices       of each part, whole numbers from 0
+ * @param known        a choice that does, null where none is known
  * @throws Cancelled when asked to stop
  * @source our choice of method: depth first along the ways of the target that is dearest to serve; what it costs at least is a bound
- * @example cheapestNeeds([[[0], [1]], [[1, 2]]], [5, 2, 1], {}).plans  // [[1, 2]]
+ * @example cheapestNeeds([[[0], [1]], [[1, 2]]], [5, 2, 1], null).plans  // [[1, 2]]
  */
-export function cheapestNeeds(requirements: Requirements, prices: readonly number[], { cancelled }: Hooks): CheapestNeeds {
+export function cheapestNeeds(
+  requirements: Requirements,
+  prices: readonly number[],
+  known: Need | null,
+  { cancelled }: Hooks = {},
+  mostLooks = MOST_LOOKS,
+): CheapestNeeds {
   const priceOf = (need: Need): number => need.reduce((sum, part) => sum + (prices[part] ?? 0), 0);
   const targets = requirements.map((needs) => needs.map((need): Way => ({ need, price: priceOf(need) })).sort((a, b) => a.price - b.price));
   const held = new Int32Array(prices.length);
-  let least = Infinity;
-  let plans: Need[] = [];
+  let least = known === null ? Infinity : priceOf(known);
+  let plans: Need[] = known === null ? [] : [[...known]];
+  let looks = 0;
   let steps = 0;
 
   /** The parts of a way that are not held yet; null where all are. */
@@ -53,15 +64,26 @@ export function cheapestNeeds(requirements: Requirements, prices: readonly numbe
     }
     return lacks;
   };
+  /** What a way costs on top of what is held; -1 where all of it is. */
+  const addedBy = (need: Need): number => {
+    let added = -1;
+    for (let i = 0, same = 0; i < need.length; i++) {
+      const part = need[i] ?? 0;
+      same = i > 0 && need[i - 1] === part ? same + 1 : 1;
+      if (same > (held[part] ?? 0)) added = Math.max(added, 0) + (prices[part] ?? 0);
+    }
+    return added;
+  };
   /** Null where the target is served. */
   const restOf = (ways: readonly Way[], spent: number): Rest | null => {
     let added = Infinity;
     for (const { need, price } of ways) {
       // what is held can save no more than it cost
       if (price - spent > 0 && price - spent >= added) break;
-      const lacks = lacking(need);
-      if (lacks === null) return null;
-      added = Math.min(added, priceOf(lacks));
+      looks += 1;
+      const more = addedBy(need);
+      if (more < 0) return null;
+      if (more < added) added = more;
     }
     return { ways, added };
   };
@@ -75,7 +97,7 @@ export function cheapestNeeds(requirements: Requirements, prices: readonly numbe
   /** Depth first; `equal`: also what costs as much as the cheapest so far. */
   const go = (left: readonly (readonly Way[])[], need: Need, seen: Set<string>, equal: boolean): void => {
     if (steps++ % 256 === 0 && cancelled?.()) throw new Cancelled();
-    if (equal && (steps > MOST_STEPS || plans.length >= MOST_EQUAL)) return;
+    if (looks > mostLooks || (equal && plans.length >= MOST_EQUAL)) return;
     const spent = priceOf(need);
     const isDear = (price: number): boolean => (equal ? price > least : price >= least);
     const rests = left.flatMap((ways) => restOf(ways, spent) ?? []);
@@ -109,8 +131,11 @@ export function cheapestNeeds(requirements: Requirements, prices: readonly numbe
   };
 
   go(targets, [], new Set(), false);
+  if (looks > mostLooks) return { price: least, plans, more: true, proven: false };
+  const [one] = plans;
   plans = [];
-  steps = 0;
+  looks = 0;
   go(targets, [], new Set(), true);
-  return { price: least, plans, more: steps > MOST_STEPS || plans.length >= MOST_EQUAL };
+  const more = looks > mostLooks || plans.length >= MOST_EQUAL;
+  return { price: least, plans: plans.length === 0 && one !== undefined ? [one] : plans, more, proven: true };
 }

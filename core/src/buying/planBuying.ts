@@ -55,11 +55,13 @@ export function planBuying(targets: readonly BuyingTarget[], wish: BuyingWish, h
     levels.push(levelOf(table, words, purchases, levels.at(-1)?.servedCount ?? -1));
   }
   const last = levels.at(-1);
-  const cheapest = wish.priceOf === undefined ? null : cheapestPlans(targets, shops, { ...wish, mostPurchases }, partOf(hooks, 0.6, 0.4));
+  const fewestPurchases = last?.servedCount === targets.length ? last.purchases : null;
+  const priced = { ...wish, mostPurchases, inTable: table, fewestPurchases };
+  const cheapest = wish.priceOf === undefined ? null : cheapestPlans(targets, shops, priced, partOf(hooks, 0.6, 0.4));
   hooks.progress?.(1);
   return {
     levels,
-    fewestPurchases: last?.servedCount === targets.length ? last.purchases : null,
+    fewestPurchases,
     cheapest,
     mostPurchases,
     unserved: [...targets.keys()].filter((target) => !reachable.has(target)),

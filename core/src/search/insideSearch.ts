@@ -29,6 +29,9 @@ export interface InsideSearch {
   readonly upTo: (most: number) => InsideSearch;
 }
 
+/** About so many ratios are wanted of one search. */
+const JOINS = 64;
+
 type Weight = (choice: Pair | PumpPair) => number;
 
 /** One class from each stage, and one of the pumps. */
@@ -98,7 +101,7 @@ function partsOf(problem: SearchProblem, weight: Weight, most: number, tuning: T
     .flatMap(({ factors, sum }) => {
       const space = layOut(problem, factors, tuning);
       if (space === null) return [];
-      const sides = splitSides(space, true);
+      const sides = splitSides(space, JOINS);
       return [{ sum, space, sides, reader: cellReader(space, sides) }];
     });
 }

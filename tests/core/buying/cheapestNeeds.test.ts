@@ -36,7 +36,7 @@ function everyPlan(requirements: Requirements, prices: readonly number[]): reado
 
 describe('cheapestNeeds', () => {
   it('the example of its docstring', () => {
-    expect(cheapestNeeds([[[0], [1]], [[1, 2]]], [5, 2, 1], {})).toEqual({ price: 3, plans: [[1, 2]], more: false });
+    expect(cheapestNeeds([[[0], [1]], [[1, 2]]], [5, 2, 1], null)).toEqual({ price: 3, plans: [[1, 2]], more: false, proven: true });
   });
   it('has the price of the integer program and all plans of trying every choice, on 80 random lists of needs', () => {
     let several = 0;
@@ -44,7 +44,7 @@ describe('cheapestNeeds', () => {
       const dice = diceOf(seed);
       const prices = Array.from({ length: dice.between(2, 5) }, () => dice.between(0, 4));
       const requirements = randomNeeds(dice, prices.length, dice.between(1, 4));
-      const found = cheapestNeeds(requirements, prices, {});
+      const found = cheapestNeeds(requirements, prices, null);
       const every = everyPlan(requirements, prices).filter(({ price }) => price === found.price);
       expect([found.price, found.more], `seed ${seed}`).toEqual([solve(requirements, prices, MOST_s)?.price, false]);
       expect(found.plans.map((need) => need.join()).sort(), `seed ${seed}`).toEqual(every.map(({ need }) => need.join()).sort());
@@ -57,11 +57,20 @@ describe('cheapestNeeds', () => {
       const dice = diceOf(seed);
       const prices = Array.from({ length: 40 }, () => dice.between(1, 30));
       const requirements = randomNeeds(dice, prices.length, 8);
-      expect(cheapestNeeds(requirements, prices, {}).price, `seed ${seed}`).toBe(solve(requirements, prices, MOST_s)?.price);
+      expect(cheapestNeeds(requirements, prices, null).price, `seed ${seed}`).toBe(solve(requirements, prices, MOST_s)?.price);
     }
   });
+  it('says so where the work it may do is used up, and keeps what was known before', () => {
+    const requirements = randomNeeds(diceOf(3), 30, 12);
+    const prices = Array.from({ length: 30 }, (_, i) => 1 + (i % 7));
+    const all = [...new Set(requirements.flat(2))].flatMap((part) => [part, part, part]).sort((a, b) => a - b);
+    expect(cheapestNeeds(requirements, prices, all, {}, 5)).toMatchObject({ plans: [all], more: true, proven: false });
+    expect(cheapestNeeds(requirements, prices, null, {}, 5)).toMatchObject({ price: Infinity, plans: [], proven: false });
+    const found = cheapestNeeds(requirements, prices, all);
+    expect([found.proven, found.price]).toEqual([true, solve(requirements, prices, MOST_s)?.price]);
+  });
   it('stops when told to', () => {
-    expect(() => cheapestNeeds([[[0]]], [1], { cancelled: () => true })).toThrow(Cancelled);
+    expect(() => cheapestNeeds([[[0]]], [1], null, { cancelled: () => true })).toThrow(Cancelled);
   });
 });
 
