@@ -6,10 +6,10 @@ import { PDFDocument } from 'pdf-lib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { ShopFile } from '../../core/src/file/shopFile.ts';
+import { quoteBody } from '../../core/src/quote/quote.ts';
 import { type Paper, SHEET_HEIGHT_mm } from '../../core/src/sheet/pageStyle.ts';
-import { quotePageBody } from '../../core/src/sheet/quotePage.ts';
 import { wholePage } from '../../core/src/sheet/wholePage.ts';
-import { quoted } from '../core/sheet/demoQuote.ts';
+import { quoted } from '../core/quote/demoQuote.ts';
 import { launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
 import { openDemo } from './journey.ts';
@@ -42,9 +42,9 @@ const SIZES_pt: Readonly<Record<Paper, readonly [number, number]>> = { A4: [594.
 
 describe.each(QUOTES)('%s', (_, wanted) => {
   test.each(['A4', 'Letter'] as const)('is one page of %s, nothing outside what both papers have', async (paper) => {
-    const { page: quote, rule } = quoted(wanted);
+    const quote = quoted(wanted);
     const page = await browser.newPage({ locale: 'en-US' });
-    await page.setContent(wholePage(quote.title, quotePageBody(quote, rule.svg, rule.height_mm), paper));
+    await page.setContent(wholePage(quote.page.title, quoteBody(quote), paper));
     const pdf = await page.pdf({ preferCSSPageSize: true });
     const pages = (await PDFDocument.load(pdf)).getPages();
     expect(pages).toHaveLength(1);

@@ -4,7 +4,7 @@ import { codeOf, filesUnder, withoutStrings } from './sources.ts';
 
 /** What core/src is made of, leaves first: each file at its top and each folder. Imports go to the left only, within a folder anywhere. */
 const ORDER: readonly (readonly string[])[] = [
-  ['given', 'ratio'],
+  ['calendar', 'given', 'ratio'],
   ['reading', 'search'],
   ['ratioWriting', 'reachWindow', 'units'],
   ['format', 'tables', 'working'],
@@ -22,7 +22,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['logMarks', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
-  ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
+  ['json', 'knownOnRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
   ['index', 'optionList'],
   ['optionWords'],

@@ -1,7 +1,6 @@
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
-import { type QuotedMaterial, quoteOf } from '../../../../core/src/quote.ts';
-import { quotePageBody } from '../../../../core/src/sheet/quotePage.ts';
+import { type QuotedMaterial, quoteBody, quoteOf } from '../../../../core/src/quote/quote.ts';
 import { useApp } from '../../state/app.ts';
 import { today } from '../../state/keepSheet.ts';
 import type { ReachState } from '../../state/reach.ts';
@@ -27,12 +26,14 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
     const about = {
       number: number().trim() || 'unnumbered',
       date: today(),
+      validUntil: null,
+      customer: '',
+      note: '',
       file: app.shop.name,
       say: app.say(),
       add: props.reach.add() ?? [],
     };
-    const { page, rule } = quoteOf(found.plan, found.reach, materials(), about);
-    return quotePageBody(page, rule.svg, rule.height_mm);
+    return quoteBody(quoteOf(found.plan, found.reach, materials(), about));
   });
   const print = async () => {
     if (body() !== null) await app.host.print();

@@ -1,9 +1,9 @@
-import { type BuyingTarget, bestLevel, layPlan, type Purchase, type PurchasePlan, planBuying, targetOf } from './buying/index.ts';
-import { lengthText, offRatioText, type Say } from './format.ts';
-import type { Plan } from './plan.ts';
-import { float } from './ratio.ts';
-import type { Hooks } from './search/index.ts';
-import { clip } from './sheet/paperText.ts';
+import { type BuyingTarget, bestLevel, layPlan, type Purchase, type PurchasePlan, planBuying, targetOf } from '../buying/index.ts';
+import { lengthText, offRatioText, type Say } from '../format.ts';
+import type { Plan } from '../plan.ts';
+import { float } from '../ratio.ts';
+import type { Hooks } from '../search/index.ts';
+import { clip } from '../sheet/paperText.ts';
 
 /** More wheels than this are a new rack, not an addition to one. */
 export const MOST_ADDED = 2;

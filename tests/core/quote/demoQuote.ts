@@ -2,20 +2,23 @@ import type { Say } from '../../../core/src/format.ts';
 import { resolve } from '../../../core/src/index.ts';
 import { materialReach } from '../../../core/src/materialReach.ts';
 import { triedRatios } from '../../../core/src/nearRatios.ts';
-import { type Quote, quoteOf } from '../../../core/src/quote.ts';
-import { quoteAdd } from '../../../core/src/quoteAdd.ts';
+import { quoteAdd } from '../../../core/src/quote/add.ts';
+import { type Quote, quoteOf } from '../../../core/src/quote/quote.ts';
 import { ratioOf, whole } from '../../../core/src/ratio.ts';
 import { reachOf } from '../../../core/src/reach/reach.ts';
-import { demoFile, metric } from './demoSheet.ts';
+import { demoFile, metric } from '../sheet/demoSheet.ts';
 
 interface Wanted {
   readonly machine?: string;
   readonly say?: Say;
+  readonly customer?: string;
+  readonly note?: string;
+  readonly validUntil?: string;
   readonly change?: Parameters<typeof demoFile>[0];
 }
 
 /** The quote page of a bench of the demo, from 1 to 5 with 2 %. */
-export function quoted({ machine = 'bench-1', say = metric, change }: Wanted): Quote {
+export function quoted({ machine = 'bench-1', say = metric, customer = '', note = '', validUntil, change }: Wanted): Quote {
   const file = demoFile(change);
   const materials = file.materials.map(({ id }) => {
     const plan = resolve(file, { machine, material: id }, say);
@@ -30,5 +33,14 @@ export function quoted({ machine = 'bench-1', say = metric, change }: Wanted): Q
     materials.map(({ plan }) => plan),
     say,
   );
-  return quoteOf(first.plan, reach, materials, { number: '0031', date: '24 Nov 2026', file: 'demo.ratiowright', say, add });
+  return quoteOf(first.plan, reach, materials, {
+    number: '0031',
+    date: '2026-11-24',
+    validUntil: validUntil ?? null,
+    customer,
+    note,
+    file: 'demo.ratiowright',
+    say,
+    add,
+  });
 }
