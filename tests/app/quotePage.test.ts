@@ -6,10 +6,11 @@ import { PDFDocument } from 'pdf-lib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { ShopFile } from '../../core/src/file/shopFile.ts';
-import { quoteBody } from '../../core/src/quote/quote.ts';
+import { CUSTOMER_LENGTH, quoteBody } from '../../core/src/quote/quote.ts';
 import { type Paper, SHEET_HEIGHT_mm } from '../../core/src/sheet/pageStyle.ts';
 import { wholePage } from '../../core/src/sheet/wholePage.ts';
 import { quoted } from '../core/quote/demoQuote.ts';
+import { inch } from '../core/sheet/demoSheet.ts';
 import { launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
 import { openDemo } from './journey.ts';
@@ -21,12 +22,13 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
+const long = (name: string) => `${name} ${'by the north door, behind the second column, '.repeat(5)}`.slice(0, 200);
+
 /** As many materials as a page takes and more, every name as long as a file allows. */
-function crowd(file: ShopFile): void {
+function crowd(file: ShopFile, more = 14): void {
   const [first] = file.materials;
   if (first === undefined) throw new Error('no material');
-  const long = (name: string) => `${name} ${'by the north door, behind the second column, '.repeat(5)}`.slice(0, 200);
-  for (let index = 0; index < 14; index += 1) file.materials.push({ ...structuredClone(first), id: `m${index}` });
+  for (let index = 0; index < more; index += 1) file.materials.push({ ...structuredClone(first), id: `m${index}` });
   file.shop.name = long(file.shop.name);
   for (const row of [...file.materials, ...file.machines]) row.name = long(row.name);
 }
@@ -35,6 +37,17 @@ const QUOTES = [
   ['Bench 1', {}],
   ['Bench 2', { machine: 'bench-2' }],
   ['seventeen materials with long names', { change: crowd }],
+  [
+    'twelve materials with long names, in inches with a decimal comma, a long customer and a long note',
+    {
+      machine: 'bench-2',
+      say: inch,
+      change: (file: ShopFile) => crowd(file, 9),
+      customer: long('Pellow Boats').slice(0, CUSTOMER_LENGTH),
+      note: long('For the second line'),
+      validUntil: '2026-12-24',
+    },
+  ],
 ] as const;
 
 // Paper sizes as Chromium prints them; a millimetre is 72/25.4 points [PDF reference: 72 points to the inch].
@@ -81,7 +94,7 @@ test('in the window: by its key, with the figures of the window that is shown, a
   await page.locator('.paper-holder').waitFor();
   await page.getByRole('textbox', { name: 'Number' }).fill('0031');
   await expect.poll(() => page.locator('.paper-holder .sheet').textContent()).toContain('Quote page 0031');
-  await expect.poll(() => page.locator('.paper-holder .sheet').textContent()).toContain('Adding 1 wheel');
+  await expect.poll(() => page.locator('.paper-holder .sheet').textContent()).toContain('With 1 wheel added');
   const words = ((await page.locator('.paper-holder .sheet').textContent()) ?? '').replaceAll('\u00A0', ' ');
   for (const said of ['191 ratios', '95.42 % of the window', '7.14 %', 'invented example', 'to be proved by a ratio check'])
     expect(words).toContain(said);

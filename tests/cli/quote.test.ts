@@ -28,7 +28,7 @@ test('customer, note and days of validity stand on the page', () => {
   expect(ran.exit).toBe(0);
   for (const line of ['customer: Pellow Boats', 'Second line.']) expect(ran.out.split('\n')).toContain(line);
   // 30 days after 24 November [Gregorian calendar].
-  expect(ran.out).toContain('\nValid until 2026-12-24, or');
+  expect(ran.out).toContain('\nValid until 2026-12-24, unless');
 });
 test('what does not fit the page, and a day that is none, exit 2 with their limits', () => {
   const window = ['quote', 'demo.ratiowright', '--machine', 'bench-1', '--window', '1:5'] as const;

@@ -17,7 +17,7 @@ const NAME_LENGTH = 28;
  * @param plans  of the materials, on one machine
  * @returns none where no material has limits, or where the search takes any wheel as it is
  * @source the exact buying plan
- * @example quoteAdd([E12, U40 and L5 on Bench 1 of the demo], say)  // 'Adding 1 wheel brings 3 of the 3 …: 08B 14 T, bore 25.00 mm; or 08B 37 T, bore 25.00 mm.', …
+ * @example quoteAdd([E12, U40 and L5 on Bench 1 of the demo], say)  // 'With 1 wheel added, the fewest, all 3 materials …: 08B 14 T, bore 25.00 mm; or 08B 37 T, bore 25.00 mm.', …
  */
 export function quoteAdd(plans: readonly Plan[], say: Say, hooks: Hooks = {}): readonly string[] {
   const targets = plans.flatMap((plan) => targetOf(plan) ?? []);
@@ -27,16 +27,25 @@ export function quoteAdd(plans: readonly Plan[], say: Say, hooks: Hooks = {}): r
   const best = bestLevel(found);
   const unserved =
     found.unserved.length === 0 ? [] : [`No ${MOST_ADDED} wheels bring these inside their limits: ${names(targets, found.unserved)}.`];
-  const count = `${best.servedCount} of the ${targets.length} materials that have limits inside their limits`;
-  if (best.purchases === 0) return [`Nothing to add: the rack as it is brings ${count}.`, ...unserved];
+  if (best.servedCount === 0) return unserved;
+  const served = servedText(best.servedCount, targets.length);
+  if (best.purchases === 0) return [`Nothing to add: with the rack as it is, ${served}.`, ...unserved];
   const told = best.plans.slice(0, TOLD).map(({ purchases }) => purchases.map((purchase) => purchaseText(purchase, say)).join(' and '));
   const more = best.planCount > TOLD ? `; or one of ${best.planCount - TOLD} more equal choices` : '';
   const wheels = best.purchases === 1 ? '1 wheel' : `${best.purchases} wheels`;
   return [
-    `Adding ${wheels}, the fewest, brings ${count}: ${told.join('; or ')}${more}.`,
+    `With ${wheels} added, the fewest, ${served}: ${told.join('; or ')}${more}.`,
     ...best.plans.slice(0, TOLD).flatMap((plan) => thenText(targets, plan, say)),
     ...unserved,
   ];
+}
+
+function servedText(servedCount: number, count: number): string {
+  if (count === 1) return 'the one material that has limits is inside them';
+  const of = `${count} materials that have limits`;
+  return servedCount === count
+    ? `all ${of} are inside them`
+    : `${servedCount} of the ${of} ${servedCount === 1 ? 'is' : 'are'} inside them`;
 }
 
 const names = (targets: readonly BuyingTarget[], indexes: readonly number[]): string =>

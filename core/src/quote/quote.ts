@@ -56,8 +56,9 @@ const CAUTIONS: readonly string[] = [
   'Sprockets are changed with the drive locked out and the pressure released; all guards are back before anything turns.',
 ];
 
-const LEGEND =
-  'Each stroke is a ratio that can be built; the grey shape counts them. A pole is a ratio that is wanted, dashed lines its limits, the thick bar its best option.';
+const STROKES = 'Each stroke is a ratio that can be built, the grey shape how many.';
+const NO_STROKES = 'The grey shape is how many ratios can be built; they are too many to draw each.';
+const POLES = 'A pole is a ratio wanted, its limits dashed, its best option the thick bar.';
 
 /**
  * What a machine can mix, on one page for a customer: its reach by volume and weight, the worst target, the flow, the shop's materials,
@@ -76,16 +77,13 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
     title: `What ${clip(plan.machine.name, NAME_LENGTH)} can mix`,
     number: `Quote page ${number}`,
     date: clip(about.date, SHORT_LENGTH),
-    valid:
-      validUntil === null
-        ? 'Valid until the machine, the rack or a material changes'
-        : `Valid until ${validUntil}, or until the machine, the rack or a material changes`,
+    valid: validUntil === null ? 'Valid until anything it rests on changes' : `Valid until ${validUntil}, unless what it rests on changes`,
     machine: clip(plan.machine.name, NAME_LENGTH),
     customer: clip(customer, CUSTOMER_LENGTH),
     note: clip(about.note, NOTE_LENGTH),
     shop: clip(plan.shop, NAME_LENGTH),
-    window: `${windowText(reach.wish, say)} by volume; log scale, more B to the left; black bars are gaps wider than ${tolerance}`,
-    legend: LEGEND,
+    window: `${windowText(reach.wish, say)} by volume; log scale, more B to the left; ${gapsDrawn(reach)} wider than ${tolerance}`,
+    legend: `${reach.ratios === null ? NO_STROKES : STROKES} ${POLES}`,
     invented: plan.invented ? 'invented example' : null,
     cautions: CAUTIONS,
     reach: reachRows(plan, reach, say),
@@ -107,6 +105,11 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
 export function quoteBody({ page, rule }: Quote): SheetBody {
   const { svg, height_mm } = ruleSvg(rule);
   return quotePageBody(page, svg, height_mm);
+}
+
+function gapsDrawn({ gaps, moreGaps }: Reach): string {
+  if (gaps.length === 0) return moreGaps === null ? 'not looked for were gaps' : 'no gap is';
+  return moreGaps === 0 ? 'black bars are gaps' : `black bars are the ${gaps.length} widest gaps of those`;
 }
 
 function ruleOf(reach: Reach, materials: readonly QuotedMaterial[], say: Say): RuleDrawing {

@@ -86,6 +86,11 @@ ul,ol{list-style:none}
 ul+.note,table+.note{margin-top:.2em}
 .offers{table-layout:fixed;font-size:.9em}
 ${OFFERS}
+.listed{font-size:.9em}
+.listed li{padding-left:.9em;text-indent:-.9em}
+.listed li::before{content:"• "}
+.halves{display:grid;grid-template-columns:1fr 1fr;gap:0 6mm}
+.stop li{padding-left:.9em;text-indent:-.9em}
 .own{border-left:.5mm solid #000;padding-left:2mm}
 .reachrows{margin-top:1mm}
 .reachrows div{display:grid;grid-template-columns:46mm 50mm 1fr;gap:0 2mm;border-bottom:.15mm solid #777;padding:.12em 0}

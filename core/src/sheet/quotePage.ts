@@ -1,4 +1,4 @@
-import { LINE, textHeight_em } from './columns.ts';
+import { LINE, sentenceColumns, textHeight_em } from './columns.ts';
 import { footBlock } from './foot.ts';
 import { escaped } from './html.ts';
 import { OFFER_COLUMNS_mm, SHEET_HEIGHT_mm, SHEET_WIDTH_mm } from './pageStyle.ts';
@@ -59,18 +59,19 @@ const LIST_mm = SHEET_WIDTH_mm - 6;
  * @returns markup without style attributes; the user's own words are escaped
  */
 export function quotePageBody(page: QuotePage, svg: string, height_mm: number): SheetBody {
+  const size_pt = typeSize_pt(page, height_mm);
   const blocks = [
     headingBlock(page),
     ...(page.note === '' ? [] : [`<p class="own">${escaped(page.note)}</p>`]),
     `<section class="stop"><b>NOT A RELEASE FOR PRODUCTION</b>${list(page.cautions)}</section>`,
     `<section><h2>Reach <span>${escaped(page.window)}</span></h2>${svg}${noteBlock(page.legend)}${rowsBlock(page.reach)}</section>`,
     `<section><h2>Your materials</h2>${tableBlock(page.materials)}${page.definitions.map(noteBlock).join('')}</section>`,
-    ...(page.add.length === 0 ? [] : [`<section class="warn"><h2>What to add</h2>${list(page.add)}</section>`]),
-    `<section class="warn"><h2>What this rests on</h2>${list(page.assumptions)}</section>`,
+    ...(page.add.length === 0 ? [] : [`<section><h2>What to add</h2><div class="listed">${list(page.add)}</div></section>`]),
+    `<section><h2>What this rests on</h2>${columnsBlock(page.assumptions, size_pt)}</section>`,
     `<section class="sign">${page.signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
     footBlock(page.footer, page.invented),
   ];
-  return { html: `<div class="page quote">${blocks.join('\n')}</div>`, size_pt: typeSize_pt(page, height_mm) };
+  return { html: `<div class="page quote">${blocks.join('\n')}</div>`, size_pt };
 }
 
 function headingBlock({ title, number, date, valid, customer, shop, invented }: QuotePage): string {
@@ -82,6 +83,11 @@ function headingBlock({ title, number, date, valid, customer, shop, invented }: 
 const noteBlock = (words: string): string => `<p class="note">${escaped(words)}</p>`;
 
 const list = (words: readonly string[]): string => `<ul>${words.map((word) => `<li>${escaped(word)}</li>`).join('')}</ul>`;
+
+function columnsBlock(words: readonly string[], size_pt: number): string {
+  const { first, second } = sentenceColumns(words, em_mm(size_pt));
+  return `<div class="listed halves">${list(first)}${list(second)}</div>`;
+}
 
 const rowsBlock = (rows: readonly RatioRow[]): string =>
   `<dl class="reachrows">${rows.map(({ what, figure, against }) => `<div><dt>${escaped(what)}</dt><dd><b>${escaped(figure)}</b></dd><dd>${escaped(against)}</dd></div>`).join('')}</dl>`;
@@ -120,8 +126,8 @@ function height_mm(page: QuotePage, picture_mm: number, em: number): number {
     1.95 * em + 0.6 * em + 2.4 + listed_mm(page.cautions, 1),
     h2_mm + picture_mm + legend_mm + rows_mm + 2,
     h2_mm + table_mm + notes_mm,
-    ...(page.add.length === 0 ? [] : [h2_mm + 0.7 * em + listed_mm(page.add, 0.82)]),
-    h2_mm + 0.7 * em + listed_mm(page.assumptions, 0.82),
+    ...(page.add.length === 0 ? [] : [h2_mm + listed_mm(page.add, 0.9)]),
+    h2_mm + sentenceColumns(page.assumptions, em).height_em * em,
     7.7 + 1.3 * em,
     Math.max(6 + 1.1 * em, 2 * textHeight_em([page.footer], 80, 0.85, em) * em),
   ];

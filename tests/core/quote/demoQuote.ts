@@ -1,12 +1,14 @@
 import type { Say } from '../../../core/src/format.ts';
-import { resolve } from '../../../core/src/index.ts';
+import { type Plan, resolve } from '../../../core/src/index.ts';
 import { materialReach } from '../../../core/src/materialReach.ts';
 import { triedRatios } from '../../../core/src/nearRatios.ts';
 import { quoteAdd } from '../../../core/src/quote/add.ts';
 import { type Quote, quoteOf } from '../../../core/src/quote/quote.ts';
 import { ratioOf, whole } from '../../../core/src/ratio.ts';
-import { reachOf } from '../../../core/src/reach/reach.ts';
-import { demoFile, metric } from '../sheet/demoSheet.ts';
+import { type Reach, reachOf } from '../../../core/src/reach/reach.ts';
+import { demoFile, demoPlan, metric } from '../sheet/demoSheet.ts';
+
+const ONE_TO_FIVE = { low: whole(1), high: whole(5), tolerance: ratioOf(1, 50), bins: 40 };
 
 interface Wanted {
   readonly machine?: string;
@@ -15,6 +17,12 @@ interface Wanted {
   readonly note?: string;
   readonly validUntil?: string;
   readonly change?: Parameters<typeof demoFile>[0];
+}
+
+/** Bench 1 of the demo with its first material, and its reach from 1 to 5 with 2 %. */
+export function demoReach(): { readonly plan: Plan; readonly reach: Reach } {
+  const plan = demoPlan({ selection: { machine: 'bench-1', material: 'e12' } });
+  return { plan, reach: reachOf(plan, ONE_TO_FIVE) };
 }
 
 /** The quote page of a bench of the demo, from 1 to 5 with 2 %. */
@@ -28,7 +36,7 @@ export function quoted({ machine = 'bench-1', say = metric, customer = '', note 
   });
   const [first] = materials;
   if (first === undefined) throw new Error('no material');
-  const reach = reachOf(first.plan, { low: whole(1), high: whole(5), tolerance: ratioOf(1, 50), bins: 40 });
+  const reach = reachOf(first.plan, ONE_TO_FIVE);
   const add = quoteAdd(
     materials.map(({ plan }) => plan),
     say,

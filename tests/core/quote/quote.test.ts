@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { type Quote, quoteBody } from '../../../core/src/quote/quote.ts';
+import type { ShopFile } from '../../../core/src/file/shopFile.ts';
+import type { Plan } from '../../../core/src/plan.ts';
+import { quoteAdd } from '../../../core/src/quote/add.ts';
+import { type Quote, quoteBody, quoteOf } from '../../../core/src/quote/quote.ts';
+import type { Reach } from '../../../core/src/reach/reach.ts';
 import { quoteLines } from '../../../core/src/sheet/quoteLines.ts';
-import { bench, inch } from '../sheet/demoSheet.ts';
-import { quoted } from './demoQuote.ts';
+import { bench, demoFile, demoPlan, inch, metric } from '../sheet/demoSheet.ts';
+import { demoReach, quoted } from './demoQuote.ts';
 
 const text = ({ page }: Quote): string => `${quoteLines(page).join('\n').replaceAll('\u00A0', '~')}\n`;
 
@@ -33,7 +37,7 @@ describe('Bench 1 [invented example, worked out apart from this program]', () =>
   });
   test('what to add: one sprocket for L5, of two equal choices', () => {
     expect(page.add.map((words) => words.replaceAll('\u00A0', ' '))).toEqual([
-      'Adding 1 wheel, the fewest, brings 3 of the 3 materials that have limits inside their limits: 08B 14 T, bore 25.00 mm; or 08B 37 T, bore 25.00 mm.',
+      'With 1 wheel added, the fewest, all 3 materials that have limits are inside them: 08B 14 T, bore 25.00 mm; or 08B 37 T, bore 25.00 mm.',
       expect.stringMatching(/^With 14 T: L5 laminating resin /),
       expect.stringMatching(/^With 37 T: L5 laminating resin /),
     ]);
@@ -115,7 +119,7 @@ describe('whom it is for, a note, and how long it holds', () => {
     expect(lines.slice(0, 9)).toEqual([
       'What Bench 1 can mix',
       'Quote page 0031, 2026-11-24',
-      'Valid until 2026-12-24, or until the machine, the rack or a material changes',
+      'Valid until 2026-12-24, unless what it rests on changes',
       'machine: Bench 1',
       'shop: Ostermere Example Works',
       'customer: Pellow Boats',
@@ -130,5 +134,59 @@ describe('whom it is for, a note, and how long it holds', () => {
     const { html } = quoteBody(quoted({}));
     expect(html).not.toContain('for </div>');
     expect(html).not.toContain('class="own"');
+  });
+});
+
+describe('what stands on the rule is said as it is', () => {
+  const { plan, reach } = demoReach();
+  const about = { number: '1', date: '2026-11-24', validUntil: null, customer: '', note: '', file: 'f', say: metric, add: [] };
+  const words = (changed: Partial<Reach>) => {
+    const { page } = quoteOf(plan, { ...reach, ...changed }, [], about);
+    return `${page.window.split('; ').at(-1)} | ${page.legend.split('.')[0]}`.replaceAll('\u00A0', ' ');
+  };
+  test.each<[string, Partial<Reach>, string]>([
+    [
+      'both gaps of the window',
+      {},
+      'black bars are gaps wider than ± 2 % | Each stroke is a ratio that can be built, the grey shape how many',
+    ],
+    [
+      'the widest of many',
+      { moreGaps: 9 },
+      'black bars are the 2 widest gaps of those wider than ± 2 % | Each stroke is a ratio that can be built, the grey shape how many',
+    ],
+    ['none', { gaps: [], moreGaps: 0 }, 'no gap is wider than ± 2 % | Each stroke is a ratio that can be built, the grey shape how many'],
+    [
+      'too many of all',
+      { gaps: [], moreGaps: null, ratios: null },
+      'not looked for were gaps wider than ± 2 % | The grey shape is how many ratios can be built; they are too many to draw each',
+    ],
+  ])('%s', (_, changed, said) => {
+    expect(words(changed)).toBe(said);
+  });
+});
+
+describe('what to add', () => {
+  const plans = (change?: (file: ShopFile) => void) => {
+    const file = demoFile(change);
+    return file.materials.map(({ id }) => demoPlan({ selection: { machine: 'bench-1', material: id }, ...(change && { change }) }));
+  };
+  const sentences = (of: readonly Plan[]) => quoteAdd(of, metric).map((words) => words.replaceAll('\u00A0', ' '));
+  const [e12, u40, l5] = plans();
+  if (e12 === undefined || u40 === undefined || l5 === undefined) throw new Error('the demo has three materials');
+
+  test('nothing where all are inside already; of one material that is said', () => {
+    expect(sentences([e12, u40])).toEqual(['Nothing to add: with the rack as it is, all 2 materials that have limits are inside them.']);
+    expect(sentences([e12])).toEqual(['Nothing to add: with the rack as it is, the one material that has limits is inside them.']);
+    expect(sentences([l5])[0]).toMatch(/^With 1 wheel added, the fewest, the one material that has limits is inside them: 08B 14 T, /);
+  });
+  test('what no two wheels bring inside is named', () => {
+    const far = plans((file) => {
+      const [first] = file.materials;
+      if (first !== undefined) first.ratio = { basis: 'volume', parts: '100 : 1' };
+    });
+    expect(sentences(far.slice(0, 1))).toEqual(['No 2 wheels bring these inside their limits: E12 casting epoxy.']);
+    expect(sentences(far)).toContain('No 2 wheels bring these inside their limits: E12 casting epoxy.');
+    expect(sentences(far)[0]).toMatch(/^With 1 wheel added, the fewest, 2 of the 3 materials that have limits are inside them: /);
   });
 });
