@@ -24,7 +24,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['json', 'knownOnRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
-  ['index', 'optionList'],
+  ['index', 'optionList', 'productText'],
   ['optionWords'],
   ['comparison', 'materialReach'],
   ['quote'],
