@@ -15,6 +15,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
   'pieces, options and changes, counted': ['quantity', 'added', 'purchases', 'changed', 'ways', 'buildable', 'inside', 'rank'],
   'a place in a list or a text': ['fitted', 'train', 'stage', 'shaft', 'at', 'line', 'row', 'rows', 'lastRow', 'column', 'columns'],
   'wheels to buy, counted': ['fewestPurchases', 'mostPurchases'],
+  'days of the calendar, counted': ['validDays'],
   'money, a whole number of the smallest coin': ['price'],
   'targets, by their place in a list': ['target', 'served', 'unserved', 'alone', 'lost'],
   'ratios and options, counted; places on the slide, in steps': [

@@ -9,6 +9,8 @@ import { clip } from '../sheet/paperText.ts';
 export const MOST_ADDED = 2;
 /** So many equal choices are told; of more, how many there are. */
 const TOLD = 4;
+/** So many materials are named in one sentence. */
+const NAMED = 8;
 const NAME_LENGTH = 28;
 
 /**
@@ -26,7 +28,14 @@ export function quoteAdd(plans: readonly Plan[], say: Say, hooks: Hooks = {}): r
   const found = planBuying(targets, { teeth: choice.teeth, mostPurchases: MOST_ADDED }, hooks);
   const best = bestLevel(found);
   const unserved =
-    found.unserved.length === 0 ? [] : [`No ${MOST_ADDED} wheels bring these inside their limits: ${names(targets, found.unserved)}.`];
+    found.unserved.length === 0
+      ? []
+      : [
+          `No ${MOST_ADDED} wheels bring these inside their limits: ${some(
+            found.unserved.map((index) => nameOf(targets[index])),
+            ', ',
+          )}.`,
+        ];
   if (best.servedCount === 0) return unserved;
   const served = servedText(best.servedCount, targets.length);
   if (best.purchases === 0) return [`Nothing to add: with the rack as it is, ${served}.`, ...unserved];
@@ -48,8 +57,13 @@ function servedText(servedCount: number, count: number): string {
     : `${servedCount} of the ${of} ${servedCount === 1 ? 'is' : 'are'} inside them`;
 }
 
-const names = (targets: readonly BuyingTarget[], indexes: readonly number[]): string =>
-  indexes.map((index) => clip(targets[index]?.plan.material.name ?? '', NAME_LENGTH)).join(', ');
+const nameOf = (target: BuyingTarget | undefined): string => clip(target?.plan.material.name ?? '', NAME_LENGTH);
+
+/** A page has room for the first few; of the others, how many there are. */
+function some(words: readonly string[], between: string): string {
+  const rest = words.length > NAMED ? [`and ${words.length - NAMED} more`] : [];
+  return [...words.slice(0, NAMED), ...rest].join(between);
+}
 
 function purchaseText({ wheel, quantity }: Purchase, say: Say): string {
   const bore = wheel.bore_m.known ? `, bore ${lengthText(float(wheel.bore_m.value), say, 2)}` : ', bore as the shaft';
@@ -60,8 +74,8 @@ function purchaseText({ wheel, quantity }: Purchase, say: Say): string {
 function thenText(targets: readonly BuyingTarget[], plan: PurchasePlan, say: Say): readonly string[] {
   const needed = new Set(plan.purchases.flatMap(({ lost }) => lost));
   const then = layPlan(targets, plan).options.flatMap((option, index) =>
-    option !== null && needed.has(index) ? [`${names(targets, [index])} ${offRatioText(option.offRatio, say)}`] : [],
+    option !== null && needed.has(index) ? [`${nameOf(targets[index])} ${offRatioText(option.offRatio, say)}`] : [],
   );
   const wheels = plan.purchases.map(({ wheel }) => `${wheel.teeth}\u00A0T`).join(' and ');
-  return then.length === 0 ? [] : [`With ${wheels}: ${then.join('; ')}.`];
+  return then.length === 0 ? [] : [`With ${wheels}: ${some(then, '; ')}.`];
 }

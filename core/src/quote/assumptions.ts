@@ -2,11 +2,12 @@ import { fixed, type Say } from '../format.ts';
 import type { MaterialReach } from '../materialReach.ts';
 import { type Plan, SIDES, type Stage } from '../plan.ts';
 import { whole } from '../ratio.ts';
-import { displacementText, shortName } from '../sheet/paperText.ts';
+import { clip, displacementText, shortName } from '../sheet/paperText.ts';
 import { fittedPumps } from '../train.ts';
 
 /** What is not given is named as often as this; of more, how many there are. */
 const NAMED = 5;
+const WHAT_LENGTH = 60;
 
 const WHEELS: Readonly<Record<Plan['choice']['wheels'], string>> = {
   rack: 'those on the rack and on the machine',
@@ -49,7 +50,8 @@ const stageText = ({ name, size }: Stage): string => `${shortName(name)}, ${size
 function notInTheWorstCase(materials: readonly MaterialReach[]): readonly string[] {
   const best = materials.flatMap((one) => one.best ?? []);
   const counts = new Map<string, number>();
-  for (const { notGiven } of best) for (const what of notGiven) counts.set(what, (counts.get(what) ?? 0) + 1);
+  for (const { notGiven } of best)
+    for (const what of notGiven.map((one) => clip(one, WHAT_LENGTH))) counts.set(what, (counts.get(what) ?? 0) + 1);
   if (counts.size === 0) return [];
   const words = [...counts].map(([what, count]) => (count === best.length ? what : `${what} (${count} of ${best.length} materials)`));
   const rest = words.length > NAMED ? `, and ${words.length - NAMED} more` : '';

@@ -84,7 +84,7 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
     shop: clip(plan.shop, NAME_LENGTH),
     window: `${windowText(reach.wish, say)} by volume; log scale, more B to the left; ${gapsDrawn(reach)} wider than ${tolerance}`,
     legend: `${reach.ratios === null ? NO_STROKES : STROKES} ${POLES}`,
-    invented: plan.invented ? 'invented example' : null,
+    invented: plan.invented ? 'invented example' : '',
     cautions: CAUTIONS,
     reach: reachRows(plan, reach, say),
     materials: materialTable(rows),

@@ -1,6 +1,6 @@
 import type { Mark } from '../band.ts';
 import { fixed, type Say } from '../format.ts';
-import type { ReachRule, RuleFlag, Stretch } from '../reachRule.ts';
+import type { ReachRule, Stretch } from '../reachRule.ts';
 import { escaped } from '../sheet/html.ts';
 import { SHEET_WIDTH_mm } from '../sheet/pageStyle.ts';
 
@@ -31,7 +31,18 @@ export interface RuleDrawing {
   readonly above: readonly RuleMark[];
   readonly below: readonly RuleMark[];
   readonly gaps: readonly Stretch[];
-  readonly flags: readonly Omit<RuleFlag, 'id'>[];
+  readonly flags: readonly Flag[];
+}
+
+/** A material at its wanted ratio; what is absent is not on the rule. */
+interface Flag {
+  readonly at: number;
+  /** The lane of its words. */
+  readonly row?: number;
+  readonly toLeft: boolean;
+  readonly words: string;
+  readonly limits?: Stretch;
+  readonly best?: number;
 }
 
 /** The drawing with its height. */
@@ -47,7 +58,8 @@ export interface QuoteRule {
  * @source our choice: places to a hundredth of a per cent, which is a fiftieth of a millimetre
  */
 export function ruleDrawing(rule: ReachRule, sentence: string, say: Say): RuleDrawing {
-  const place = (at: number) => Number(at.toFixed(2));
+  // The file knows no minus zero.
+  const place = (at: number) => Number(at.toFixed(2)) + 0;
   const stretch = ({ from, to }: Stretch): Stretch => ({ from: place(from), to: place(to) });
   const mark = ({ at, value, places }: Mark): RuleMark => ({ at: place(at), text: fixed(value, places, say) });
   return {
@@ -60,11 +72,11 @@ export function ruleDrawing(rule: ReachRule, sentence: string, say: Say): RuleDr
     gaps: rule.gaps.map(stretch),
     flags: rule.flags.map(({ at, row, toLeft, words, limits, best }) => ({
       at: place(at),
-      row,
+      ...(row === null ? {} : { row }),
       toLeft,
       words,
-      limits: limits === null ? null : stretch(limits),
-      best: best === null ? null : place(best),
+      ...(limits === null ? {} : { limits: stretch(limits) }),
+      ...(best === null ? {} : { best: place(best) }),
     })),
   };
 }
@@ -106,18 +118,16 @@ function markShape({ at, text }: RuleMark, y: number): string {
   return `<path d="M${mm(at)} ${y}v1" stroke="#000" stroke-width=".2"/><text x="${mm(at)}" y="${y + 4}" text-anchor="${anchorAt(at)}">${escaped(text)}</text>`;
 }
 
-type Flag = RuleDrawing['flags'][number];
-
-const topOf = ({ row }: Flag): number | null => (row === null ? null : row * LANE + 0.5);
+const topOf = ({ row }: Flag): number | null => (row === undefined ? null : row * LANE + 0.5);
 
 function poleShape(flag: Flag, hill: number, axis: number): string {
   const { at, limits, best } = flag;
-  const ends = limits === null ? [] : [limits.from, limits.to];
+  const ends = limits === undefined ? [] : [limits.from, limits.to];
   const dashes = ends.map(
     (end) => `<path d="M${mm(end)} ${axis - STROKES - 3}V${axis}" stroke="#000" stroke-width=".25" stroke-dasharray="1 .5"/>`,
   );
   const bar =
-    best === null ? '' : `<rect x="${mm(best)}" y="${axis - STROKES}" width="1" height="${STROKES}" transform="translate(-.5 0)"/>`;
+    best === undefined ? '' : `<rect x="${mm(best)}" y="${axis - STROKES}" width="1" height="${STROKES}" transform="translate(-.5 0)"/>`;
   return `<path d="M${mm(at)} ${topOf(flag) ?? hill}V${axis}" stroke="#000" stroke-width=".3"/>${dashes.join('')}${bar}`;
 }
 

@@ -12,7 +12,7 @@ export function quoteLines(page: QuotePage): readonly string[] {
     `machine: ${page.machine}`,
     `shop: ${page.shop}`,
     ...(page.customer === '' ? [] : [`customer: ${page.customer}`]),
-    ...(page.invented === null ? [] : [page.invented]),
+    ...(page.invented === '' ? [] : [page.invented]),
     ...(page.note === '' ? [] : [page.note]),
     ...titled('NOT A RELEASE FOR PRODUCTION', page.cautions),
     ...titled(`Reach: ${page.window}`, [page.legend, ...page.reach.map(row)]),

@@ -28,7 +28,8 @@ export interface QuotePage {
   readonly window: string;
   /** What stands for what on the rule. */
   readonly legend: string;
-  readonly invented: string | null;
+  /** Empty for a real shop. */
+  readonly invented: string;
   readonly cautions: readonly string[];
   readonly reach: readonly RatioRow[];
   readonly materials: QuoteTable;
@@ -69,13 +70,13 @@ export function quotePageBody(page: QuotePage, svg: string, height_mm: number): 
     ...(page.add.length === 0 ? [] : [`<section><h2>What to add</h2><div class="listed">${list(page.add)}</div></section>`]),
     `<section><h2>What this rests on</h2>${columnsBlock(page.assumptions, size_pt)}</section>`,
     `<section class="sign">${page.signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
-    footBlock(page.footer, page.invented),
+    footBlock(page.footer, page.invented === '' ? null : page.invented),
   ];
   return { html: `<div class="page quote">${blocks.join('\n')}</div>`, size_pt };
 }
 
 function headingBlock({ title, number, date, valid, customer, shop, invented }: QuotePage): string {
-  const shopLine = [...(invented === null ? [] : [invented]), shop].map(escaped).join(' · ');
+  const shopLine = [...(invented === '' ? [] : [invented]), shop].map(escaped).join(' · ');
   const whom = customer === '' ? '' : `<div class="big">for ${escaped(customer)}</div>`;
   return `<header class="top"><div><h1 class="two">${escaped(title)}</h1><div class="one">${shopLine}</div></div><div class="right">${whom}<div>${escaped(number)}, ${escaped(date)}</div><div>${escaped(valid)}</div></div></header>`;
 }

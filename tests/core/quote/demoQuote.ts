@@ -1,9 +1,9 @@
 import type { Say } from '../../../core/src/format.ts';
-import { type Plan, resolve } from '../../../core/src/index.ts';
+import { type Plan, resolve, type ShopFile } from '../../../core/src/index.ts';
 import { materialReach } from '../../../core/src/materialReach.ts';
 import { triedRatios } from '../../../core/src/nearRatios.ts';
 import { quoteAdd } from '../../../core/src/quote/add.ts';
-import { type Quote, quoteOf } from '../../../core/src/quote/quote.ts';
+import { type Quote, type QuotedMaterial, quoteOf } from '../../../core/src/quote/quote.ts';
 import { ratioOf, whole } from '../../../core/src/ratio.ts';
 import { type Reach, reachOf } from '../../../core/src/reach/reach.ts';
 import { demoFile, demoPlan, metric } from '../sheet/demoSheet.ts';
@@ -25,15 +25,20 @@ export function demoReach(): { readonly plan: Plan; readonly reach: Reach } {
   return { plan, reach: reachOf(plan, ONE_TO_FIVE) };
 }
 
-/** The quote page of a bench of the demo, from 1 to 5 with 2 %. */
-export function quoted({ machine = 'bench-1', say = metric, customer = '', note = '', validUntil, change }: Wanted): Quote {
-  const file = demoFile(change);
-  const materials = file.materials.map(({ id }) => {
+/** The materials of a file on one of its benches, each with its best option. */
+export function quotedMaterials(file: ShopFile, machine = 'bench-1', say = metric): readonly QuotedMaterial[] {
+  return file.materials.map(({ id }) => {
     const plan = resolve(file, { machine, material: id }, say);
     if (!plan.ok) throw new Error(`${id} does not resolve`);
     const best = triedRatios(plan.value).near(plan.value.mix.wantedBPerA, 1)[0]?.first ?? null;
     return { plan: plan.value, row: materialReach(plan.value, best, say) };
   });
+}
+
+/** The quote page of a bench of the demo, from 1 to 5 with 2 %. */
+export function quoted({ machine = 'bench-1', say = metric, customer = '', note = '', validUntil, change }: Wanted): Quote {
+  const file = demoFile(change);
+  const materials = quotedMaterials(file, machine, say);
   const [first] = materials;
   if (first === undefined) throw new Error('no material');
   const reach = reachOf(first.plan, ONE_TO_FIVE);
