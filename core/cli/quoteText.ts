@@ -49,7 +49,7 @@ export function quoteText(file: ShopFile, window: Window, call: Call): Outcome<M
     ok: true,
     findings: main.findings,
     value: {
-      text: `${call.json ? text : text.replaceAll('\u00a0', ' ')}\n`,
+      text: `${call.json ? text : text.replaceAll('\u00a0', ' ').replaceAll('\u2011', '-')}\n`,
       html: () => wholePage(page.title, quoteBody(quote), call.paper),
       machine: plan.machine.name,
     },

@@ -246,3 +246,22 @@ test('a quote is kept once, in one undo step; the kept one prints as it was, wha
   await expect.poll(() => onPaper(page)).toContain('Quote page 0003');
   await app.close();
 });
+
+test('what was kept can be printed again while the plan is not complete', async () => {
+  const app = await opened();
+  const { page } = app;
+  await page.getByRole('button', { name: 'Keep this quote' }).click();
+  await page.locator('[data-quote]').waitFor();
+  const asKept = await onPaper(page);
+  await page.keyboard.press('Alt+1');
+  const speed = page.locator('[data-place="machines.0.motor.speed"]').first();
+  await speed.fill('');
+  await page.keyboard.press('Alt+4');
+  await page.getByRole('button', { name: /^Kept quote pages/ }).click();
+  await page.getByText('The plan is not complete yet').waitFor();
+  expect(await page.getByRole('button', { name: 'Keep this quote' }).isDisabled()).toBe(true);
+  await page.getByRole('button', { name: 'Show quote page 0001' }).click();
+  await expect.poll(() => onPaper(page)).toBe(asKept);
+  expect(await page.getByRole('button', { name: 'Print quote page 0001' }).isEnabled()).toBe(true);
+  await app.close();
+});

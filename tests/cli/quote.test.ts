@@ -11,7 +11,7 @@ const demo = ['quote', 'demo.ratiowright', '--machine', 'bench-1', '--number', '
 test('the quote page as text is the page that the window prints', () => {
   const ran = ratiowright(...demo, '--window', '1:5');
   expect([ran.exit, ran.err]).toEqual([0, '']);
-  const lines = quoteLines(quoted({}).page).join('\n').replaceAll('\u00A0', ' ');
+  const lines = quoteLines(quoted({}).page).join('\n').replaceAll('\u00A0', ' ').replaceAll('\u2011', '-');
   expect(ran.out).toBe(`${lines}\n`);
 });
 test('as a page to print, and as JSON', () => {

@@ -5,6 +5,8 @@ import type { QuoteTable } from '../sheet/quotePage.ts';
 /** As many as one page takes. */
 const KEPT_MATERIALS = 12;
 const NAME_LENGTH = 28;
+/** A column is narrow: `B-rich` must not end a line at its hyphen. */
+const UNBROKEN = '\u2011';
 
 /**
  * Materials with the best option for each, and whether it stays inside the limits in the worst case.
@@ -31,7 +33,7 @@ export function materialTable(materials: readonly MaterialReach[]): QuoteTable {
         wanted,
         limits,
         best?.ratio ?? NONE,
-        best?.offRatio ?? 'nothing can be built',
+        best === null ? 'nothing can be built' : best.offRatio.replace('-', UNBROKEN),
         best === null ? NONE : worstCaseText(best),
         best?.teeth ?? NONE,
         best?.flow ?? NONE,

@@ -12,7 +12,7 @@ export const SHEET_WIDTH_mm = 186;
 export const SHEET_HEIGHT_mm = 254;
 
 /** Widths of the columns of materials on a quote page: they fill its width. */
-export const OFFER_COLUMNS_mm: readonly number[] = [30, 19, 24, 26, 20, 31, 15, 21];
+export const OFFER_COLUMNS_mm: readonly number[] = [28, 17, 25, 27, 20, 33, 16, 20];
 const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => `.offers th:nth-child(${index + 1}){width:${wide}mm}`).join('');
 
 /**

@@ -110,7 +110,8 @@ function height_mm(page: QuotePage, picture_mm: number, em: number): number {
   const h2_mm = 1.4 * em + 0.35;
   const listed_mm = (words: readonly string[], size: number) => textHeight_em(words, LIST_mm, size, em) * em;
   const whom_em = page.customer === '' ? 0 : textHeight_em([`for ${page.customer}`], BOLD * 88, 1.3, em);
-  const heading_em = Math.max(1.75 * 1.2 * 2 + LINE, whom_em + textHeight_em([`${page.number}, ${page.date}`, page.valid], 88, 1, em));
+  const title_em = Math.min(2 * 1.75 * LINE, textHeight_em([page.title], BOLD * 90, 1.75, em));
+  const heading_em = Math.max(title_em + LINE, whom_em + textHeight_em([`${page.number}, ${page.date}`, page.valid], 88, 1, em));
   const own_mm = page.note === '' ? [] : [textHeight_em([page.note], SHEET_WIDTH_mm, 1, em) * em];
   const row_em = ({ what, figure, against }: RatioRow) =>
     Math.max(textHeight_em([what], 45, 1, em), textHeight_em([figure], BOLD * 46, 1, em), textHeight_em([against], 86, 1, em));
