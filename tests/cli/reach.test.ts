@@ -44,6 +44,7 @@ test('flow at each ratio of the window: in JSON always, in the text where it is 
   const text = ratiowright(...demo, '--window', '4:5', '--ratios').out;
   expect(text).toMatch(/^4 : 1 +4\.0000 : 1 +4\.7336 : 1 +15 to 30 +1 +270\.0 to 1350\.0 cc\/min$/m);
   expect(ratiowright(...demo, '--window', '4:5').out).not.toContain('flow of A and B');
+  expect(ratiowright(...demo, '--best', '--ratios')).toMatchObject({ exit: 2, out: '', err: '--ratios belongs to --window.\n' });
 });
 test('exit 2 with everything that is wrong with window and tolerance', () => {
   const ran = ratiowright(...demo, '--window', '5:1', '--tolerance', '100');

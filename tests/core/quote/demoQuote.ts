@@ -1,7 +1,7 @@
+import { firstOption } from '../../../core/src/firstOption.ts';
 import type { Say } from '../../../core/src/format.ts';
 import { type Plan, resolve, type ShopFile } from '../../../core/src/index.ts';
 import { materialReach } from '../../../core/src/materialReach.ts';
-import { triedRatios } from '../../../core/src/nearRatios.ts';
 import { quoteAdd } from '../../../core/src/quote/add.ts';
 import { type Quote, type QuotedMaterial, quoteOf } from '../../../core/src/quote/quote.ts';
 import { ratioOf, whole } from '../../../core/src/ratio.ts';
@@ -30,7 +30,7 @@ export function quotedMaterials(file: ShopFile, machine = 'bench-1', say = metri
   return file.materials.map(({ id }) => {
     const plan = resolve(file, { machine, material: id }, say);
     if (!plan.ok) throw new Error(`${id} does not resolve`);
-    const best = triedRatios(plan.value).near(plan.value.mix.wantedBPerA, 1)[0]?.first ?? null;
+    const best = firstOption(plan.value);
     return { plan: plan.value, row: materialReach(plan.value, best, say) };
   });
 }
