@@ -91,7 +91,7 @@ function withinText({ covered, wish }: Reach, say: Say): string {
 export const gapCountText = ({ gaps, moreGaps }: Reach): string => {
   if (moreGaps === null) return 'too many gaps to be looked for, wider';
   const count = gaps.length + moreGaps;
-  return `${count} ${count === 1 ? 'gap' : 'gaps'} wider`;
+  return `${count === 0 ? 'no' : count} ${count < 2 ? 'gap' : 'gaps'} wider`;
 };
 
 /** Where a target lies, by its neighbours, within a sentence. */

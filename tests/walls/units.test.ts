@@ -18,6 +18,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
   'a part to buy, by its place, and the order of two choices of them': ['part', 'inOrder'],
   'money, a whole number of the smallest coin': ['price', 'prices'],
   'which of two comes first: below 0, 0 or above': ['compareMeasured'],
+  'days of the calendar, counted': ['validDays'],
   'targets, by their place in a list': ['target', 'served', 'unserved', 'alone', 'lost'],
   'ratios and options, counted; places on the slide, in steps': [
     'keep',
@@ -69,6 +70,7 @@ const BARE_WORDS = new Set(Object.values(BARE).flat());
 
 /** Files that set type and draw: places and sizes in the units of the drawing or of the type, as their headers say. */
 const DRAWING: Readonly<Record<string, readonly string[]>> = {
+  'core/src/quote/rule.ts': ['lanes'],
   'core/src/reachRule.ts': ['ratios', 'counts', 'best', 'lanes'],
   'core/src/sheet/columns.ts': ['size'],
   'core/src/sheet/driveLayout.ts': ['x', 'names', 'foot', 'dimensions', 'height', 'scale'],

@@ -35,6 +35,14 @@ export interface BuyAsked {
   readonly teeth: string;
 }
 
+/** What a person says of the quote page, as typed. */
+export interface QuoteAsked {
+  readonly customer: string;
+  readonly note: string;
+  /** How long it holds; empty: as long as nothing it rests on changes. */
+  readonly days: string;
+}
+
 /** The code of the pages, which comes in files of their own. */
 export interface PageFiles {
   readonly has: (page: Page) => boolean;
@@ -68,6 +76,8 @@ export interface App {
   readonly askReach: (asked: ReachAsked) => void;
   readonly buyAsked: () => BuyAsked;
   readonly askBuy: (asked: BuyAsked) => void;
+  readonly quoteAsked: () => QuoteAsked;
+  readonly askQuote: (asked: QuoteAsked) => void;
   /** Prints what stands on the page, where that is no change sheet; null where it is. */
   readonly ownPrint: () => (() => Promise<void>) | null;
   readonly printInstead: (print: (() => Promise<void>) | null) => void;
@@ -96,6 +106,7 @@ export function useApp(): App {
 
 /** Two per cent is what most data sheets allow. */
 const REACH: ReachAsked = { low: '', high: '', tolerance: '2' };
+const QUOTE: QuoteAsked = { customer: '', note: '', days: '' };
 
 const BUY: BuyAsked = { whole: false, without: [], most: 3, teeth: '' };
 
@@ -110,6 +121,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [material, pickMaterial] = createSignal(0);
   const [reachAsked, askReach] = createSignal(REACH);
   const [buyAsked, askBuy] = createSignal(BUY);
+  const [quoteAsked, askQuote] = createSignal(QUOTE);
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
   const [question, pose] = createSignal<Question | null>(null);
@@ -146,6 +158,8 @@ export function createApp(host: Host, files: PageFiles): App {
     askReach: (asked) => void askReach(asked),
     buyAsked,
     askBuy: (asked) => void askBuy(asked),
+    quoteAsked,
+    askQuote: (asked) => void askQuote(asked),
     ownPrint,
     printInstead: (print) => void printInstead(() => print),
     notice,
@@ -199,6 +213,7 @@ export function createApp(host: Host, files: PageFiles): App {
     pickMaterial(0);
     askReach(REACH);
     askBuy(BUY);
+    askQuote(QUOTE);
     // A file with holes opens where they are filled.
     void show(solution.plan()?.ok ? 'options' : 'machine');
   }

@@ -1,5 +1,5 @@
 import { firstOption } from '../../../core/src/firstOption.ts';
-import { quoteAdd } from '../../../core/src/quoteAdd.ts';
+import { quoteAdd } from '../../../core/src/quote/add.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { type Reach, type Reachable, reachable } from '../../../core/src/reach/reach.ts';
 import { windowAround } from '../../../core/src/reachWindow.ts';
