@@ -82,8 +82,7 @@ export default defineConfig({
         emptyOutDir: true,
         // The window has a newer engine; the browser of a person without it may not.
         target: 'chrome146',
-        // The pages are fetched while the window is idle: a list of what each needs would only make the first file longer.
-        modulePreload: { polyfill: false, resolveDependencies: (_file, needed, { hostType }) => (hostType === 'html' ? needed : []) },
+        modulePreload: { polyfill: false },
         assetsInlineLimit: 0,
         rolldownOptions: {
           checks: { pluginTimings: false },

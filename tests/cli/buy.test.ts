@@ -65,10 +65,10 @@ test('prices of the file are used where none are asked for, in the money of the 
   const place = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-prices-')), 'priced.ratiowright');
   writeFileSync(place, writeShopFile(priced, 'test'));
   const asked = ['buy', place, '--machine', 'bench-1', '--teeth', '13-40', '--materials', 'l5'];
-  expect(ratiowright(...asked).out).toContain('Lowest price, however many parts it takes: 25.00 crowns');
+  expect(ratiowright(...asked).out).toContain('Lowest price: 25.00 crowns, however many parts it takes');
   const json = JSON.parse(ratiowright(...asked, '--json').out) as BuyJson & { readonly currency: string };
   expect([json.currency, json.cheapest?.plans.map(({ buy }) => buy.map(({ teeth }) => teeth))]).toEqual(['crowns', [[37]]]);
-  expect(ratiowright(...asked, '--prices', '14=3').out).toContain(': 3.00 crowns');
+  expect(ratiowright(...asked, '--prices', '14=3').out).toContain('Lowest price: 3.00 crowns');
 });
 test('exit 1 where no purchase serves a material', () => {
   const ran = ratiowright('buy', 'demo.ratiowright', '--machine', 'bench-1', '--teeth', '20-24', '--most', '1');

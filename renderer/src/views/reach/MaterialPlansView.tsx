@@ -13,7 +13,7 @@ export function MaterialPlansView(props: { readonly found: Found }) {
   const buying = () => props.found.plans.found;
   const names = () => props.found.materials.map(({ name }) => name);
   const best = () => bestLevel(buying());
-  const pumps = () => best().plans[0]?.pumps !== null;
+  const pumps = () => (best().plans[0]?.pumps ?? null) !== null;
   const priced = () => props.found.plan.prices.length > 0;
   /** Where it takes no more wheels it stands among the fewest, with its price. */
   const cheaper = () => props.found.plans.cheapest.filter((plan) => boughtCount(plan) > best().purchases);
