@@ -1,3 +1,5 @@
+import { buying } from './buying.ts';
+import { buyingWindow } from './buyingWindow.ts';
 import { constrained } from './constrained.ts';
 import { doubling } from './doubling.ts';
 import type { Entry } from './entry.ts';
@@ -25,6 +27,8 @@ export const entries: readonly Entry[] = [
   whyNot,
   slide,
   reach,
+  buying,
+  buyingWindow,
   doubling,
   memory,
   python,
