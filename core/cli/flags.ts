@@ -1,6 +1,8 @@
 import { parseArgs } from 'node:util';
+import { isDate, MOST_DAYS } from '../src/calendar.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
+import { CUSTOMER_LENGTH, NOTE_LENGTH } from '../src/quote/quote.ts';
 import { type PriceRow, type PumpPrices, readPrices, readPumpPrices } from './prices.ts';
 import { readWindow, type Window } from './windowFlag.ts';
 
@@ -22,6 +24,17 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
   material: { takes: 'ID', commands: ONE_MATERIAL, help: 'which material; may be left out where the file holds one' },
   materials: { takes: 'ID,ID', commands: ['buy'], help: 'which materials; all of the file that have limits if left out' },
+  'materials-csv': {
+    takes: 'FILE.csv',
+    commands: ['reach', 'quote', 'buy'],
+    help: "a list of materials in place of the file's: name, ratio, basis, limits, densities; a limit without a definition is % of B per A",
+  },
+  best: {
+    takes: null,
+    commands: ['reach'],
+    help: 'every material of the file or list with its best option; --window may then be left out',
+  },
+  csv: { takes: null, commands: ['reach'], help: 'print that table alone, as CSV' },
   rack: { takes: 'ID', commands: PLANNING, help: "which rack; otherwise the machine's own, or the only one" },
   buy: { takes: 'N', commands: ONE_MATERIAL, help: 'up to N wheels may be bought, 1 to 8' },
   teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy and in buy: teeth that may be bought; alone: any wheel of that range' },
@@ -65,6 +78,7 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     commands: ['options'],
     help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
+  ratios: { takes: null, commands: ['reach'], help: 'also list every ratio of the window with its teeth and flow (JSON always does)' },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
   json: { takes: null, commands: ['options', 'reach', 'quote', 'buy', 'validate'], help: 'print JSON' },
   workings: { takes: null, commands: ['options', 'sheet'], help: 'with JSON: how each figure came about; on a sheet: as further pages' },
@@ -72,6 +86,13 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   paper: { takes: 'A4|Letter', commands: PRINTED, help: 'paper size; A4 if left out' },
   number: { takes: 'TEXT', commands: PRINTED, help: 'number of the change sheet or quote page, to be printed on it' },
   date: { takes: 'YYYY-MM-DD', commands: PRINTED, help: 'date to be printed; today if left out' },
+  customer: { takes: 'NAME', commands: ['quote'], help: `whom the quote page is for, at most ${CUSTOMER_LENGTH} characters` },
+  note: { takes: 'TEXT', commands: ['quote'], help: `a line of your own on the quote page, at most ${NOTE_LENGTH} characters` },
+  'valid-days': {
+    takes: 'DAYS',
+    commands: ['quote'],
+    help: `how long the quote holds from its date, 1 to ${MOST_DAYS}; as long as nothing changes if left out`,
+  },
   out: { takes: 'FILE.html', commands: PRINTED, help: 'where the page is written; a quote without it is printed as text' },
 };
 
@@ -98,6 +119,13 @@ export interface Call {
   readonly pumpPrices: PumpPrices | null;
   /** Of ratios: what reach is asked for, and in buy what takes the place of the materials. */
   readonly window: Window | null;
+  /** Whether every ratio of a reach is listed. */
+  readonly ratios: boolean;
+  /** A list that stands in for the materials of the file. */
+  readonly materialsCsv: string | null;
+  /** Of reach: the materials, each with its best option; and that table alone as CSV. */
+  readonly best: boolean;
+  readonly csv: boolean;
   readonly count: boolean;
   readonly json: boolean;
   readonly workings: boolean;
@@ -105,6 +133,10 @@ export interface Call {
   readonly paper: 'A4' | 'Letter';
   readonly number: string;
   readonly date: string | null;
+  readonly customer: string;
+  readonly note: string;
+  /** Null: as long as nothing changes. */
+  readonly validDays: number | null;
   readonly out: string | null;
 }
 
@@ -160,10 +192,20 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   const teeth = readTeeth(given.get('teeth'), problems);
   const buy = whole('buy', 1, 8);
   const date = given.get('date') ?? null;
-  if (date !== null && !/^\d{4}-\d{2}-\d{2}$/.test(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
+  if (date !== null && !isDate(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
+  const words = (name: 'customer' | 'note', most: number): string => {
+    const text = given.get(name) ?? '';
+    if (text.length > most) problems.push(`--${name} takes at most ${most} characters, not ${text.length}.`);
+    return text;
+  };
   const out = given.get('out') ?? null;
   if (command === 'sheet' && out === null) problems.push('sheet needs --out FILE.html.');
-  if ((command === 'reach' || command === 'quote') && !given.has('window')) problems.push(`${command} needs --window LO:HI, as 1:5.`);
+  const best = given.has('best') || given.has('csv');
+  if ((command === 'quote' || (command === 'reach' && !best)) && !given.has('window'))
+    problems.push(`${command} needs --window LO:HI, as 1:5${command === 'reach' ? ', or --best' : ''}.`);
+  for (const name of ['window', 'json'])
+    if (given.has('csv') && given.has(name)) problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
+  if (given.has('ratios') && best && !given.has('window')) problems.push('--ratios belongs to --window.');
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
     problems.push('--workings of options are printed as JSON: add --json.');
@@ -199,6 +241,10 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     window: readWindow(given.get('window'), given.get('tolerance'), problems),
     prices: readPrices(given.get('prices'), problems),
     pumpPrices: readPumpPrices(given.get('pump-prices'), problems),
+    ratios: given.has('ratios'),
+    materialsCsv: given.get('materials-csv') ?? null,
+    best,
+    csv: given.has('csv'),
     count: given.has('count'),
     json: given.has('json'),
     workings: given.has('workings'),
@@ -206,6 +252,9 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     paper: oneOf('paper', ['A4', 'Letter']),
     number: given.get('number') ?? '',
     date,
+    customer: words('customer', CUSTOMER_LENGTH),
+    note: words('note', NOTE_LENGTH),
+    validDays: whole('valid-days', 1, MOST_DAYS),
     out,
   };
 }

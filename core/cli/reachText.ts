@@ -1,6 +1,8 @@
 import { exactRatioText, fixed, type Plan, ratioText, type Say } from '../src/index.ts';
+import { buildOf } from '../src/layOut.ts';
+import { flowText } from '../src/materialReach.ts';
 import type { Fraction } from '../src/ratio.ts';
-import { KEPT_GAPS, type Reach, type ReachEnd, type ReachGap, reachOf } from '../src/reach/reach.ts';
+import { KEPT_GAPS, LISTED_RATIOS, type Reach, type ReachEnd, type ReachGap, reachOf } from '../src/reach/reach.ts';
 import { reachJson } from '../src/reachJson.ts';
 import { amountText } from '../src/shown.ts';
 import type { Call } from './flags.ts';
@@ -11,14 +13,14 @@ const SHOWN_GAPS = 12;
 const BINS = 40;
 
 /** What the machine can make of the targets in the window; served where none of them lies beyond the tolerance. */
-export function reachText(plan: Plan, window: Window, call: Call): { readonly text: string; readonly served: boolean } {
+export function reachAnswer(plan: Plan, window: Window, call: Call) {
   const reach = reachOf(plan, { ...window, bins: BINS });
   const gaps = reach.gaps.slice(0, call.rows ?? (call.json ? KEPT_GAPS : SHOWN_GAPS));
   const moreGaps = reach.moreGaps === null ? null : reach.moreGaps + reach.gaps.length - gaps.length;
   const shown = { ...reach, gaps, moreGaps };
-  const text = call.json ? `${JSON.stringify(reachJson(plan, shown), null, 2)}\n` : linesOf(plan, shown, call.say).join('\n');
   const served = reach.worst !== null && reach.worst.offRatio.compare(window.tolerance) <= 0;
-  return { text: call.json ? text : `${text.replaceAll('\u00a0', ' ')}\n`, served };
+  const lines = [...linesOf(plan, shown, call.say), ...(call.ratios ? ratioLines(plan, shown, call.say) : [])];
+  return { lines, json: () => reachJson(plan, shown), served };
 }
 
 const percent = (share: Fraction, say: Say): string => `${fixed(share.mul(100), 3, say)} %`;
@@ -75,4 +77,18 @@ function gapLines({ gaps, moreGaps, distinct }: Reach, say: Say): readonly strin
   ]);
   const more = moreGaps === null || moreGaps === 0 ? [] : [`and ${moreGaps} more`];
   return [...table([['', 'gap from', 'to', 'worst target', 'off'], ...rows]), ...more];
+}
+
+/** Every ratio of the window with what is mounted for it first, and what then flows. */
+function ratioLines(plan: Plan, { ratios, weightFactor }: Reach, say: Say): readonly string[] {
+  if (ratios === null) return ['', `The ratios are more than ${LISTED_RATIOS}, too many to list: ask for a narrower window.`];
+  const rows = ratios.map(({ aPerB, first, partsChanged }) => [
+    exactRatioText(aPerB),
+    ratioText(aPerB, say),
+    weightFactor === null ? '-' : ratioText(aPerB.mul(weightFactor), say),
+    first.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
+    String(partsChanged),
+    flowText(plan, buildOf(plan, first), say),
+  ]);
+  return ['', ...table([['A : B by volume', '', 'by weight', 'teeth', 'parts', 'flow of A and B'], ...rows])];
 }

@@ -4,7 +4,7 @@ import { codeOf, filesUnder, withoutStrings } from './sources.ts';
 
 /** What core/src is made of, leaves first: each file at its top and each folder. Imports go to the left only, within a folder anywhere. */
 const ORDER: readonly (readonly string[])[] = [
-  ['given', 'ratio'],
+  ['calendar', 'given', 'ratio'],
   ['reading', 'search'],
   ['ratioWriting', 'reachWindow', 'units'],
   ['format', 'tables', 'working'],
@@ -22,19 +22,20 @@ const ORDER: readonly (readonly string[])[] = [
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['logMarks', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
-  ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
+  ['firstOption', 'json', 'knownOnRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
-  ['index', 'optionList', 'windowBuyingJson'],
+  ['index', 'optionList', 'productText', 'windowBuyingJson'],
   ['optionWords'],
   ['comparison', 'materialReach'],
-  ['quote'],
+  ['bestOptions', 'quote'],
+  ['bestOptionsCsv'],
 ];
 
 /** Each library behind one door. */
 const LIBRARIES: readonly (readonly [library: string, door: RegExp])[] = [
   ['fraction.js', /^core\/src\/ratio\.ts$/],
   ['valibot', /^core\/src\/file\//],
-  ['papaparse', /^core\/src\/file\/rackCsv\.ts$/],
+  ['papaparse', /^core\/src\/file\/csv\.ts$/],
 ];
 
 /** Who may import whom besides itself: places of the project, and packages. */
