@@ -68,7 +68,7 @@ export interface Option extends Candidate {
 
 /** Rules that look across the stages (quantities, pump speed); called once an option is expanded. */
 export interface Rules {
-  /** Purchases needed if the option may be listed, null if not. Must give the same answer for the same candidate. */
+  /** Purchases needed if the option may be listed, null if not. Must give the same answer for the same candidate, and not keep it: it is good until the next call. */
   readonly admit: (candidate: Candidate) => number | null;
 }
 

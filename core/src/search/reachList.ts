@@ -94,26 +94,21 @@ function listOf(space: Space, all: AllRatios, places: Int32Array, admit: Admit):
 /** Whether the rules across stages let any option of a ratio through; `every` gives its ways one after another. */
 export type Buildable = (every: (take: Take) => boolean) => boolean;
 
-/** @param most not more options than this are asked for: then false says only that none of these may be listed */
-export function buildableOf(space: Space, admit: Admit, most = Infinity): Buildable {
+export function buildableOf(space: Space, admit: Admit): Buildable {
   let found = false;
-  let asked = 0;
   const expand = expander(space, {
     // fewer than none: no more are wanted
-    mostChanged: () => (found || asked >= most ? -1 : Infinity),
-    take: ({ pump, pairs }) => {
-      if (found || asked >= most) return;
-      asked += 1;
-      found = admit({ pump, pairs: pairs.slice() }) !== null;
+    mostChanged: () => (found ? -1 : Infinity),
+    take: (candidate) => {
+      if (!found) found = admit(candidate) !== null;
     },
   });
   const take: Take = (groups) => {
     expand(groups);
-    return found || asked >= most;
+    return found;
   };
   return (every) => {
     found = false;
-    asked = 0;
     every(take);
     return found;
   };
