@@ -1,6 +1,7 @@
 import { exactRatioText, fixed, type Plan, ratioText, type Say } from '../src/index.ts';
 import type { Fraction } from '../src/ratio.ts';
-import { KEPT_GAPS, type Reach, type ReachEnd, type ReachGap, reachOf } from '../src/reach/reach.ts';
+import { KEPT_GAPS, type Reach, type ReachEnd, type ReachGap } from '../src/reach/figures.ts';
+import { reachOf } from '../src/reach/reach.ts';
 import { reachJson } from '../src/reachJson.ts';
 import { amountText } from '../src/shown.ts';
 import type { Call } from './flags.ts';

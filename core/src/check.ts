@@ -58,7 +58,8 @@ export interface OptionBounds {
 export interface OptionCheck extends Check<OptionSubject> {
   /**
    * What can be told of these options from the turns of both pumps for one of the motor, as floats, without laying them out: true, it does
-   * not block; false, it does; null, it has to be asked. Left out where the turns say nothing.
+   * not block; false, it does; null, it has to be asked. Of one pump's turns, those that do not block with the same turns of the other lie
+   * together. Left out where the turns say nothing.
    */
   readonly passes?: (bounds: OptionBounds) => (turnsOfA: number, turnsOfB: number) => boolean | null;
 }

@@ -82,8 +82,9 @@ export function choicesOf(plan: Plan): Choices {
       return closed | pairs | across(subjectOf(candidate));
     },
     rules: (relaxed) => ({
+      ...(relaxed === 0 ? { span: quick.span } : {}),
       admit: (candidate) => {
-        const told = quick(candidate);
+        const told = quick.told(candidate);
         if (told === true) return 0;
         if (told === false && relaxed === 0) return null;
         const subject = subjectOf(candidate);

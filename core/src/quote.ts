@@ -5,7 +5,7 @@ import { insideWord } from './optionWords.ts';
 import { type Plan, SIDES, type Stage } from './plan.ts';
 import { type QuoteRule, quoteRule, RULE_TYPE_mm } from './quoteRule.ts';
 import { float, whole } from './ratio.ts';
-import type { Reach, ReachEnd } from './reach/reach.ts';
+import type { Reach, ReachEnd } from './reach/figures.ts';
 import { reachRule, type ShownReach } from './reachRule.ts';
 import {
   countText,

@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { choicesOf } from '../../core/src/choices.ts';
 import type { Plan } from '../../core/src/plan.ts';
 import { quickRules } from '../../core/src/quickRules.ts';
-import { Fraction, ratioOf } from '../../core/src/ratio.ts';
+import { Fraction, float, ratioOf } from '../../core/src/ratio.ts';
 import type { Candidate } from '../../core/src/search/index.ts';
+import { madeBPerA } from '../../core/src/train.ts';
 import { reachPlan } from '../bench/reachShop.ts';
 import { teethFrom } from './search/racks.ts';
 import { type Dice, diceOf } from './search/randomProblem.ts';
@@ -55,6 +56,7 @@ function changedPlan(plan: Plan, dice: Dice): Plan {
 describe('what the rules say of an option quickly [slow twin: the option laid out, every check asked]', () => {
   test('the same on 50 random changes of each machine, and mostly without laying it out', () => {
     const told = new Map<boolean | null, number>();
+    let beyond = 0;
     for (let seed = 1; seed <= 200; seed++) {
       const dice = diceOf(seed);
       const machine = machines[seed % machines.length];
@@ -74,13 +76,18 @@ describe('what the rules say of an option quickly [slow twin: the option laid ou
           pairs: buildable.map((pairs) => pairs[dice.below(pairs.length)] ?? 0),
         };
         const passes = choices.failures(candidate) === 0;
-        const answer = quick(candidate);
+        const answer = quick.told(candidate);
         told.set(answer, (told.get(answer) ?? 0) + 1);
         if (answer !== null) expect([seed, i, answer]).toEqual([seed, i, passes]);
         if (answer === true) expect(choices.purchases(candidate)).toBe(0);
+        const made = float(madeBPerA(plan, choices.pumpsOf(candidate), choices.teethOf(candidate)));
+        const isWithin = quick.span.low <= made && made <= quick.span.high;
+        beyond += Number(!isWithin);
+        if (passes) expect([seed, i, isWithin]).toEqual([seed, i, true]);
         expect(admit(candidate)).toBe(passes ? choices.purchases(candidate) : null);
       }
     }
+    expect(beyond).toBeGreaterThan(100);
     expect(told.get(true)).toBeGreaterThan(300);
     expect(told.get(false)).toBeGreaterThan(300);
     expect(told.get(null)).toBeGreaterThan(300);

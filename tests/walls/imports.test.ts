@@ -13,7 +13,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['figuresJson', 'plan'],
   ['load', 'mixture', 'pumpGear', 'rack', 'sheetForms', 'stageFit', 'tankExpansion', 'train', 'travel', 'triedRatio', 'tryTeeth'],
   ['batch', 'check', 'dial', 'expectedCatch', 'madeRatio', 'pulses', 'work'],
-  ['flow', 'quickStock'],
+  ['flow', 'quickStock', 'ratioSpan'],
   ['slip', 'tanks'],
   ['contributions'],
   ['budget'],

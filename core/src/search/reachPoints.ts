@@ -2,7 +2,7 @@ import type { Fraction } from '../ratio.ts';
 import { type Pace, pacedAdmit } from './pace.ts';
 import type { Rules } from './problem.ts';
 import { cellFinder, counterOf, type PointCell } from './reachCells.ts';
-import { buildableOf } from './reachList.ts';
+import { buildableOf, logSpan } from './reachList.ts';
 import { allRatios, type Take } from './reachProducts.ts';
 import { quickBuild } from './reachQuick.ts';
 import { MOST_LONG, partOf, splitOf } from './reachSides.ts';
@@ -50,6 +50,7 @@ export function pointsOf(space: Space, rules: Rules, pace: Pace, check: () => vo
         return take(groups);
       });
     });
+  const { low, high } = logSpan(rules, space.slack);
   const buildable = buildableOf(space, pacedAdmit(rules, check));
   const shifted = short.log.map((log) => log + space.logConstant);
   const upTo = counterOf(long.log);
@@ -64,12 +65,13 @@ export function pointsOf(space: Space, rules: Rules, pace: Pace, check: () => vo
   };
   const nearest: Points['nearest'] = (from, way, accept = () => true) => {
     const { slack } = space;
-    let bound = from;
+    const [near, far] = way > 0 ? [low, high] : [high, low];
+    let bound = way * (near - from) > 0 ? near : from;
     let reach = slack;
     for (;;) {
       check();
       const first = cells.nearest(bound, way);
-      if (!Number.isFinite(first)) return null;
+      if (!Number.isFinite(first) || way * (first - far) > 0) return null;
       // whatever lies before one of these in truth lies within two slacks of it as computed
       const edge = first + way * reach;
       const found = cells.between(first - way * 4 * slack, edge + way * 4 * slack);
