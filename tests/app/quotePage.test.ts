@@ -10,9 +10,8 @@ import { type Paper, SHEET_HEIGHT_mm } from '../../core/src/sheet/pageStyle.ts';
 import { quotePageBody } from '../../core/src/sheet/quotePage.ts';
 import { wholePage } from '../../core/src/sheet/wholePage.ts';
 import { quoted } from '../core/sheet/demoQuote.ts';
-import { launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo } from './journey.ts';
+import { launchDemo } from './journey.ts';
 import { lineLengths_pt } from './pdfLines.ts';
 
 let browser: Browser;
@@ -70,10 +69,8 @@ describe.each(QUOTES)('%s', (_, wanted) => {
 
 test('in the window: by its key, with the figures of the window that is shown, as PDF, and back', async () => {
   const out = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-quote-')), 'quote.pdf');
-  const app = await launch(browser, { save: [out] });
+  const app = await launchDemo(browser, { save: [out] }, 'Alt+4');
   const { page } = app;
-  await openDemo(page);
-  await page.keyboard.press('Alt+4');
   await page.getByRole('textbox', { name: 'Window from' }).fill('1');
   await expect.poll(() => page.locator('.said').textContent()).toContain('from 1 to 5');
   await page.locator('.hold').focus();
