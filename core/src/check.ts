@@ -46,24 +46,6 @@ export function findingsOf<Subject>(check: Check<Subject>, subject: Subject, say
   }));
 }
 
-/** All options of a plan with the same pumps, by how far their teeth go. */
-export interface OptionBounds {
-  readonly plan: Plan;
-  readonly pumps: Build['pumps'];
-  /** Of every stage the largest driver and the smallest driven: whatever turns faster or carries more with a steeper stage does so most here. */
-  readonly steepest: readonly Teeth[];
-}
-
-/** A rule that looks across the stages. */
-export interface OptionCheck extends Check<OptionSubject> {
-  /**
-   * What can be told of these options from the turns of both pumps for one of the motor, as floats, without laying them out: true, it does
-   * not block; false, it does; null, it has to be asked. Of one pump's turns, those that do not block with the same turns of the other lie
-   * together. Left out where the turns say nothing.
-   */
-  readonly passes?: (bounds: OptionBounds) => (turnsOfA: number, turnsOfB: number) => boolean | null;
-}
-
 export function blocks<Subject>(check: Check<Subject>, subject: Subject): boolean {
   return check.worst === 'blocks' && check.judge(subject).some((judgement) => judgement.severity === 'blocks');
 }

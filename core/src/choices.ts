@@ -3,7 +3,6 @@ import { optionChecks, pairChecks } from './checks/index.ts';
 import { driveKind } from './drives/index.ts';
 import { layStage } from './option.ts';
 import { type Minutes, type Plan, type Pump, type SideName, type Stage, stageAt, type Teeth } from './plan.ts';
-import { quickRules } from './quickRules.ts';
 import { assignPieces, teethToTry } from './rack.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import type { Candidate, Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from './search/index.ts';
@@ -58,12 +57,6 @@ export function choicesOf(plan: Plan): Choices {
     const teeth = teethOf(candidate);
     return { plan, pumps: pumpsOf(candidate), teeth, assignment: assignPieces(plan, teeth) };
   };
-  const openPairs = open.map((index, s) => ({ stage: stageAt(plan, index), pairs: stages[s]?.pairs ?? [] }));
-  const quick = quickRules(
-    plan,
-    openPairs,
-    pumpSets.map(({ pumps }) => pumps),
-  );
   const across = (subject: OptionSubject): number =>
     BLOCKING_OPTION.reduce((field, check, index) => (blocks(check, subject) ? field | OPTION_BIT(index) : field), 0);
 
@@ -82,11 +75,7 @@ export function choicesOf(plan: Plan): Choices {
       return closed | pairs | across(subjectOf(candidate));
     },
     rules: (relaxed) => ({
-      ...(relaxed === 0 ? { span: quick.span } : {}),
       admit: (candidate) => {
-        const told = quick.told(candidate);
-        if (told === true) return 0;
-        if (told === false && relaxed === 0) return null;
         const subject = subjectOf(candidate);
         return (across(subject) & ~relaxed) === 0 ? subject.assignment.purchases : null;
       },

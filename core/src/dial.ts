@@ -1,7 +1,7 @@
 import type { Place } from './finding.ts';
 import { fixed, type Say } from './format.ts';
 import { type Build, type Plan, SIDES } from './plan.ts';
-import { FLOAT_DOUBT, type Fraction, float, most, ONE, whole, ZERO } from './ratio.ts';
+import { type Fraction, most, ONE, whole, ZERO } from './ratio.ts';
 import { trainTurns } from './train.ts';
 import { formula, type Input, input, work } from './working.ts';
 
@@ -39,31 +39,6 @@ export function dialRange(plan: Plan, { pumps, teeth }: Build): DialRange {
     if (speedTo_rev_per_s.known) to = lower(to, end(speedTo_rev_per_s.value, 'speedTo'));
   }
   return { from, to };
-}
-
-/**
- * Whether anything is left of that range, for many trains of the same pumps.
- *
- * @returns asked with the turns of pump A and of pump B for one of the motor, as floats; null where `dialRange` has to be asked: the ends
- * are nearer to each other than floats can tell
- * @source as `dialRange`
- * @example dialLeft(motor of 75 rpm, 10 to 100 %, pumps of 6 to 120 rpm)(1, 17)  // false: pump B would turn at 127.5 rpm or more
- */
-export function dialLeft(plan: Plan, pumps: Build['pumps']): (turnsOfA: number, turnsOfB: number) => boolean | null {
-  const { from, to } = motorRange(plan);
-  const [least, greatest] = [float(from.share), float(to.share)];
-  // shares of full speed at one turn for one of the motor
-  const [A, B] = SIDES.map((side) => {
-    const { speedFrom_rev_per_s: slowest, speedTo_rev_per_s: fastest } = pumps[side];
-    const share = (speed_rev_per_s: Fraction): number => float(speed_rev_per_s.div(plan.motor.speed_rev_per_s));
-    return { from: slowest.known ? share(slowest.value) : 0, to: fastest.known ? share(fastest.value) : Infinity };
-  });
-  return (turnsOfA, turnsOfB) => {
-    const low = Math.max(least, (A?.from ?? 0) / turnsOfA, (B?.from ?? 0) / turnsOfB);
-    const high = Math.min(greatest, (A?.to ?? 0) / turnsOfA, (B?.to ?? 0) / turnsOfB);
-    if (low < high * (1 - FLOAT_DOUBT)) return true;
-    return low > high * (1 + FLOAT_DOUBT) ? false : null;
-  };
 }
 
 const higher = (a: DialEnd, b: DialEnd): DialEnd => (b.share.compare(a.share) > 0 ? b : a);

@@ -26,9 +26,6 @@ export function float(value: Fraction): number {
   return value.valueOf();
 }
 
-/** Positive floats of a dozen roundings that are farther apart than this share of themselves stand for numbers in the same order. */
-export const FLOAT_DOUBT = 1e-12;
-
 export const least = (a: Fraction, b: Fraction): Fraction => (a.compare(b) <= 0 ? a : b);
 export const most = (a: Fraction, b: Fraction): Fraction => (a.compare(b) >= 0 ? a : b);
 

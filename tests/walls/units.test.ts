@@ -45,7 +45,6 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'asSheetCounts',
     'inTank',
   ],
-  'turns of a pump for one of the motor': ['turnsOfA', 'turnsOfB'],
   'one ratio over another': ['times', 'triedByVolume', 'e', 'R', 'elongation', 'ofSpan', 'implied', 'speedRipple'],
   'any number, with its unit beside it or none': [
     'value',

@@ -1,4 +1,4 @@
-import type { Check, OptionCheck, PairSubject } from '../check.ts';
+import type { Check, OptionSubject, PairSubject } from '../check.ts';
 import { blankBore } from './blankBore.ts';
 import { bore } from './bore.ts';
 import { budget } from './budget.ts';
@@ -40,7 +40,7 @@ export const pairChecks: readonly Check<PairSubject>[] = [
 ];
 
 /** Judged when an option is laid out, because they look across the stages. */
-export const optionChecks: readonly OptionCheck[] = [
+export const optionChecks: readonly Check<OptionSubject>[] = [
   quantity,
   blankBore,
   pumpSpeed,

@@ -1,4 +1,4 @@
-import { apart, notMade, notMadeWithout, type OptionCheck } from '../check.ts';
+import { apart, type Check, notMade, notMadeWithout, type OptionSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
 import type { Judgement } from '../finding.ts';
 import { lackingServiceFactor } from '../load/missing.ts';
@@ -9,7 +9,7 @@ import { amountText } from '../shown.ts';
 import { fitOf } from '../stageFit.ts';
 import type { Worked } from '../working.ts';
 
-export const loopPull: OptionCheck = {
+export const loopPull: Check<OptionSubject> = {
   id: 'option.loopPull',
   title: 'Pull too strong',
   worst: 'blocks',
@@ -24,17 +24,6 @@ export const loopPull: OptionCheck = {
       return factor !== null && torque.known ? judgeStage(one, countedPull(pullOf(one, torque.value), factor)) : [];
     });
     return [...judged, ...unjudged(plan, stages)];
-  },
-  // As if every loop had an offset link, which may be pulled least.
-  passes: ({ plan, pumps, steepest }) => {
-    const factor = serviceFactorOf(plan);
-    const { stages } = torquesOf(plan, { pumps, teeth: steepest });
-    const never = stages.every((one) => {
-      const { stage, torque } = one;
-      if (factor === null || !torque.known) return true;
-      return countedPull(pullOf(one, torque.value), factor).value <= driveKind(stage.kind).allowedPull(stage.size, true).value;
-    });
-    return () => never || null;
   },
 };
 

@@ -1,11 +1,11 @@
-import { apart, notMadeWithout, type OptionCheck } from '../check.ts';
+import { apart, type Check, notMadeWithout, type OptionSubject } from '../check.ts';
 import type { Judgement } from '../finding.ts';
 import { lacking } from '../load/missing.ts';
-import { torqueByTurns, torquesOf } from '../load/torque.ts';
-import { FLOAT_DOUBT, float } from '../ratio.ts';
+import { torquesOf } from '../load/torque.ts';
+import { float } from '../ratio.ts';
 import { amountText } from '../shown.ts';
 
-export const motorTorque: OptionCheck = {
+export const motorTorque: Check<OptionSubject> = {
   id: 'option.motorTorque',
   title: 'Motor overloaded',
   worst: 'blocks',
@@ -21,17 +21,6 @@ export const motorTorque: OptionCheck = {
     const asked_N_m = motor.value.value;
     const rated_N_m = float(rated.value);
     return asked_N_m <= rated_N_m ? [] : [overloaded([...place, 'ratedTorque'], asked_N_m, rated_N_m)];
-  },
-  passes: ({ plan, pumps }) => {
-    const torque = torqueByTurns(plan, pumps);
-    const { ratedTorque_N_m } = plan.motor;
-    if (torque === null || !ratedTorque_N_m.known) return () => true;
-    const rated_N_m = float(ratedTorque_N_m.value);
-    return (turnsOfA, turnsOfB) => {
-      const asked_N_m = torque(turnsOfA, turnsOfB);
-      if (asked_N_m < rated_N_m * (1 - FLOAT_DOUBT)) return true;
-      return asked_N_m > rated_N_m * (1 + FLOAT_DOUBT) ? false : null;
-    };
   },
 };
 

@@ -1,24 +1,18 @@
-import { apart, notMade, type OptionCheck } from '../check.ts';
+import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
 import type { Judgement } from '../finding.ts';
 import { inUnit } from '../format.ts';
-import { type Build, type Plan, type Pump, SIDES, type Side } from '../plan.ts';
+import { type Pump, SIDES, type Side } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import { amountText } from '../shown.ts';
 
-export const pumpPressure: OptionCheck = {
+export const pumpPressure: Check<OptionSubject> = {
   id: 'option.pumpPressure',
   title: 'Pump pressure',
   worst: 'blocks',
   source: 'pressure limits of the pumps, as given',
   why: 'Beyond its limit a pump bends its shafts onto the housing, leaks at the seals and slips out of ratio.',
-  judge: ({ plan, pumps }) => judged(plan, pumps),
-  passes: ({ plan, pumps }) => {
-    const passed = judged(plan, pumps).every(({ severity }) => severity !== 'blocks');
-    return () => passed;
-  },
+  judge: ({ plan, pumps }) => SIDES.flatMap((side) => ofSide(plan.sides[side], pumps[side])),
 };
-
-const judged = ({ sides }: Plan, pumps: Build['pumps']): readonly Judgement[] => SIDES.flatMap((side) => ofSide(sides[side], pumps[side]));
 
 function ofSide({ name, place, pressure_Pa }: Side, { place: atPump, pressureLimit_Pa }: Pump): readonly Judgement[] {
   if (!pressureLimit_Pa.known)

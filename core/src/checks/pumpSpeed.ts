@@ -1,12 +1,12 @@
-import { apart, notMade, type OptionCheck } from '../check.ts';
-import { type DialEnd, type DialRange, dialLeft, dialRange, motorRange, percentOf } from '../dial.ts';
+import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
+import { type DialEnd, type DialRange, dialRange, motorRange, percentOf } from '../dial.ts';
 import type { Judgement } from '../finding.ts';
 import { fixed, type Say } from '../format.ts';
 import { type Plan, type Pump, SIDES, type SideName } from '../plan.ts';
 import { float } from '../ratio.ts';
 
 /** Speed limits of the pumps narrow the usable range of the dial; they block only where nothing is left of it. */
-export const pumpSpeed: OptionCheck = {
+export const pumpSpeed: Check<OptionSubject> = {
   id: 'option.pumpSpeed',
   title: 'Pump speed',
   worst: 'blocks',
@@ -17,7 +17,6 @@ export const pumpSpeed: OptionCheck = {
     const judged = from.share.compare(to.share) > 0 ? nothingLeft(plan, from, to) : narrowing(motorRange(plan), { from, to });
     return [...judged, ...missing(plan, pumps)];
   },
-  passes: ({ plan, pumps }) => dialLeft(plan, pumps),
 };
 
 /** The motor's own range is in order, so at least one end is a pump's. */

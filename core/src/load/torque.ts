@@ -4,7 +4,7 @@ import { formula, type Input, inFloat, input, type Worked, work } from '../worki
 import { type Derived, lacking } from './missing.ts';
 
 /** Share of the work that a stage passes on (common practice, no source). */
-const STAGE_EFFICIENCY = 0.98;
+export const STAGE_EFFICIENCY = 0.98;
 
 export const pumpTorque = formula({
   letter: 'T',
@@ -89,22 +89,6 @@ export function torquesOf(plan: Plan, build: Build): Torques {
 }
 
 /**
- * Torque at the motor for many trains of the same pumps.
- *
- * @returns N m as a float, from the turns of pump A and of pump B for one of the motor; null where inputs are not given
- * @source as `torquesOf`: what both ask of a stage that they share adds up, so that each side can be followed to the motor by itself
- * @example torqueByTurns(Bench 1 of the demo, its pumps)?.(1, 23 / 25)  // 7.55 N m
- */
-export function torqueByTurns(plan: Plan, pumps: Build['pumps']): ((turnsOfA: number, turnsOfB: number) => number) | null {
-  const [A, B] = [torqueOfPump(plan, { pumps }, 'A'), torqueOfPump(plan, { pumps }, 'B')];
-  if (!A.known || !B.known) return null;
-  const atOneTurn = (torque_N_m: number, { train }: Plan['sides']['A']): number => torque_N_m / STAGE_EFFICIENCY ** train.length;
-  const a_N_m = atOneTurn(A.value.value, plan.sides.A);
-  const b_N_m = atOneTurn(B.value.value, plan.sides.B);
-  return (turnsOfA, turnsOfB) => a_N_m * turnsOfA + b_N_m * turnsOfB;
-}
-
-/**
  * A torque at the motor as a share of what it is rated for.
  *
  * @param rated_N_m  above 0
@@ -114,7 +98,8 @@ export function torqueByTurns(plan: Plan, pumps: Build['pumps']): ((turnsOfA: nu
 export const ratedShare = (torque: Worked<number>, rated_N_m: Input<number>): Worked<number> =>
   work(shareOfRated, 'share of the rated torque', { T: torque, R: rated_N_m });
 
-function torqueOfPump({ sides }: Plan, { pumps }: Pick<Build, 'pumps'>, side: SideName): Torque {
+/** Torque at the shaft of a pump, by its pressure and displacement. */
+export function torqueOfPump({ sides }: Plan, { pumps }: Pick<Build, 'pumps'>, side: SideName): Torque {
   const { pressure_Pa, mechanicalEfficiency, place } = sides[side];
   if (!pressure_Pa.known || !mechanicalEfficiency.known) {
     const fields = [...(pressure_Pa.known ? [] : ['pressure']), ...(mechanicalEfficiency.known ? [] : ['mechanicalEfficiency'])];

@@ -1,6 +1,7 @@
-import { type Choices, choicesOf } from '../choices.ts';
+import type { Choices } from '../choices.ts';
 import { flowOf } from '../flow.ts';
 import type { Plan } from '../plan.ts';
+import { quickChoices } from '../quick/quickChoices.ts';
 import { type Fraction, ONE } from '../ratio.ts';
 import { extremes, type Hooks, listReach, type Option, type ReachList, reachWithin, sweepReach } from '../search/index.ts';
 import { gapInAPerB, windowInBPerA } from './aPerB.ts';
@@ -22,7 +23,7 @@ export interface Reachable {
  * @example reachable(Bench 1 of the demo).within({ low: 1, high: 5, tolerance: 2 %, bins: 40 }).distinct  // 191
  */
 export function reachable(plan: Plan, hooks: Hooks = {}): Reachable {
-  const choices = choicesOf(plan);
+  const choices = quickChoices(plan);
   const rules = choices.rules(0);
   const { problem } = choices;
   const toRatio = (option: Option): ReachRatio => {

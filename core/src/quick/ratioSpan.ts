@@ -1,7 +1,7 @@
-import type { RatioSpan } from './search/index.ts';
+import type { RatioSpan } from '../search/index.ts';
 
 /** Whether an option with these turns of the pumps, for one of the motor, may be built: false, it cannot. */
-export type Passes = (turnsOfA: number, turnsOfB: number) => boolean;
+type MayPass = (turnsOfA: number, turnsOfB: number) => boolean;
 
 /** Places at which a range is looked at before its ends are closed in on, and steps of that. */
 const PLACES = 1024;
@@ -20,7 +20,7 @@ const ROOM = 1e-9;
  * @source our choice of method: halving between turns that pass and turns that do not
  * @example ratioSpan((a, b) => b <= 16 * a, { low: 1, high: 1 }, { low: 1 / 64, high: 64 }, 1)  // 1/64 to 16, and a thousand-millionth
  */
-export function ratioSpan(passes: Passes, A: RatioSpan, B: RatioSpan, pumpRatio: number): RatioSpan {
+export function ratioSpan(passes: MayPass, A: RatioSpan, B: RatioSpan, pumpRatio: number): RatioSpan {
   const whole = { low: B.low / A.high, high: B.high / A.low };
   const found =
     A.low === A.high

@@ -1,15 +1,11 @@
-import { optionChecks } from './checks/index.ts';
-import { quantity } from './checks/quantity.ts';
-import { driveKind } from './drives/index.ts';
-import type { Build, Plan, SideName, Stage, Teeth } from './plan.ts';
+import { driveKind } from '../drives/index.ts';
+import type { Build, Plan, SideName, Stage, Teeth } from '../plan.ts';
+import { float } from '../ratio.ts';
+import type { Candidate, Pair, RatioSpan } from '../search/index.ts';
+import { pumpRatio } from '../train.ts';
+import { PASSES } from './passes.ts';
 import { type OpenPairs, quickStock } from './quickStock.ts';
-import { float } from './ratio.ts';
 import { ratioSpan } from './ratioSpan.ts';
-import type { Candidate, Pair, RatioSpan } from './search/index.ts';
-import { pumpRatio } from './train.ts';
-
-/** The checks across the stages beside the one of stock. */
-const OTHERS = optionChecks.filter((check) => check.worst === 'blocks' && check !== quantity);
 
 /** What can be said of options without laying them out. */
 export interface QuickRules {
@@ -30,7 +26,7 @@ export interface QuickRules {
  */
 export function quickRules(plan: Plan, open: readonly OpenPairs[], pumps: readonly Build['pumps'][]): QuickRules {
   const steepest = plan.stages.map((stage) => steepestOf(stage, open.find((one) => one.stage === stage)?.pairs ?? []));
-  const sets = pumps.map((of) => OTHERS.map(({ passes }) => passes?.({ plan, pumps: of, steepest }) ?? (() => null)));
+  const sets = pumps.map((of) => Object.values(PASSES).map((passes) => passes({ plan, pumps: of, steepest })));
   const [A, B] = [turnsOf(plan, 'A', open), turnsOf(plan, 'B', open)];
   const isStocked = quickStock(plan, open);
   const spans = sets.map((checks, set) => {

@@ -1,14 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { choicesOf } from '../../core/src/choices.ts';
-import type { Plan } from '../../core/src/plan.ts';
-import { quickRules } from '../../core/src/quickRules.ts';
-import { Fraction, float, ratioOf } from '../../core/src/ratio.ts';
-import type { Candidate } from '../../core/src/search/index.ts';
-import { madeBPerA } from '../../core/src/train.ts';
-import { reachPlan } from '../bench/reachShop.ts';
-import { teethFrom } from './search/racks.ts';
-import { type Dice, diceOf } from './search/randomProblem.ts';
-import { demoPlan } from './sheet/demoSheet.ts';
+import { optionChecks } from '../../../core/src/checks/index.ts';
+import { quantity } from '../../../core/src/checks/quantity.ts';
+import { choicesOf } from '../../../core/src/choices.ts';
+import type { Plan } from '../../../core/src/plan.ts';
+import { PASSES } from '../../../core/src/quick/passes.ts';
+import { quickChoices } from '../../../core/src/quick/quickChoices.ts';
+import { quickRules } from '../../../core/src/quick/quickRules.ts';
+import { Fraction, float, ratioOf } from '../../../core/src/ratio.ts';
+import type { Candidate } from '../../../core/src/search/index.ts';
+import { madeBPerA } from '../../../core/src/train.ts';
+import { reachPlan } from '../../bench/reachShop.ts';
+import { teethFrom } from '../search/racks.ts';
+import { type Dice, diceOf } from '../search/randomProblem.ts';
+import { demoPlan } from '../sheet/demoSheet.ts';
 
 const SIZES = [...teethFrom(18, 25), 40];
 const machines: readonly Plan[] = [
@@ -53,6 +57,11 @@ function changedPlan(plan: Plan, dice: Dice): Plan {
   };
 }
 
+test('every check that blocks and looks across the stages is asked quickly too, stock by its table', () => {
+  const blocking = optionChecks.filter(({ worst }) => worst === 'blocks').map(({ id }) => id);
+  expect([quantity.id, ...Object.keys(PASSES)].sort()).toEqual(blocking.sort());
+});
+
 describe('what the rules say of an option quickly [slow twin: the option laid out, every check asked]', () => {
   test('the same on 50 random changes of each machine, and mostly without laying it out', () => {
     const told = new Map<boolean | null, number>();
@@ -69,7 +78,8 @@ describe('what the rules say of an option quickly [slow twin: the option laid ou
       const open = plan.stages.filter((stage) => stage.open).map((stage, s) => ({ stage, pairs: stages[s]?.pairs ?? [] }));
       const sets = pumps.map((_, pump) => choices.pumpsOf({ pump, pairs: [] }));
       const quick = quickRules(plan, open, sets);
-      const { admit } = choices.rules(0);
+      const { admit } = quickChoices(plan).rules(0);
+      const relaxed = quickChoices(plan).rules(-1);
       for (let i = 0; i < 40; i++) {
         const candidate: Candidate = {
           pump: dice.below(pumps.length),
@@ -85,6 +95,7 @@ describe('what the rules say of an option quickly [slow twin: the option laid ou
         beyond += Number(!isWithin);
         if (passes) expect([seed, i, isWithin]).toEqual([seed, i, true]);
         expect(admit(candidate)).toBe(passes ? choices.purchases(candidate) : null);
+        expect(relaxed.admit(candidate)).toBe(choices.purchases(candidate));
       }
     }
     expect(beyond).toBeGreaterThan(100);
@@ -110,7 +121,7 @@ describe('what the rules say of an option quickly [slow twin: the option laid ou
       sides: { ...plan.sides, B: { ...plan.sides.B, pumps: [{ ...pump, speedTo_rev_per_s: given(speedTo_rev_per_s) }] } },
     });
     const under = fastest.mul(ratioOf(999_999_999_999_999, 10 ** 15));
-    expect(choicesOf(at(fastest)).rules(0).admit(candidate)).toBe(0);
-    expect(choicesOf(at(under)).rules(0).admit(candidate)).toBeNull();
+    expect(quickChoices(at(fastest)).rules(0).admit(candidate)).toBe(0);
+    expect(quickChoices(at(under)).rules(0).admit(candidate)).toBeNull();
   });
 });

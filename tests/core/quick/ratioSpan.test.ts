@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ratioSpan } from '../../core/src/ratioSpan.ts';
+import { ratioSpan } from '../../../core/src/quick/ratioSpan.ts';
 
 const one = { low: 1, high: 1 };
 const wide = { low: 1 / 64, high: 64 };

@@ -1,6 +1,6 @@
-import { ENDS, type Plan, type Slot, type Stage } from './plan.ts';
-import { sameBore, sameSize, suitsBore } from './rack.ts';
-import type { Pair } from './search/index.ts';
+import { ENDS, type Plan, type Slot, type Stage } from '../plan.ts';
+import { sameBore, sameSize, suitsBore } from '../rack.ts';
+import type { Pair } from '../search/index.ts';
 
 /** An open stage of a plan with the pairs that the search may choose from. */
 export interface OpenPairs {
