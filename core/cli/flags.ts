@@ -22,6 +22,17 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
   material: { takes: 'ID', commands: ONE_MATERIAL, help: 'which material; may be left out where the file holds one' },
   materials: { takes: 'ID,ID', commands: ['buy'], help: 'which materials; all of the file that have limits if left out' },
+  'materials-csv': {
+    takes: 'FILE.csv',
+    commands: ['reach', 'quote', 'buy'],
+    help: "a list of materials in place of the file's: name, ratio, basis, limits, densities; a limit without a definition is % of B per A",
+  },
+  best: {
+    takes: null,
+    commands: ['reach'],
+    help: 'every material of the file or list with its best option; --window may then be left out',
+  },
+  csv: { takes: null, commands: ['reach'], help: 'print that table alone, as CSV' },
   rack: { takes: 'ID', commands: PLANNING, help: "which rack; otherwise the machine's own, or the only one" },
   buy: { takes: 'N', commands: ONE_MATERIAL, help: 'up to N wheels may be bought, 1 to 8' },
   teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy and in buy: teeth that may be bought; alone: any wheel of that range' },
@@ -88,6 +99,11 @@ export interface Call {
   readonly prices: readonly PriceRow[] | null;
   /** Of ratios: what reach is asked for, and in buy what takes the place of the materials. */
   readonly window: Window | null;
+  /** A list that stands in for the materials of the file. */
+  readonly materialsCsv: string | null;
+  /** Of reach: the materials, each with its best option; and that table alone as CSV. */
+  readonly best: boolean;
+  readonly csv: boolean;
   readonly count: boolean;
   readonly json: boolean;
   readonly workings: boolean;
@@ -153,7 +169,11 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   if (date !== null && !/^\d{4}-\d{2}-\d{2}$/.test(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
   const out = given.get('out') ?? null;
   if (command === 'sheet' && out === null) problems.push('sheet needs --out FILE.html.');
-  if ((command === 'reach' || command === 'quote') && !given.has('window')) problems.push(`${command} needs --window LO:HI, as 1:5.`);
+  const best = given.has('best') || given.has('csv');
+  if ((command === 'quote' || (command === 'reach' && !best)) && !given.has('window'))
+    problems.push(`${command} needs --window LO:HI, as 1:5${command === 'reach' ? ', or --best' : ''}.`);
+  for (const name of ['window', 'json'])
+    if (given.has('csv') && given.has(name)) problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
     problems.push('--workings of options are printed as JSON: add --json.');
@@ -186,6 +206,9 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     mostPurchases: whole('most', 1, 8) ?? 3,
     window: readWindow(given.get('window'), given.get('tolerance'), problems),
     prices: readPrices(given.get('prices'), problems),
+    materialsCsv: given.get('materials-csv') ?? null,
+    best,
+    csv: given.has('csv'),
     count: given.has('count'),
     json: given.has('json'),
     workings: given.has('workings'),

@@ -2,7 +2,7 @@ import { COMMANDS, FLAGS } from './flags.ts';
 
 const WHAT = {
   options: 'rank the ways to build the mix ratio of a material on a machine',
-  reach: 'say which ratios a machine can make, and how far off the worst target of a window is',
+  reach: 'say which ratios a machine can make, how far off the worst target of a window is, and the best option of every material',
   sheet: 'write the change sheet of one option as a printable page',
   quote: 'print the quote page: what a machine can mix, with every material of the file',
   buy: 'find the fewest wheels to buy so that every material has an option inside its limits',
@@ -23,8 +23,8 @@ export function helpText(): string {
     '',
     ...flags,
     '',
-    'Exit 0: an option inside the limits (options), all of the window within the tolerance (reach), the page was made (sheet, quote), all materials served (buy), the file is sound (validate).',
-    'Exit 1: no option inside the limits, or no limits given; gaps wider than the tolerance (reach); not all materials served; the reasons are printed.',
+    'Exit 0: an option inside the limits (options), all of the window within the tolerance and, with --best, every material inside its limits (reach), the page was made (sheet, quote), all materials served (buy), the file is sound (validate).',
+    'Exit 1: no option inside the limits, or no limits given; gaps wider than the tolerance, a material that is not inside or not complete (reach); not all materials served; the reasons are printed.',
     'Exit 2: bad input or flags; every problem is on the error output and nothing was written.',
     '',
   ].join('\n');

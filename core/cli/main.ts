@@ -5,9 +5,10 @@ import { buy } from './buy.ts';
 import { fromHere, openShopFile, problemLines } from './files.ts';
 import { type Call, readFlags } from './flags.ts';
 import { helpText } from './help.ts';
+import { withMaterials } from './materials.ts';
 import { optionsText } from './optionsText.ts';
 import { quoteText } from './quoteText.ts';
-import { reachText } from './reachText.ts';
+import { reach } from './reach.ts';
 import { sheetPage } from './sheetPage.ts';
 import { tryRatio } from './tryRatio.ts';
 
@@ -26,8 +27,11 @@ function run(args: readonly string[]): 0 | 1 | 2 {
     process.stderr.write(`${parsed.problems.join('\n')}\n`);
     return 2;
   }
-  const file = openShopFile(parsed.call.file);
+  const opened = openShopFile(parsed.call.file);
+  if (!opened.ok) return refuse(opened.findings);
+  const file = parsed.call.materialsCsv === null ? opened : withMaterials(opened.value, parsed.call.materialsCsv, parsed.call);
   if (!file.ok) return refuse(file.findings);
+  if (file !== opened) process.stderr.write(problemLines(file.findings));
   switch (parsed.call.command) {
     case 'validate':
       return validate(file, parsed.call);
@@ -36,13 +40,13 @@ function run(args: readonly string[]): 0 | 1 | 2 {
         ? options(file.value, file.findings, parsed.call)
         : tried(file.value, parsed.call.tried, parsed.call);
     case 'reach':
-      return reach(file.value, parsed.call);
+      return reached(file.value, parsed.call);
     case 'sheet':
       return sheet(file.value, parsed.call);
     case 'quote':
       return quote(file.value, parsed.call);
     case 'buy':
-      return bought(file.value, file.findings, parsed.call);
+      return bought(file.value, opened.findings, parsed.call);
   }
 }
 
@@ -96,13 +100,11 @@ function bought(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 |
   return found.value.allServed ? 0 : 1;
 }
 
-function reach(file: ShopFile, call: Call): 0 | 1 | 2 {
-  const plan = resolve(file, call.selection, call.say);
-  if (!plan.ok) return refuse(plan.findings);
-  if (call.window === null) throw new RangeError('reach: no window');
-  const found = reachText(plan.value, call.window, call);
-  process.stdout.write(found.text);
-  return found.served ? 0 : 1;
+function reached(file: ShopFile, call: Call): 0 | 1 | 2 {
+  const found = reach(file, call);
+  if (!found.ok) return refuse(found.findings);
+  process.stdout.write(found.value.text);
+  return found.value.served ? 0 : 1;
 }
 
 function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {

@@ -1,7 +1,7 @@
 import path from 'node:path';
+import { firstOption } from '../src/firstOption.ts';
 import { type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { materialReach } from '../src/materialReach.ts';
-import { triedRatios } from '../src/nearRatios.ts';
 import { type QuotedMaterial, quoteOf } from '../src/quote.ts';
 import { quoteAdd } from '../src/quoteAdd.ts';
 import { reachOf } from '../src/reach/reach.ts';
@@ -27,7 +27,7 @@ export function quoteText(file: ShopFile, window: Window, call: Call): Outcome<M
   const materials = file.materials.flatMap(({ id }): readonly QuotedMaterial[] => {
     const resolved = resolve(file, { ...call.selection, material: id }, call.say);
     if (!resolved.ok) return [];
-    const best = triedRatios(resolved.value).near(resolved.value.mix.wantedBPerA, 1)[0]?.first ?? null;
+    const best = firstOption(resolved.value);
     return [{ plan: resolved.value, row: materialReach(resolved.value, best, call.say) }];
   });
   const plans = materials.map((one) => one.plan);

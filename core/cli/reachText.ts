@@ -12,14 +12,13 @@ const SHOWN_GAPS = 12;
 const BINS = 40;
 
 /** What the machine can make of the targets in the window; served where none of them lies beyond the tolerance. */
-export function reachText(plan: Plan, window: Window, call: Call): { readonly text: string; readonly served: boolean } {
+export function reachAnswer(plan: Plan, window: Window, call: Call) {
   const reach = reachOf(plan, { ...window, bins: BINS });
   const gaps = reach.gaps.slice(0, call.rows ?? (call.json ? KEPT_GAPS : SHOWN_GAPS));
   const moreGaps = reach.moreGaps === null ? null : reach.moreGaps + reach.gaps.length - gaps.length;
   const shown = { ...reach, gaps, moreGaps };
-  const text = call.json ? `${JSON.stringify(reachJson(plan, shown), null, 2)}\n` : linesOf(plan, shown, call.say).join('\n');
   const served = reach.worst !== null && reach.worst.offRatio.compare(window.tolerance) <= 0;
-  return { text: call.json ? text : `${text.replaceAll('\u00a0', ' ')}\n`, served };
+  return { lines: linesOf(plan, shown, call.say), json: reachJson(plan, shown), served };
 }
 
 const percent = (share: Fraction, say: Say): string => `${fixed(share.mul(100), 3, say)} %`;

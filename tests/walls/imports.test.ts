@@ -22,19 +22,20 @@ const ORDER: readonly (readonly string[])[] = [
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['logMarks', 'quick', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
-  ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
+  ['firstOption', 'json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
   ['index', 'optionList'],
   ['optionWords'],
   ['comparison', 'materialReach'],
-  ['quote'],
+  ['bestOptions', 'quote'],
+  ['bestOptionsCsv'],
 ];
 
 /** Each library behind one door. */
 const LIBRARIES: readonly (readonly [library: string, door: RegExp])[] = [
   ['fraction.js', /^core\/src\/ratio\.ts$/],
   ['valibot', /^core\/src\/file\//],
-  ['papaparse', /^core\/src\/file\/rackCsv\.ts$/],
+  ['papaparse', /^core\/src\/file\/csv\.ts$/],
 ];
 
 /** Who may import whom besides itself: places of the project, and packages. */

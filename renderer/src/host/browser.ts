@@ -1,4 +1,5 @@
 import { EXTENSION, LARGEST_FILE_BYTES } from '../../../core/src/file/envelope.ts';
+import { download } from './download.ts';
 import type { Host, OpenedFile, SavedFile } from './host.ts';
 
 interface PickerOptions {
@@ -15,8 +16,6 @@ declare global {
 }
 
 const TYPES: PickerOptions['types'] = [{ description: 'Shop file', accept: { 'application/json': [EXTENSION] } }];
-/** Long enough for the slowest browser to have taken the file over. */
-const DOWNLOAD_TAKES_MS = 60_000;
 
 /** The app in a plain browser: the page's own file pickers where there are any, else an upload and a download. */
 export function browserHost(): Host {
@@ -95,7 +94,7 @@ function createFiles(): Pick<Host, 'open' | 'save' | 'saveAs'> {
 
   async function saveAs(name: string, text: string): Promise<SavedFile | null> {
     if (window.showSaveFilePicker === undefined) {
-      download(name, text);
+      download(name, text, 'application/json');
       return { name, token: null };
     }
     const handle = await unlessCancelled(window.showSaveFilePicker({ suggestedName: name, types: TYPES }));
@@ -149,12 +148,4 @@ function upload(): Promise<File | null> {
     input.addEventListener('cancel', () => resolve(null));
     input.click();
   });
-}
-
-function download(name: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), DOWNLOAD_TAKES_MS);
 }

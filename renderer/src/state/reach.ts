@@ -7,11 +7,12 @@ import { spokenReading } from '../../../core/src/reading.ts';
 import type { App } from './app.ts';
 import { makeReaches } from './reaches.ts';
 
-/** A material of the shop on the machine; no plan where something of it is missing. */
+/** A material of the shop on the machine; no plan where something of it is missing, which is then said. */
 export interface ShopMaterial {
   readonly id: string;
   readonly name: string;
   readonly plan: Plan | null;
+  readonly missing: readonly string[];
 }
 
 /** An answer with the plan it belongs to; both stay in sight while a later one is worked out. */
@@ -59,7 +60,7 @@ export function createReach(app: App): ReachState {
     if (file === null || plan() === null) return [];
     return file.materials.map(({ id, name }) => {
       const outcome = resolve(file, { ...app.selection(), material: id }, app.say());
-      return { id, name, plan: outcome.ok ? outcome.value : null };
+      return { id, name, plan: outcome.ok ? outcome.value : null, missing: outcome.ok ? [] : outcome.findings.map(({ what }) => what) };
     });
   });
   const asked = app.reachAsked;

@@ -1,5 +1,5 @@
+import { firstOption } from '../../../core/src/firstOption.ts';
 import { type Plan, resolve } from '../../../core/src/index.ts';
-import { triedRatios } from '../../../core/src/nearRatios.ts';
 import { quoteAdd } from '../../../core/src/quoteAdd.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import type { Reach } from '../../../core/src/reach/figures.ts';
@@ -28,7 +28,7 @@ self.onmessage = ({ data }: MessageEvent<ReachRequest>) => {
   try {
     if (data.kind === 'reach') reply({ id, kind: 'reach', reach: reachFor(id, revived(data)) });
     else if (data.kind === 'add') reply({ id, kind: 'add', words: addFor(data.materials) });
-    else reply({ id, kind: 'best', material: data.material, best: bestOf(data.material) });
+    else reply({ id, kind: 'best', material: data.material, best: firstOption(planFor(data.material)) });
   } catch (error) {
     reply({ id, kind: 'fault', message: error instanceof Error ? error.message : String(error) });
   }
@@ -58,11 +58,6 @@ function reachFor(id: number, { window, around, tolerance }: AskedReach): Reach 
   const ends = [smallest, largest].flatMap((end) => (end === null ? [] : [end.aPerB]));
   const [first = ONE, ...more] = [...ends, ...around];
   return known.within({ ...windowAround([first, ...more]), ...wish }, { progress });
-}
-
-function bestOf(material: string) {
-  const plan = planFor(material);
-  return triedRatios(plan).near(plan.mix.wantedBPerA, 1)[0]?.first ?? null;
 }
 
 function addFor(materials: readonly string[]): readonly string[] {

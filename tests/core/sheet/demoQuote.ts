@@ -1,7 +1,7 @@
+import { firstOption } from '../../../core/src/firstOption.ts';
 import type { Say } from '../../../core/src/format.ts';
 import { resolve } from '../../../core/src/index.ts';
 import { materialReach } from '../../../core/src/materialReach.ts';
-import { triedRatios } from '../../../core/src/nearRatios.ts';
 import { type Quote, quoteOf } from '../../../core/src/quote.ts';
 import { quoteAdd } from '../../../core/src/quoteAdd.ts';
 import { ratioOf, whole } from '../../../core/src/ratio.ts';
@@ -20,7 +20,7 @@ export function quoted({ machine = 'bench-1', say = metric, change }: Wanted): Q
   const materials = file.materials.map(({ id }) => {
     const plan = resolve(file, { machine, material: id }, say);
     if (!plan.ok) throw new Error(`${id} does not resolve`);
-    const best = triedRatios(plan.value).near(plan.value.mix.wantedBPerA, 1)[0]?.first ?? null;
+    const best = firstOption(plan.value);
     return { plan: plan.value, row: materialReach(plan.value, best, say) };
   });
   const [first] = materials;

@@ -4,9 +4,10 @@ import { TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
 import { editPart, type MaterialForm } from './materialForm.ts';
+import { LIST_PLACE } from './PasteList.tsx';
 
 /** Which material of the file is looked at, its name, and what its two components are called. */
-export function MaterialHead(props: { readonly form: MaterialForm }) {
+export function MaterialHead(props: { readonly form: MaterialForm; readonly list: () => void }) {
   const form = () => props.form;
   const partName = (side: 'A' | 'B') => (
     <TextField
@@ -18,7 +19,7 @@ export function MaterialHead(props: { readonly form: MaterialForm }) {
   );
   return (
     <>
-      <MaterialPick form={form()} />
+      <MaterialPick form={form()} list={props.list} />
       <div class="g3">
         <TextField
           label="Name of the material"
@@ -37,7 +38,7 @@ export function MaterialHead(props: { readonly form: MaterialForm }) {
   );
 }
 
-function MaterialPick(props: { readonly form: MaterialForm }) {
+function MaterialPick(props: { readonly form: MaterialForm; readonly list: () => void }) {
   const app = useApp();
   const remove = () => {
     const { id } = props.form.row();
@@ -58,6 +59,7 @@ function MaterialPick(props: { readonly form: MaterialForm }) {
         </select>
       </label>
       <AddMaterial />
+      <ListButton list={props.list} />
       <button type="button" onClick={remove}>
         Remove this material
       </button>
@@ -83,6 +85,14 @@ export function AddMaterial() {
   return (
     <button type="button" data-place={placeKey(['materials'])} onClick={add}>
       Add a material
+    </button>
+  );
+}
+
+export function ListButton(props: { readonly list: () => void }) {
+  return (
+    <button type="button" data-place={LIST_PLACE} onClick={() => props.list()}>
+      Paste a list of materials
     </button>
   );
 }

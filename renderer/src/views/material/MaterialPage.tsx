@@ -1,17 +1,31 @@
-import { Show } from 'solid-js';
+import { createSignal, Show } from 'solid-js';
 import { useApp } from '../../state/app.ts';
 import '../../style/material.css';
 import { ChemistryFields } from './ChemistryFields.tsx';
 import { DensityTable } from './DensityTable.tsx';
 import { LimitsFields } from './LimitsFields.tsx';
-import { AddMaterial, MaterialHead } from './MaterialHead.tsx';
+import { AddMaterial, ListButton, MaterialHead } from './MaterialHead.tsx';
 import { Meaning } from './Meaning.tsx';
 import { createMaterialForm, type Material } from './materialForm.ts';
+import { LIST_PLACE, PasteList } from './PasteList.tsx';
 import { RatioFields } from './RatioFields.tsx';
 import { RatioSource } from './RatioSource.tsx';
 
 /** Left: what the data sheet says, as it says it. Right: what that means, and what is missing. */
 export function MaterialPage() {
+  const [lists, setLists] = createSignal(false);
+  const back = () => {
+    setLists(false);
+    document.querySelector<HTMLElement>(`[data-place="${LIST_PLACE}"]`)?.focus();
+  };
+  return (
+    <Show when={lists()} fallback={<OneMaterial list={() => setLists(true)} />}>
+      <PasteList back={back} />
+    </Show>
+  );
+}
+
+function OneMaterial(props: { readonly list: () => void }) {
   const app = useApp();
   const row = () => app.shop.file?.materials[app.material()];
   return (
@@ -23,19 +37,20 @@ export function MaterialPage() {
           <section aria-label="Data sheet">
             <h1 class="t">The file holds no material yet.</h1>
             <p class="gap">Have the data sheet at hand: the mix ratio, by weight or by volume, its limits, and both densities.</p>
-            <p class="gap">
+            <p class="gap bar-of">
               <AddMaterial />
+              <ListButton list={props.list} />
             </p>
           </section>
         }
       >
-        <Show when={row()}>{(first) => <Sheet first={first()} />}</Show>
+        <Show when={row()}>{(first) => <Sheet first={first()} list={props.list} />}</Show>
       </Show>
     </main>
   );
 }
 
-function Sheet(props: { readonly first: Material }) {
+function Sheet(props: { readonly first: Material; readonly list: () => void }) {
   // One form a material: the page is keyed by its id.
   const form = createMaterialForm(props.first);
   return (
@@ -45,7 +60,7 @@ function Sheet(props: { readonly first: Material }) {
           <h1>Material</h1>
           <span class="faint">what the data sheet says, as it says it</span>
         </div>
-        <MaterialHead form={form} />
+        <MaterialHead form={form} list={props.list} />
         <RatioSource form={form} />
         <Show when={form.fromChemistry()} fallback={<RatioFields form={form} />}>
           <ChemistryFields form={form} />

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import type { ReachState } from '../../state/reach.ts';
+import { BestFiles } from './BestFiles.tsx';
 
 /** What the flags of the rule say, as a table: every material of the shop file with the best option this machine has for it. */
 export function Materials(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[] }) {
@@ -63,6 +64,7 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
           . The Material page says what is missing.
         </p>
       </Show>
+      <BestFiles reach={props.reach} />
     </section>
   );
 }

@@ -1,0 +1,55 @@
+import { LARGEST_CSV_BYTES, writeMaterials } from '../../../../core/src/file/materialCsv/index.ts';
+import { download } from '../../host/download.ts';
+import { useApp } from '../../state/app.ts';
+import type { PastedList } from './pastedList.ts';
+
+/** A list out of a file into the box, and the materials of the shop file into a file of the same form. */
+export function ListFiles(props: { readonly pasted: PastedList; readonly say: (said: string) => void }) {
+  const app = useApp();
+  const read = async (input: HTMLInputElement) => {
+    const [file] = input.files ?? [];
+    if (file === undefined) return;
+    const text = await file.text();
+    // The same file may be chosen again once it is mended.
+    input.value = '';
+    if (file.size > LARGEST_CSV_BYTES) {
+      app.tell(`${file.name} was not read: it has ${file.size} bytes, more than ${LARGEST_CSV_BYTES}.`);
+      return;
+    }
+    const free = props.pasted.text().trim() === '';
+    const question = `The list is not empty. ${file.name} would stand in its place.`;
+    if (!free && !(await app.ask({ text: question, yes: 'Replace the list', no: 'Keep the list' }))) return;
+    app.tell(null);
+    props.say('');
+    props.pasted.setText(text);
+  };
+  const write = () => {
+    const file = app.shop.snapshot();
+    if (file === null) return;
+    const { text, leftOut } = writeMaterials(file.materials, app.say().decimal);
+    download(`${file.shop.name || 'materials'}.csv`, text, 'text/csv');
+    app.tell(leftOut.length === 0 ? null : `Not in the file: ${leftOut.map(({ name, why }) => `${name}, ${why}`).join('; ')}.`);
+  };
+  let picker: HTMLInputElement | undefined;
+  return (
+    <>
+      <button type="button" onClick={() => picker?.click()}>
+        Read a CSV file
+      </button>
+      <input
+        ref={picker}
+        class="heard"
+        type="file"
+        accept=".csv,.tsv,.txt,text/csv,text/plain"
+        tabindex="-1"
+        aria-label="CSV file of materials"
+        onChange={(event) => {
+          read(event.currentTarget).catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
+        }}
+      />
+      <button type="button" onClick={write}>
+        Write this shop’s materials as CSV
+      </button>
+    </>
+  );
+}

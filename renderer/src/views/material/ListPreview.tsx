@@ -1,0 +1,77 @@
+import { For, Show } from 'solid-js';
+import { listedWords, type MaterialList } from '../../../../core/src/file/materialCsv/index.ts';
+import type { Say } from '../../../../core/src/index.ts';
+
+/** What was understood of the list, and every fault of it. */
+export function ListPreview(props: { readonly list: MaterialList; readonly say: Say }) {
+  return (
+    <>
+      <Show when={props.list.faults.length > 0}>
+        <section class="scrollx" tabindex="0" aria-label="Faults">
+          <table class="faults">
+            <caption>To be mended in the list above</caption>
+            <thead>
+              <tr>
+                <th scope="col" class="num">
+                  Line
+                </th>
+                <th scope="col">Column</th>
+                <th scope="col">What was expected</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={props.list.faults}>
+                {({ line, column, what }) => (
+                  <tr>
+                    <td class="num">{line}</td>
+                    <td class="nw">{column ?? '–'}</td>
+                    <td>{what}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </section>
+      </Show>
+      <For each={props.list.notes}>{(note) => <p class="gap">{note}</p>}</For>
+      <Show when={props.list.materials.length > 0}>
+        <section class="scrollx" tabindex="0" aria-label="Materials of the list">
+          <table class="listed">
+            <caption>As it was understood</caption>
+            <thead>
+              <tr>
+                <th scope="col" class="num">
+                  Line
+                </th>
+                <th scope="col">Material</th>
+                <th scope="col">Ratio, A : B</th>
+                <th scope="col" class="num">
+                  By volume as run
+                </th>
+                <th scope="col">Limits</th>
+                <th scope="col">To know</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={props.list.materials}>
+                {(one) => {
+                  const words = () => listedWords(one, props.say);
+                  return (
+                    <tr>
+                      <td class="num">{one.line}</td>
+                      <th scope="row">{one.material.name}</th>
+                      <td class="nw">{words().ratio}</td>
+                      <td class="num nw">{words().byVolume}</td>
+                      <td class="nw">{words().limits}</td>
+                      <td>{one.notes.join(' ') || '–'}</td>
+                    </tr>
+                  );
+                }}
+              </For>
+            </tbody>
+          </table>
+        </section>
+      </Show>
+    </>
+  );
+}

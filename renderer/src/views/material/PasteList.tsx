@@ -1,0 +1,104 @@
+import { createSignal, createUniqueId, For, onMount } from 'solid-js';
+import { LIMIT_DEFINITIONS, PLAIN_ORDER } from '../../../../core/src/file/materialCsv/index.ts';
+import { placeKey, useApp } from '../../state/app.ts';
+import { ListFiles } from './ListFiles.tsx';
+import { ListPreview } from './ListPreview.tsx';
+import { createPastedList } from './pastedList.ts';
+
+/** Where the button that opens the list carries the cursor back to. */
+export const LIST_PLACE = placeKey(['materials', 'list']);
+
+/** Many materials at once, out of a spreadsheet: pasted, looked over, added. */
+export function PasteList(props: { readonly back: () => void }) {
+  const app = useApp();
+  const pasted = createPastedList();
+  const [said, say] = createSignal('');
+  const id = createUniqueId();
+  let box: HTMLTextAreaElement | undefined;
+  onMount(() => box?.focus());
+  const good = () => pasted.list().materials.length;
+  const bad = () => new Set(pasted.list().faults.map(({ line }) => line)).size;
+  const add = () => {
+    const added = pasted.add();
+    const left = bad();
+    say(
+      `${materials(added)} added to the shop file.${left === 0 ? ' The Reach page shows the best option of each.' : ` ${rows(left)} here.`}`,
+    );
+    box?.focus();
+  };
+  const typed = (text: string) => {
+    say('');
+    pasted.setText(text);
+  };
+  /** In this box Ctrl Z takes back what was typed, not what was done to the file. */
+  const takeBack = (event: KeyboardEvent) => {
+    if (pasted.text() === '' || event.key.toLowerCase() !== 'z' || !(event.ctrlKey || event.metaKey)) return;
+    event.preventDefault();
+    document.execCommand(event.shiftKey ? 'redo' : 'undo');
+  };
+  return (
+    <main id="main" class="material list">
+      <section aria-label="List of materials">
+        <div class="head">
+          <h1>Paste a list of materials</h1>
+          <span class="faint">out of a spreadsheet, or as CSV</span>
+        </div>
+        <p id={`${id}-how`} class="how">
+          One material a row. Name, ratio (<b>100:38.9</b> or <b>38.9 per 100 A</b>) and basis (weight or volume) must be there; the rest
+          may be left out. With a head the columns stand in any order, without one as: {PLAIN_ORDER.join(', ')}. A quantity carries its unit
+          in its cell or in its head.
+        </p>
+        <label class="k" for={id}>
+          The list
+        </label>
+        <textarea
+          ref={box}
+          id={id}
+          aria-describedby={`${id}-how`}
+          rows="10"
+          spellcheck={false}
+          wrap="off"
+          value={pasted.text()}
+          onInput={(event) => typed(event.currentTarget.value)}
+          onKeyDown={takeBack}
+        />
+        <div class="bar-of">
+          <label class="k" for={`${id}-mean`}>
+            Limits without a definition are
+          </label>
+          <select
+            id={`${id}-mean`}
+            onChange={(event) => {
+              const definition = LIMIT_DEFINITIONS.find((one) => one === event.currentTarget.value);
+              if (definition !== undefined) pasted.setLimitsMean(definition);
+            }}
+          >
+            <For each={LIMIT_DEFINITIONS}>
+              {(definition) => <option selected={definition === pasted.limitsMean()}>{definition}</option>}
+            </For>
+          </select>
+          <ListFiles pasted={pasted} say={say} />
+        </div>
+        <p class="gap bar-of">
+          <button type="button" class="pri" disabled={good() === 0} onClick={add}>
+            {good() === 0 ? 'Add the materials' : `Add ${materials(good())}`}
+          </button>
+          <button type="button" onClick={() => props.back()}>
+            Back to the material
+          </button>
+          <span role="status">{said() || state()}</span>
+        </p>
+        <ListPreview list={pasted.list()} say={app.say()} />
+      </section>
+    </main>
+  );
+
+  function state(): string {
+    if (pasted.text().trim() === '') return '';
+    const fault = bad() === 0 ? 'no fault found' : `${rows(bad())} here until mended`;
+    return `${materials(good())} read, ${fault}.`;
+  }
+}
+
+const materials = (count: number): string => (count === 1 ? '1 material' : `${count} materials`);
+const rows = (count: number): string => (count === 1 ? '1 row with a fault stays' : `${count} rows with faults stay`);
