@@ -1,6 +1,8 @@
 import { parseArgs } from 'node:util';
+import { isDate, MOST_DAYS } from '../src/calendar.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
+import { CUSTOMER_LENGTH, NOTE_LENGTH } from '../src/quote/quote.ts';
 import { type PriceRow, readPrices } from './prices.ts';
 import { readWindow, type Window } from './windowFlag.ts';
 
@@ -67,6 +69,7 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     commands: ['options'],
     help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
+  ratios: { takes: null, commands: ['reach'], help: 'also list every ratio of the window with its teeth and flow (JSON always does)' },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
   json: { takes: null, commands: ['options', 'reach', 'quote', 'buy', 'validate'], help: 'print JSON' },
   workings: { takes: null, commands: ['options', 'sheet'], help: 'with JSON: how each figure came about; on a sheet: as further pages' },
@@ -74,6 +77,13 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   paper: { takes: 'A4|Letter', commands: PRINTED, help: 'paper size; A4 if left out' },
   number: { takes: 'TEXT', commands: PRINTED, help: 'number of the change sheet or quote page, to be printed on it' },
   date: { takes: 'YYYY-MM-DD', commands: PRINTED, help: 'date to be printed; today if left out' },
+  customer: { takes: 'NAME', commands: ['quote'], help: `whom the quote page is for, at most ${CUSTOMER_LENGTH} characters` },
+  note: { takes: 'TEXT', commands: ['quote'], help: `a line of your own on the quote page, at most ${NOTE_LENGTH} characters` },
+  'valid-days': {
+    takes: 'DAYS',
+    commands: ['quote'],
+    help: `how long the quote holds from its date, 1 to ${MOST_DAYS}; as long as nothing changes if left out`,
+  },
   out: { takes: 'FILE.html', commands: PRINTED, help: 'where the page is written; a quote without it is printed as text' },
 };
 
@@ -99,6 +109,8 @@ export interface Call {
   readonly prices: readonly PriceRow[] | null;
   /** Of ratios: what reach is asked for, and in buy what takes the place of the materials. */
   readonly window: Window | null;
+  /** Whether every ratio of a reach is listed. */
+  readonly ratios: boolean;
   /** A list that stands in for the materials of the file. */
   readonly materialsCsv: string | null;
   /** Of reach: the materials, each with its best option; and that table alone as CSV. */
@@ -111,6 +123,10 @@ export interface Call {
   readonly paper: 'A4' | 'Letter';
   readonly number: string;
   readonly date: string | null;
+  readonly customer: string;
+  readonly note: string;
+  /** Null: as long as nothing changes. */
+  readonly validDays: number | null;
   readonly out: string | null;
 }
 
@@ -166,7 +182,12 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   const teeth = readTeeth(given.get('teeth'), problems);
   const buy = whole('buy', 1, 8);
   const date = given.get('date') ?? null;
-  if (date !== null && !/^\d{4}-\d{2}-\d{2}$/.test(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
+  if (date !== null && !isDate(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
+  const words = (name: 'customer' | 'note', most: number): string => {
+    const text = given.get(name) ?? '';
+    if (text.length > most) problems.push(`--${name} takes at most ${most} characters, not ${text.length}.`);
+    return text;
+  };
   const out = given.get('out') ?? null;
   if (command === 'sheet' && out === null) problems.push('sheet needs --out FILE.html.');
   const best = given.has('best') || given.has('csv');
@@ -174,6 +195,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     problems.push(`${command} needs --window LO:HI, as 1:5${command === 'reach' ? ', or --best' : ''}.`);
   for (const name of ['window', 'json'])
     if (given.has('csv') && given.has(name)) problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
+  if (given.has('ratios') && best && !given.has('window')) problems.push('--ratios belongs to --window.');
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
     problems.push('--workings of options are printed as JSON: add --json.');
@@ -206,6 +228,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     mostPurchases: whole('most', 1, 8) ?? 3,
     window: readWindow(given.get('window'), given.get('tolerance'), problems),
     prices: readPrices(given.get('prices'), problems),
+    ratios: given.has('ratios'),
     materialsCsv: given.get('materials-csv') ?? null,
     best,
     csv: given.has('csv'),
@@ -216,6 +239,9 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     paper: oneOf('paper', ['A4', 'Letter']),
     number: given.get('number') ?? '',
     date,
+    customer: words('customer', CUSTOMER_LENGTH),
+    note: words('note', NOTE_LENGTH),
+    validDays: whole('valid-days', 1, MOST_DAYS),
     out,
   };
 }

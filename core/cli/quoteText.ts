@@ -1,11 +1,12 @@
 import path from 'node:path';
+import { dateAfter } from '../src/calendar.ts';
 import { firstOption } from '../src/firstOption.ts';
 import { type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { materialReach } from '../src/materialReach.ts';
-import { type QuotedMaterial, quoteOf } from '../src/quote.ts';
-import { quoteAdd } from '../src/quoteAdd.ts';
+import { quoteAdd } from '../src/quote/add.ts';
+import { type QuotedMaterial, quoteBody, quoteOf } from '../src/quote/quote.ts';
 import { reachOf } from '../src/reach/reach.ts';
-import { quoteLines, quotePageBody } from '../src/sheet/quotePage.ts';
+import { quoteLines } from '../src/sheet/quoteLines.ts';
 import { wholePage } from '../src/sheet/wholePage.ts';
 import type { Call } from './flags.ts';
 import type { Window } from './windowFlag.ts';
@@ -31,20 +32,25 @@ export function quoteText(file: ShopFile, window: Window, call: Call): Outcome<M
     return [{ plan: resolved.value, row: materialReach(resolved.value, best, call.say) }];
   });
   const plans = materials.map((one) => one.plan);
-  const { page, rule } = quoteOf(plan, reachOf(plan, { ...window, bins: BINS }), materials, {
+  const date = call.date ?? new Date().toISOString().slice(0, 10);
+  const quote = quoteOf(plan, reachOf(plan, { ...window, bins: BINS }), materials, {
     number: call.number === '' ? 'unnumbered' : call.number,
-    date: call.date ?? new Date().toISOString().slice(0, 10),
+    date,
+    validUntil: call.validDays === null ? null : dateAfter(date, call.validDays),
+    customer: call.customer,
+    note: call.note,
     file: path.basename(call.file),
     say: call.say,
     add: quoteAdd(plans, call.say),
   });
+  const { page } = quote;
   const text = call.json ? JSON.stringify({ format: 'ratiowright quote', ...page }, null, 2) : quoteLines(page).join('\n');
   return {
     ok: true,
     findings: main.findings,
     value: {
-      text: `${call.json ? text : text.replaceAll('\u00a0', ' ')}\n`,
-      html: () => wholePage(page.title, quotePageBody(page, rule.svg, rule.height_mm), call.paper),
+      text: `${call.json ? text : text.replaceAll('\u00a0', ' ').replaceAll('\u2011', '-')}\n`,
+      html: () => wholePage(page.title, quoteBody(quote), call.paper),
       machine: plan.machine.name,
     },
   };

@@ -41,7 +41,7 @@ function textOf(plan: Plan, ofWindow: ReturnType<typeof reachAnswer> | null, tar
       machine: plan.machine,
       rack: plan.rack,
     };
-    return `${JSON.stringify({ ...(ofWindow?.json ?? head), ...best }, null, 2)}\n`;
+    return `${JSON.stringify({ ...(ofWindow?.json() ?? head), ...best }, null, 2)}\n`;
   }
   const head = [`${plan.machine.name}, ${plan.rack?.name ?? 'no rack'}${plan.invented ? ' (invented example)' : ''}`];
   const lines = [...(ofWindow?.lines ?? head), ...(targets === null ? [] : ['', ...bestLines(targets, call)])];

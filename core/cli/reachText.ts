@@ -1,6 +1,8 @@
 import { exactRatioText, fixed, type Plan, ratioText, type Say } from '../src/index.ts';
+import { buildOf } from '../src/layOut.ts';
+import { flowText } from '../src/materialReach.ts';
 import type { Fraction } from '../src/ratio.ts';
-import { KEPT_GAPS, type Reach, type ReachEnd, type ReachGap } from '../src/reach/figures.ts';
+import { KEPT_GAPS, LISTED_RATIOS, type Reach, type ReachEnd, type ReachGap } from '../src/reach/figures.ts';
 import { reachOf } from '../src/reach/reach.ts';
 import { reachJson } from '../src/reachJson.ts';
 import { amountText } from '../src/shown.ts';
@@ -18,7 +20,8 @@ export function reachAnswer(plan: Plan, window: Window, call: Call) {
   const moreGaps = reach.moreGaps === null ? null : reach.moreGaps + reach.gaps.length - gaps.length;
   const shown = { ...reach, gaps, moreGaps };
   const served = reach.worst !== null && reach.worst.offRatio.compare(window.tolerance) <= 0;
-  return { lines: linesOf(plan, shown, call.say), json: reachJson(plan, shown), served };
+  const lines = [...linesOf(plan, shown, call.say), ...(call.ratios ? ratioLines(plan, shown, call.say) : [])];
+  return { lines, json: () => reachJson(plan, shown), served };
 }
 
 const percent = (share: Fraction, say: Say): string => `${fixed(share.mul(100), 3, say)} %`;
@@ -75,4 +78,18 @@ function gapLines({ gaps, moreGaps, distinct }: Reach, say: Say): readonly strin
   ]);
   const more = moreGaps === null || moreGaps === 0 ? [] : [`and ${moreGaps} more`];
   return [...table([['', 'gap from', 'to', 'worst target', 'off'], ...rows]), ...more];
+}
+
+/** Every ratio of the window with what is mounted for it first, and what then flows. */
+function ratioLines(plan: Plan, { ratios, weightFactor }: Reach, say: Say): readonly string[] {
+  if (ratios === null) return ['', `The ratios are more than ${LISTED_RATIOS}, too many to list: ask for a narrower window.`];
+  const rows = ratios.map(({ aPerB, first, partsChanged }) => [
+    exactRatioText(aPerB),
+    ratioText(aPerB, say),
+    weightFactor === null ? '-' : ratioText(aPerB.mul(weightFactor), say),
+    first.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
+    String(partsChanged),
+    flowText(plan, buildOf(plan, first), say),
+  ]);
+  return ['', ...table([['A : B by volume', '', 'by weight', 'teeth', 'parts', 'flow of A and B'], ...rows])];
 }

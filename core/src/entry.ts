@@ -51,6 +51,25 @@ export function quantityText(dimension: Dimension, typed: TypedQuantity, unit: s
   return decimal.includes('(') ? inBox.toFraction() : decimal;
 }
 
+/** A figure and how far it may be off, both ways, in the same dimension. */
+export interface TypedWithError {
+  readonly value: TypedQuantity;
+  readonly uncertainty?: TypedQuantity;
+}
+
+/**
+ * A figure with its error as it stands in its box; the unit is left out where it is the one meant anyway.
+ *
+ * @param typed  as kept in the file
+ * @param unit   meant where none is written
+ * @source inverse of `readWithErrorEntry`
+ * @example withErrorText('share', { value: { value: '98.5', unit: '%' }, uncertainty: { value: '0.4', unit: '%' } }, '%')  // '98.5 ± 0.4'
+ */
+export function withErrorText(dimension: Dimension, { value, uncertainty }: TypedWithError, unit: string): string {
+  const error = uncertainty === undefined ? '' : ` ± ${quantityText(dimension, uncertainty, unit)}`;
+  return quantityText(dimension, value, unit) + error;
+}
+
 /**
  * An amount as typed into a box: a mass or a volume, whichever its unit says. None is meant where no unit is typed.
  *

@@ -76,6 +76,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   pumps: 'pump',
   pieces: 'piece',
   changeSheets: 'change sheet',
+  quotePages: 'quote page',
   ratioChecks: 'ratio check',
   centreNow: 'centre now',
   takeUp: 'take-up',

@@ -1,7 +1,7 @@
 import type { Finding } from './finding.ts';
 import type { Say } from './format.ts';
 import { type PlannedOption, planOption } from './option.ts';
-import type { Plan, SideName, Teeth } from './plan.ts';
+import type { Build, Plan, SideName, Teeth } from './plan.ts';
 import { fittedPumps, fittedTeeth } from './train.ts';
 
 /** How many options are kept. */
@@ -67,13 +67,19 @@ export function mountedOf({ pumps, teeth }: PlannedOption): Mounted {
 }
 
 /** @throws RangeError where the plan has no such pump */
-export function layOption(plan: Plan, { pumps, teeth }: Mounted, say: Say): PlannedOption {
+export function buildOf(plan: Plan, { pumps, teeth }: Mounted): Build {
   const pump = (side: SideName) => {
     const found = plan.sides[side].pumps.find(({ id }) => id === pumps[side]);
-    if (found === undefined) throw new RangeError(`layOption: side ${side} has no pump ${pumps[side]}`);
+    if (found === undefined) throw new RangeError(`buildOf: side ${side} has no pump ${pumps[side]}`);
     return found;
   };
-  return planOption(plan, { A: pump('A'), B: pump('B') }, teeth, say);
+  return { pumps: { A: pump('A'), B: pump('B') }, teeth };
+}
+
+/** @throws RangeError where the plan has no such pump */
+export function layOption(plan: Plan, mounted: Mounted, say: Say): PlannedOption {
+  const { pumps, teeth } = buildOf(plan, mounted);
+  return planOption(plan, pumps, teeth, say);
 }
 
 function note(what: string): Finding {

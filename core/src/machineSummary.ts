@@ -1,10 +1,11 @@
+import { withErrorText } from './entry.ts';
 import { spoken } from './file/fields.ts';
 import type { MachineRow, SideRow } from './file/machine.ts';
 import { MOST_CHECKLIST_LINES } from './file/usualChecklist.ts';
 import type { Say } from './format.ts';
 import { serviceFactorsText } from './load/missing.ts';
 import type { TypedQuantity } from './reading.ts';
-import { shotText, withErrorText } from './twoFigures.ts';
+import { shotText } from './twoFigures.ts';
 
 // One line for each group of a machine's fields, as typed: it stands in place of the group while that is closed.
 

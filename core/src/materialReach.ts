@@ -1,8 +1,9 @@
+import { budgetOf, type Verdict } from './budget.ts';
 import { flowOf } from './flow.ts';
 import { exactRatioText, fixed, offRatioText, ratioText, type Say, signedRangeText } from './format.ts';
 import { layOption, type Mounted } from './layOut.ts';
-import { insideWord } from './optionWords.ts';
-import type { Plan } from './plan.ts';
+import { insideWord, worstRangeText } from './optionWords.ts';
+import type { Build, Plan } from './plan.ts';
 import { type Fraction, float, ONE } from './ratio.ts';
 import { amountText } from './shown.ts';
 
@@ -23,6 +24,12 @@ export interface BestReach {
   readonly ratio: string;
   readonly offRatio: string;
   readonly inside: boolean | null;
+  /** Of the off-ratio budget; null where the material has no limits. */
+  readonly verdict: Verdict | null;
+  /** Both ends of its worst case; null where nothing of it is given. */
+  readonly worstCase: string | null;
+  /** What that worst case lacks, as a sentence names it. */
+  readonly notGiven: readonly string[];
   /** Stage by stage. */
   readonly teeth: string;
   readonly changed: number;
@@ -53,16 +60,31 @@ export function materialReach(plan: Plan, best: Mounted | null, say: Say): Mater
 function bestReach(plan: Plan, mounted: Mounted, say: Say): BestReach {
   const option = layOption(plan, mounted, say);
   const aPerB = ONE.div(option.bPerA);
-  const { ends } = flowOf(plan, option);
+  const budget = budgetOf(plan, option);
+  const slip = budget.slipNotEstimated.map((side) => `the slip of pump ${side}`);
   return {
     aPerB,
     ratio: aPerB.d === 1n ? `${aPerB.n} : 1` : `${exactRatioText(aPerB)} = ${fixed(aPerB, 4, say)}`,
     offRatio: offRatioText(option.offRatio, say),
     inside: option.inside,
+    verdict: budget.verdict,
+    worstCase: budget.contributions.length === 0 ? null : worstRangeText(budget, say),
+    notGiven: [...budget.lacking.map(({ what }) => what), ...slip],
     teeth: option.stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', '),
     changed: option.changed,
-    flow: ends === null ? 'none' : flowRangeText(ends.from.total.value, ends.to.total.value, say),
+    flow: flowText(plan, option, say),
   };
+}
+
+/**
+ * Flow of both sides of a build over what the dial may be set to.
+ *
+ * @source as `flowOf`; our choice of words
+ * @example flowText(E12 on Bench 1 of the demo, 23 driving 25 teeth, say)  // '315.4 to 1576.8 cc/min'
+ */
+export function flowText(plan: Plan, build: Build, say: Say): string {
+  const { ends } = flowOf(plan, build);
+  return ends === null ? 'none' : flowRangeText(ends.from.total.value, ends.to.total.value, say);
 }
 
 /**

@@ -1,7 +1,9 @@
+import { flowOf } from './flow.ts';
 import { exact } from './json.ts';
+import { buildOf, type Mounted } from './layOut.ts';
 import type { Plan } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
-import type { Reach, ReachEnd, ReachGap, ReachRatio } from './reach/figures.ts';
+import type { Reach, ReachGap, ReachRatio } from './reach/figures.ts';
 import { metricAmount } from './shown.ts';
 
 /** What a machine can make of the targets in a window, as documented JSON. */
@@ -18,6 +20,10 @@ export function reachJson(plan: Plan, reach: Reach) {
     worstTarget: ratio(worstTarget),
     offRatio_percent: exact(offRatio.mul(whole(100))),
   });
+  const flow = (first: Mounted) => {
+    const { ends } = flowOf(plan, buildOf(plan, first));
+    return ends && { from: metricAmount(ends.from.total.value, 'flow'), to: metricAmount(ends.to.total.value, 'flow') };
+  };
   const mounted = ({ aPerB, first, partsChanged, purchases }: ReachRatio) => ({
     ...ratio(aPerB),
     partsChanged,
@@ -28,10 +34,7 @@ export function reachJson(plan: Plan, reach: Reach) {
       driverTeeth: driver,
       drivenTeeth: driven,
     })),
-  });
-  const end = ({ flow_m3_per_s: flow, ...one }: ReachEnd) => ({
-    ...mounted(one),
-    flow: flow && { from: metricAmount(flow.from, 'flow'), to: metricAmount(flow.to, 'flow') },
+    flow: flow(first),
   });
   return {
     format: 'ratiowright reach',
@@ -43,8 +46,8 @@ export function reachJson(plan: Plan, reach: Reach) {
     window: { low: ratio(wish.low), high: ratio(wish.high) },
     tolerance_percent: exact(wish.tolerance.mul(whole(100))),
     distinctRatios: reach.distinct,
-    smallest: reach.smallest && end(reach.smallest),
-    largest: reach.largest && end(reach.largest),
+    smallest: reach.smallest && mounted(reach.smallest),
+    largest: reach.largest && mounted(reach.largest),
     worst: reach.worst && gap(reach.worst),
     widest: reach.widest && gap(reach.widest),
     gaps: reach.gaps.map(gap),

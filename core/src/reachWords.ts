@@ -22,7 +22,8 @@ export function ratioInWords(R: Fraction, say: Say): string {
 }
 
 /** Both ends of a window of ratios. */
-export const windowText = ({ low, high }: ReachWish, say: Say): string => `${significant(low, 6, say)} to ${significant(high, 6, say)} : 1`;
+export const windowText = ({ low, high }: Pick<ReachWish, 'low' | 'high'>, say: Say): string =>
+  `${significant(low, 6, say)} to ${significant(high, 6, say)} : 1`;
 
 /** An off-ratio without its sign, in per cent. */
 export const offText = (offRatio: Fraction, say: Say): string => `${fixed(offRatio.mul(HUNDRED), 2, say)}\u00A0%`;
@@ -90,7 +91,7 @@ function withinText({ covered, wish }: Reach, say: Say): string {
 export const gapCountText = ({ gaps, moreGaps }: Reach): string => {
   if (moreGaps === null) return 'too many gaps to be looked for, wider';
   const count = gaps.length + moreGaps;
-  return `${count} ${count === 1 ? 'gap' : 'gaps'} wider`;
+  return `${count === 0 ? 'no' : count} ${count < 2 ? 'gap' : 'gaps'} wider`;
 };
 
 /** Where a target lies, by its neighbours, within a sentence. */

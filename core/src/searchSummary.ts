@@ -1,6 +1,6 @@
+import { withErrorText } from './entry.ts';
 import type { MachineRow } from './file/machine.ts';
 import { SIDES } from './plan.ts';
-import { withErrorText } from './twoFigures.ts';
 
 type SearchRow = NonNullable<MachineRow['search']>;
 

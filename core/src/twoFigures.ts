@@ -1,4 +1,4 @@
-import { amountEntryText, type EntryText, quantityText, readAmountEntry, readQuantityEntry } from './entry.ts';
+import { amountEntryText, type EntryText, readAmountEntry, readQuantityEntry, type TypedWithError } from './entry.ts';
 import type { Say } from './format.ts';
 import type { TypedQuantity } from './reading.ts';
 import type { Dimension } from './units.ts';
@@ -47,12 +47,6 @@ export function readShotEntry(text: string, say: Say): EntryText<TypedShot> {
  */
 export const shotText = ({ amount, time }: TypedShot): string => `${amountEntryText(amount)} in ${amountEntryText(time)}`;
 
-/** A figure and how far it may be off, both ways, in the same dimension. */
-export interface TypedWithError {
-  readonly value: TypedQuantity;
-  readonly uncertainty?: TypedQuantity;
-}
-
 const PLUS_MINUS = /\s*(?:±|\+\s*\/?\s*[-\u2212])\s*/;
 
 /**
@@ -83,19 +77,6 @@ export function readWithErrorEntry(dimension: Dimension, text: string, unit: str
     return one === undefined ? [] : [reading ?? amountEntryText(one)];
   });
   return { ok: true, value: kept, reading: `= ${spoken.map(withoutSign).join(' ± ')}` };
-}
-
-/**
- * A figure with its error as it stands in its box; the unit is left out where it is the one meant anyway.
- *
- * @param typed  as kept in the file
- * @param unit   meant where none is written
- * @source inverse of `readWithErrorEntry`
- * @example withErrorText('share', { value: { value: '98.5', unit: '%' }, uncertainty: { value: '0.4', unit: '%' } }, '%')  // '98.5 ± 0.4'
- */
-export function withErrorText(dimension: Dimension, { value, uncertainty }: TypedWithError, unit: string): string {
-  const error = uncertainty === undefined ? '' : ` ± ${quantityText(dimension, uncertainty, unit)}`;
-  return quantityText(dimension, value, unit) + error;
 }
 
 const withoutSign = (reading: string): string => reading.replace(/^= /, '');

@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { quoteLines } from '../../core/src/sheet/quotePage.ts';
-import { quoted } from '../core/sheet/demoQuote.ts';
+import { quoteLines } from '../../core/src/sheet/quoteLines.ts';
+import { quoted } from '../core/quote/demoQuote.ts';
 import { ratiowright } from './run.ts';
 
 const demo = ['quote', 'demo.ratiowright', '--machine', 'bench-1', '--number', '0031', '--date', '2026-11-24'] as const;
@@ -11,7 +11,7 @@ const demo = ['quote', 'demo.ratiowright', '--machine', 'bench-1', '--number', '
 test('the quote page as text is the page that the window prints', () => {
   const ran = ratiowright(...demo, '--window', '1:5');
   expect([ran.exit, ran.err]).toEqual([0, '']);
-  const lines = quoteLines(quoted({}).page).join('\n').replaceAll('\u00A0', ' ').replace('24 Nov 2026', '2026-11-24');
+  const lines = quoteLines(quoted({}).page).join('\n').replaceAll('\u00A0', ' ').replaceAll('\u2011', '-');
   expect(ran.out).toBe(`${lines}\n`);
 });
 test('as a page to print, and as JSON', () => {
@@ -22,6 +22,24 @@ test('as a page to print, and as JSON', () => {
   const html = readFileSync(out, 'utf8');
   expect(html).toContain('<title>What Bench 1 can mix</title>');
   expect(html).toContain('size:letter');
+});
+test('customer, note and days of validity stand on the page', () => {
+  const ran = ratiowright(...demo, '--window', '1:5', '--customer', 'Pellow Boats', '--note', 'Second line.', '--valid-days', '30');
+  expect(ran.exit).toBe(0);
+  for (const line of ['customer: Pellow Boats', 'Second line.']) expect(ran.out.split('\n')).toContain(line);
+  // 30 days after 24 November [Gregorian calendar].
+  expect(ran.out).toContain('\nValid until 2026-12-24, unless');
+});
+test('what does not fit the page, and a day that is none, exit 2 with their limits', () => {
+  const window = ['quote', 'demo.ratiowright', '--machine', 'bench-1', '--window', '1:5'] as const;
+  const ran = ratiowright(...window, '--date', '2026-02-30', '--valid-days', '0', '--customer', 'n'.repeat(61), '--note', 'n'.repeat(201));
+  expect([ran.exit, ran.out]).toEqual([2, '']);
+  expect(ran.err.trim().split('\n').sort()).toEqual([
+    '--customer takes at most 60 characters, not 61.',
+    '--date takes a date as 2026-11-24, not "2026-02-30".',
+    '--note takes at most 200 characters, not 201.',
+    '--valid-days takes a whole number from 1 to 3650, not "0".',
+  ]);
 });
 test('without a window, or with a page that cannot be written, it says so and exits 2', () => {
   expect(ratiowright(...demo)).toMatchObject({ exit: 2, out: '', err: 'quote needs --window LO:HI, as 1:5.\n' });

@@ -5,7 +5,11 @@ interface ReachJson {
   readonly distinctRatios: number;
   readonly covered_percent: number;
   readonly worst: { readonly worstTarget: { readonly ratioAPerBByVolume: { readonly exact: string } } };
-  readonly ratios: readonly { readonly ratioAPerBByVolume: { readonly exact: string }; readonly stages: readonly unknown[] }[];
+  readonly ratios: readonly {
+    readonly ratioAPerBByVolume: { readonly exact: string };
+    readonly stages: readonly unknown[];
+    readonly flow: unknown;
+  }[];
   readonly gaps: readonly unknown[];
 }
 const demo = ['reach', 'demo.ratiowright', '--machine', 'bench-1', '--material', 'e12'] as const;
@@ -31,6 +35,16 @@ test('JSON lists every ratio of the window with its first option, and no more ga
   expect(found.worst.worstTarget.ratioAPerBByVolume.exact).toBe('5/1');
   expect([found.ratios[0]?.ratioAPerBByVolume.exact, found.ratios.at(-1)?.ratioAPerBByVolume.exact]).toEqual(['1/1', '14/3']);
   expect(found.ratios[0]?.stages).toHaveLength(1);
+});
+test('flow at each ratio of the window: in JSON always, in the text where it is asked for [displacement x speed, by hand]', () => {
+  const { ratios } = JSON.parse(ratiowright(...demo, '--window', '4:5', '--json').out) as ReachJson;
+  const four = ratios.find(({ ratioAPerBByVolume }) => ratioAPerBByVolume.exact === '4/1');
+  // 12 cc/rev of A at 90 rpm and full dial are 1080 cc/min, and a quarter of that of B; the dial goes down to 20 %.
+  expect(four?.flow).toEqual({ from: { value: 270, unit: 'cc/min' }, to: { value: 1350, unit: 'cc/min' } });
+  const text = ratiowright(...demo, '--window', '4:5', '--ratios').out;
+  expect(text).toMatch(/^4 : 1 +4\.0000 : 1 +4\.7336 : 1 +15 to 30 +1 +270\.0 to 1350\.0 cc\/min$/m);
+  expect(ratiowright(...demo, '--window', '4:5').out).not.toContain('flow of A and B');
+  expect(ratiowright(...demo, '--best', '--ratios')).toMatchObject({ exit: 2, out: '', err: '--ratios belongs to --window.\n' });
 });
 test('exit 2 with everything that is wrong with window and tolerance', () => {
   const ran = ratiowright(...demo, '--window', '5:1', '--tolerance', '100');

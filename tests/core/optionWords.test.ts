@@ -3,14 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { comparison } from '../../core/src/comparison.ts';
 import type { Finding } from '../../core/src/finding.ts';
 import { fittedPumps, fittedTeeth, type Plan, type PlannedOption, planOption, readShopFile, resolve } from '../../core/src/index.ts';
-import {
-  checkTitle,
-  fewestChecksText,
-  findingsInShort,
-  insideCountText,
-  lengthNumberText,
-  productText,
-} from '../../core/src/optionWords.ts';
+import { checkTitle, fewestChecksText, findingsInShort, insideCountText, lengthNumberText } from '../../core/src/optionWords.ts';
+import { productText } from '../../core/src/productText.ts';
 import { Fraction } from '../../core/src/ratio.ts';
 import { originText, stageFacts } from '../../core/src/stageFacts.ts';
 

@@ -43,6 +43,11 @@ test('where gaps are too many to be looked for, no share is told', () => {
   );
   expect(gapCountText(reach)).toBe('too many gaps to be looked for, wider');
 });
+test('gaps are counted in words', () => {
+  const reach = reachOf(planOf('e12'), wish(1, 5));
+  const words = (keep: number, moreGaps: number) => gapCountText({ ...reach, gaps: reach.gaps.slice(0, keep), moreGaps });
+  expect([words(0, 0), words(1, 0), words(2, 0), words(2, 5)]).toEqual(['no gap wider', '1 gap wider', '2 gaps wider', '7 gaps wider']);
+});
 test('a share short of all never reads as all', () => {
   expect([coveredText(1, metric), coveredText(0.999999, metric), coveredText(0.5, metric)]).toEqual([
     'all',

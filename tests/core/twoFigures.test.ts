@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readShotEntry, readWithErrorEntry, shotText, withErrorText } from '../../core/src/twoFigures.ts';
+import { withErrorText } from '../../core/src/entry.ts';
+import { readShotEntry, readWithErrorEntry, shotText } from '../../core/src/twoFigures.ts';
 
 const say = { decimal: '.', system: 'metric' } as const;
 const of = (value: string, unit: string) => ({ value, unit });

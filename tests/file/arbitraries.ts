@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { FORMAT, VERSION } from '../../core/src/file/envelope.ts';
 import type { MachineRow } from '../../core/src/file/machine.ts';
 import type { MaterialRow } from '../../core/src/file/material.ts';
+import type { QuoteRecord } from '../../core/src/file/quoteRecord.ts';
 import type { RackRow } from '../../core/src/file/rack.ts';
 import type { ShopFile } from '../../core/src/file/shopFile.ts';
 import type { TypedQuantity } from '../../core/src/reading.ts';
@@ -277,9 +278,71 @@ const sheet = (sheetId: string): fc.Arbitrary<ShopFile['changeSheets'][number]> 
     { requiredKeys: ['id', 'number', 'date', 'machine', 'material', 'mounted', 'lines'] },
   );
 
+const stretch = fc.record({ from: fc.integer({ min: 0, max: 50 }), to: fc.double({ min: 50, max: 100, noNaN: true }) });
+const marks = fc.array(fc.record({ at: fc.integer({ min: 0, max: 100 }), text: line }), { maxLength: 3 });
+const texts = fc.array(line, { maxLength: 3 });
+const flag = fc.record(
+  {
+    at: fc.integer({ min: 0, max: 100 }),
+    row: fc.integer({ min: 0, max: 20 }),
+    toLeft: yesNo,
+    words: line,
+    limits: stretch,
+    best: fc.integer({ min: 0, max: 100 }),
+  },
+  { requiredKeys: ['at', 'toLeft', 'words'] },
+);
+const rule = fc.record({
+  sentence: line,
+  lanes: fc.integer({ min: 0, max: 20 }),
+  hill: fc.constantFrom('', 'M0.00 100L0.00 40.5L1.25 40.5Z'),
+  strokes: fc.constantFrom('', 'M3.2 0V100M4 0V100'),
+  above: marks,
+  below: marks,
+  gaps: fc.array(stretch, { maxLength: 3 }),
+  flags: fc.array(flag, { maxLength: 3 }),
+});
+const quotePage = fc.record({
+  title: line,
+  number: line,
+  date: line,
+  valid: line,
+  machine: line,
+  customer: line,
+  note: line,
+  shop: line,
+  window: line,
+  legend: line,
+  invented: line,
+  cautions: texts,
+  reach: fc.array(fc.record({ what: line, figure: line, against: line }), { maxLength: 3 }),
+  materials: fc.record({ heads: texts, rows: fc.array(texts, { maxLength: 3 }), rest: line }),
+  definitions: texts,
+  add: texts,
+  assumptions: texts,
+  signatures: texts,
+  footer: line,
+});
+const quote = (quoteId: string): fc.Arbitrary<QuoteRecord> =>
+  fc.record(
+    {
+      id: fc.constant(quoteId),
+      number: line,
+      date: line,
+      machine: id,
+      window: fc.record({ low: fc.constantFrom('1', '4/5', '0,8'), high: fc.constantFrom('5', '14/3') }),
+      tolerance: fc.constantFrom({ value: '2', unit: '%' }, { value: '1/3', unit: '%' }),
+      customer: line,
+      validUntil: line,
+      page: quotePage,
+      rule,
+    },
+    { requiredKeys: ['id', 'number', 'date', 'machine', 'window', 'tolerance', 'page', 'rule'] },
+  );
+
 export const shopFiles: fc.Arbitrary<ShopFile> = fc
-  .tuple(ids(0, 2), ids(0, 2), ids(0, 2), ids(0, 1))
-  .chain(([machines, materials, racks, sheets]) =>
+  .tuple(ids(0, 2), ids(0, 2), ids(0, 2), ids(0, 1), ids(0, 2))
+  .chain(([machines, materials, racks, sheets, quotes]) =>
     fc.record(
       {
         format: fc.constant(FORMAT),
@@ -290,6 +353,7 @@ export const shopFiles: fc.Arbitrary<ShopFile> = fc
         materials: fc.tuple(...materials.map(material)),
         racks: fc.tuple(...racks.map(rack)),
         changeSheets: fc.tuple(...sheets.map(sheet)),
+        quotePages: fc.tuple(...quotes.map(quote)),
         ratioChecks: fc.constant([]),
       },
       { requiredKeys: ['format', 'version', 'shop', 'machines', 'materials', 'racks', 'changeSheets', 'ratioChecks'] },

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { fitOption } from '../../core/src/file/fit.ts';
-import { nextSheetNumber } from '../../core/src/file/sheetRecord.ts';
+import { nextNumber } from '../../core/src/file/nextNumber.ts';
 import { fittedPumps, planOption, readShopFile, resolve, type ShopFile, type Teeth } from '../../core/src/index.ts';
 
 const say = { decimal: '.', system: 'metric' } as const;
@@ -74,6 +74,6 @@ test('the file after a change is still a sound shop file', () => {
 });
 
 test('sheets are numbered through, whatever else the shop has typed as a number', () => {
-  expect(nextSheetNumber([])).toBe('0001');
-  expect(nextSheetNumber([{ number: '0007' }, { number: 'B-12' }, { number: '3' }])).toBe('0008');
+  expect(nextNumber([])).toBe('0001');
+  expect(nextNumber([{ number: '0007' }, { number: 'B-12' }, { number: '3' }])).toBe('0008');
 });

@@ -42,6 +42,21 @@ describe('ids that are used twice', () => {
     const again: readonly Change[] = [3, 9, 12].map((index) => [['racks', 0, 'pieces', index, 'id'], '06b-30']);
     expect(refused(...again)).toEqual([9, 12, 27].map((index) => `racks 0 pieces ${index} id: The id "06b-30" is used twice.`));
   });
+  test('sheets and quote pages are numbered apart, and each number stands once', () => {
+    const sheet = {
+      id: 'x-1',
+      number: '1',
+      date: '',
+      machine: 'bench-1',
+      material: 'e12',
+      mounted: { pumps: { A: 'a', B: 'b' }, teeth: [] },
+      lines: [],
+    };
+    expect(refused([['changeSheets'], [sheet, sheet]])).toEqual(['changeSheets 1 id: The id "x-1" is used twice.']);
+    const quotes = refused([['quotePages'], [{ id: 'x-1' }, { id: 'x-1' }]]);
+    expect(quotes).toContain('quotePages 1 id: The id "x-1" is used twice.');
+    expect(quotes).toContain('quotePages 0 page: "page" is missing: an object in braces is expected.');
+  });
   test('one id may stand in two lists, and in two machines', () => {
     expect(readShopFile(demoWith([['materials', 0, 'id'], 'bench-1'], [['racks', 0, 'pieces', 0, 'id'], 'motor'])).ok).toBe(true);
   });

@@ -4,7 +4,7 @@ import { codeOf, filesUnder, withoutStrings } from './sources.ts';
 
 /** What core/src is made of, leaves first: each file at its top and each folder. Imports go to the left only, within a folder anywhere. */
 const ORDER: readonly (readonly string[])[] = [
-  ['given', 'ratio'],
+  ['calendar', 'given', 'ratio'],
   ['reading', 'search'],
   ['ratioWriting', 'reachWindow', 'units'],
   ['format', 'tables', 'working'],
@@ -22,9 +22,9 @@ const ORDER: readonly (readonly string[])[] = [
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['logMarks', 'quick', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
-  ['firstOption', 'json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
+  ['firstOption', 'json', 'knownOnRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
-  ['index', 'optionList'],
+  ['index', 'optionList', 'productText'],
   ['optionWords'],
   ['comparison', 'materialReach'],
   ['bestOptions', 'quote'],

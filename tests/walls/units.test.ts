@@ -15,6 +15,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
   'pieces, options and changes, counted': ['quantity', 'added', 'purchases', 'changed', 'ways', 'buildable', 'inside', 'rank'],
   'a place in a list or a text': ['fitted', 'train', 'stage', 'shaft', 'at', 'line', 'row', 'rows', 'lastRow', 'column', 'columns'],
   'wheels to buy, counted': ['fewestPurchases', 'mostPurchases'],
+  'days of the calendar, counted': ['validDays'],
   'money, a whole number of the smallest coin': ['price'],
   'targets, by their place in a list': ['target', 'served', 'unserved', 'alone', 'lost'],
   'ratios and options, counted; places on the slide, in steps': [
@@ -67,6 +68,7 @@ const BARE_WORDS = new Set(Object.values(BARE).flat());
 
 /** Files that set type and draw: places and sizes in the units of the drawing or of the type, as their headers say. */
 const DRAWING: Readonly<Record<string, readonly string[]>> = {
+  'core/src/quote/rule.ts': ['lanes'],
   'core/src/reachRule.ts': ['ratios', 'counts', 'best', 'lanes'],
   'core/src/sheet/columns.ts': ['size'],
   'core/src/sheet/driveLayout.ts': ['x', 'names', 'foot', 'dimensions', 'height', 'scale'],

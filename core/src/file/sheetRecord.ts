@@ -1,7 +1,10 @@
 import * as v from 'valibot';
 import { id, line, list, row, teeth } from './fields.ts';
 
-const printed = v.pipe(v.string('a line of the sheet stands in quotation marks'), v.maxLength(2000, 'a line has at most 2000 characters'));
+export const printed = v.pipe(
+  v.string('a line of the sheet stands in quotation marks'),
+  v.maxLength(2000, 'a line has at most 2000 characters'),
+);
 
 /** A change sheet as it was printed: the one frozen copy in the file. All else is derived anew. */
 export const sheetRecord = row({
@@ -18,9 +21,3 @@ export const sheetRecord = row({
 });
 
 export type SheetRecord = v.InferOutput<typeof sheetRecord>;
-
-/** The number after the largest one kept: sheets are numbered through, whatever the machine. */
-export function nextSheetNumber(kept: readonly { readonly number: string }[]): string {
-  const largest = kept.reduce((most, { number }) => Math.max(most, /^\d{1,9}$/.test(number) ? Number(number) : 0), 0);
-  return String(largest + 1).padStart(4, '0');
-}

@@ -3,6 +3,7 @@ import { VERSION } from './envelope.ts';
 import { id, line, list, row, yesNo } from './fields.ts';
 import { machine } from './machine.ts';
 import { material } from './material.ts';
+import { quoteRecord } from './quoteRecord.ts';
 import { rack } from './rack.ts';
 import { sheetRecord } from './sheetRecord.ts';
 
@@ -20,6 +21,7 @@ export const shopFile = row({
   materials: list(material),
   racks: list(rack),
   changeSheets: list(sheetRecord),
+  quotePages: maybe(list(quoteRecord)),
   ratioChecks: none('ratio checks'),
 });
 

@@ -59,5 +59,9 @@ function parted(texts: readonly string[], height_em: (text: string) => number): 
 export const stepColumns = (steps: readonly string[], em_mm: number): Columns =>
   parted(steps, (step) => textHeight_em([step], 90 - 2 * em_mm, 0.95, em_mm) + 0.27);
 
+/** Sentences in columns that are a little wider than those of the cautions. */
+export const sentenceColumns = (sentences: readonly string[], em_mm: number): Columns =>
+  parted(sentences, (sentence) => textHeight_em([sentence], 90 - em_mm, 0.9, em_mm));
+
 export const cautionColumns = (cautions: readonly string[], em_mm: number): Columns =>
   parted(cautions, (caution) => textHeight_em([caution], 84, 0.9, em_mm));

@@ -11,6 +11,10 @@ const PAPERS: Readonly<Record<Paper, { readonly size: string; readonly width: st
 export const SHEET_WIDTH_mm = 186;
 export const SHEET_HEIGHT_mm = 254;
 
+/** Widths of the columns of materials on a quote page: they fill its width. */
+export const OFFER_COLUMNS_mm: readonly number[] = [28, 17, 25, 27, 20, 33, 16, 20];
+const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => `.offers th:nth-child(${index + 1}){width:${wide}mm}`).join('');
+
 /**
  * The style of a printed sheet. Every height but those of drawing, bar and the lines to write on is in em, so that one type size sets them all.
  *
@@ -81,6 +85,13 @@ ul,ol{list-style:none}
 .foot .right{text-align:right}
 ul+.note,table+.note{margin-top:.2em}
 .offers{table-layout:fixed;font-size:.9em}
+${OFFERS}
+.listed{font-size:.9em}
+.listed li{padding-left:.9em;text-indent:-.9em}
+.listed li::before{content:"• "}
+.halves{display:grid;grid-template-columns:1fr 1fr;gap:0 6mm}
+.stop li{padding-left:.9em;text-indent:-.9em}
+.own{border-left:.5mm solid #000;padding-left:2mm}
 .reachrows{margin-top:1mm}
 .reachrows div{display:grid;grid-template-columns:46mm 50mm 1fr;gap:0 2mm;border-bottom:.15mm solid #777;padding:.12em 0}
 .quote svg{display:block;overflow:visible}

@@ -17,7 +17,7 @@ export function sheetLines({
   const { notToBeBuilt, invented, ...words } = heading;
   return [
     ...Object.entries(words).map(([name, word]) => `${name}: ${word}`),
-    `invented: ${invented ?? 'no'}`,
+    ...(invented === null ? [] : [invented]),
     ...titled('NOT TO BE BUILT', notToBeBuilt),
     ...cautions.groups.flatMap(({ title, lines: group }) => titled(title, group)),
     ...titled('This material', cautions.own),

@@ -22,6 +22,14 @@ export interface ReachAsked {
   readonly tolerance: string;
 }
 
+/** What a person says of the quote page, as typed. */
+export interface QuoteAsked {
+  readonly customer: string;
+  readonly note: string;
+  /** How long it holds; empty: as long as nothing it rests on changes. */
+  readonly days: string;
+}
+
 /** The code of the pages, which comes in files of their own. */
 export interface PageFiles {
   readonly has: (page: Page) => boolean;
@@ -53,6 +61,8 @@ export interface App {
   readonly setWorkings: (on: boolean) => void;
   readonly reachAsked: () => ReachAsked;
   readonly askReach: (asked: ReachAsked) => void;
+  readonly quoteAsked: () => QuoteAsked;
+  readonly askQuote: (asked: QuoteAsked) => void;
   /** Prints what stands on the page, where that is no change sheet; null where it is. */
   readonly ownPrint: () => (() => Promise<void>) | null;
   readonly printInstead: (print: (() => Promise<void>) | null) => void;
@@ -81,6 +91,7 @@ export function useApp(): App {
 
 /** Two per cent is what most data sheets allow. */
 const REACH: ReachAsked = { low: '', high: '', tolerance: '2' };
+const QUOTE: QuoteAsked = { customer: '', note: '', days: '' };
 
 /** A row's place as a field carries it, so that a finding can find its field. */
 export const placeKey = (place: Place): string => place.join('.');
@@ -92,6 +103,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [machine, pickMachine] = createSignal(0);
   const [material, pickMaterial] = createSignal(0);
   const [reachAsked, askReach] = createSignal(REACH);
+  const [quoteAsked, askQuote] = createSignal(QUOTE);
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
   const [question, pose] = createSignal<Question | null>(null);
@@ -126,6 +138,8 @@ export function createApp(host: Host, files: PageFiles): App {
     setWorkings,
     reachAsked,
     askReach: (asked) => void askReach(asked),
+    quoteAsked,
+    askQuote: (asked) => void askQuote(asked),
     ownPrint,
     printInstead: (print) => void printInstead(() => print),
     notice,
@@ -178,6 +192,7 @@ export function createApp(host: Host, files: PageFiles): App {
     pickMachine(0);
     pickMaterial(0);
     askReach(REACH);
+    askQuote(QUOTE);
     // A file with holes opens where they are filled.
     void show(solution.plan()?.ok ? 'options' : 'machine');
   }

@@ -1,6 +1,7 @@
 import { optionFacts } from '../../../core/src/facts/index.ts';
 import { fitOption } from '../../../core/src/file/fit.ts';
-import { nextSheetNumber, type SheetRecord } from '../../../core/src/file/sheetRecord.ts';
+import { nextNumber } from '../../../core/src/file/nextNumber.ts';
+import type { SheetRecord } from '../../../core/src/file/sheetRecord.ts';
 import { fittedPumps, fittedTeeth, planOption } from '../../../core/src/index.ts';
 import { changeSheet } from '../../../core/src/sheet/changeSheet.ts';
 import { changeSheetBody, type SheetBody } from '../../../core/src/sheet/changeSheetPage.ts';
@@ -37,7 +38,7 @@ export function readySheet(app: App): ReadySheet | null {
   const sheetOf = (number: string, date: string) => changeSheet(plan, option, fitted, { number, date, file: app.shop.name, say });
   // Printing the same sheet twice is one sheet: it keeps its number and its day.
   const kept = file.changeSheets.find((one) => sheetLines(sheetOf(one.number, one.date)).join('\n') === one.lines.join('\n')) ?? null;
-  const number = kept?.number ?? nextSheetNumber(file.changeSheets);
+  const number = kept?.number ?? nextNumber(file.changeSheets);
   const sheet = sheetOf(number, kept?.date ?? today());
   const working = app.workings() ? workingGroups(optionFacts(plan, option, say), say) : [];
   return { number, body: changeSheetBody(sheet, svg, working), lines: sheetLines(sheet), kept };

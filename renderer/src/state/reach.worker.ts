@@ -1,6 +1,6 @@
 import { firstOption } from '../../../core/src/firstOption.ts';
 import { type Plan, resolve } from '../../../core/src/index.ts';
-import { quoteAdd } from '../../../core/src/quoteAdd.ts';
+import { quoteAdd } from '../../../core/src/quote/add.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import type { Reach } from '../../../core/src/reach/figures.ts';
 import { type Reachable, reachable } from '../../../core/src/reach/reach.ts';

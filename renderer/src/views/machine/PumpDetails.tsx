@@ -1,7 +1,8 @@
 import { Show } from 'solid-js';
+import { withErrorText } from '../../../../core/src/entry.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { pumpSummary } from '../../../../core/src/machineSummary.ts';
-import { readWithErrorEntry, withErrorText } from '../../../../core/src/twoFigures.ts';
+import { readWithErrorEntry } from '../../../../core/src/twoFigures.ts';
 import { QuantityField } from '../../fields/index.tsx';
 import { useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';

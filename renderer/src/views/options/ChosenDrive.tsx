@@ -1,7 +1,7 @@
 import { createMemo, Show } from 'solid-js';
 import { isBlocked, type Plan, type PlannedOption } from '../../../../core/src/index.ts';
 import { fittedMount } from '../../../../core/src/optionList.ts';
-import { productText } from '../../../../core/src/optionWords.ts';
+import { productText } from '../../../../core/src/productText.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/chosenDrive.css';
 import { Comparison } from './Comparison.tsx';

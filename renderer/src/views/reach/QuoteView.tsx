@@ -1,85 +1,84 @@
-import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, onCleanup, onMount, Show } from 'solid-js';
+import type { QuoteRecord } from '../../../../core/src/file/quoteRecord.ts';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
-import { type QuotedMaterial, quoteOf } from '../../../../core/src/quote.ts';
-import { quotePageBody } from '../../../../core/src/sheet/quotePage.ts';
+import { quoteBody } from '../../../../core/src/quote/quote.ts';
 import { useApp } from '../../state/app.ts';
-import { today } from '../../state/keepSheet.ts';
+import { createQuote } from '../../state/quote.ts';
 import type { ReachState } from '../../state/reach.ts';
 import { Paper } from '../sheet/Paper.tsx';
+import { PrintTools } from '../sheet/PrintTools.tsx';
+import { KeptQuotes } from './KeptQuotes.tsx';
+import { QuoteFields } from './QuoteFields.tsx';
 import '../../style/sheet.css';
 
-const PAPERS = ['A4', 'Letter'] as const;
-
-/** The quote page of the window that is shown, as it prints. */
+/** The quote page of the window that is shown, as it prints, or one that was kept; printing keeps it in the shop file. */
 export function QuoteView(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[]; readonly back: () => void }) {
   const app = useApp();
-  const [number, setNumber] = createSignal('');
-  const materials = (): readonly QuotedMaterial[] =>
-    props.reach.materials().flatMap(({ id, plan }) => {
-      const row = props.rows.find((one) => one.id === id);
-      return plan === null || row === undefined ? [] : [{ plan, row }];
-    });
-  /** No page is made of figures that another window or another plan stands behind. */
+  const quote = createQuote(app, props.reach, () => props.rows);
+  const [picked, pick] = createSignal<string | null>(null);
+  // What undo took away is no longer shown.
+  const again = createMemo((): QuoteRecord | null => quote.kept().find(({ id }) => id === picked()) ?? null);
+  const shown = () => again() ?? quote.ready()?.record ?? null;
   const body = createMemo(() => {
-    const found = props.reach.found();
-    const known = props.reach.materials().every(({ id, plan }) => plan === null || props.reach.best(id) !== undefined);
-    if (found === null || !props.reach.current() || !known) return null;
-    const about = {
-      number: number().trim() || 'unnumbered',
-      date: today(),
-      file: app.shop.name,
-      say: app.say(),
-      add: props.reach.add() ?? [],
-    };
-    const { page, rule } = quoteOf(found.plan, found.reach, materials(), about);
-    return quotePageBody(page, rule.svg, rule.height_mm);
+    const record = shown();
+    return record === null ? null : quoteBody(record);
   });
+  const kept = () => {
+    if (again() === null) quote.keep();
+    return shown();
+  };
   const print = async () => {
-    if (body() !== null) await app.host.print();
+    if (kept() !== null) await app.host.print();
   };
-  const guarded = (work: () => Promise<unknown>) => () => {
-    work().catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
+  const pdf = async () => {
+    const record = kept();
+    if (record !== null) await app.host.savePdf(`quote-page-${record.number}.pdf`, app.paper());
   };
-  const pdf = guarded(() => app.host.savePdf(`quote-page-${number().replace(/[^\w-]+/g, '-') || today()}.pdf`, app.paper()));
   onMount(() => app.printInstead(print));
   createEffect(() => {
-    if (body() !== null) props.reach.findAdd();
+    if (quote.ready() !== null) props.reach.findAdd();
   });
   onCleanup(() => app.printInstead(null));
   return (
     <main id="main" class="desk">
-      <div class="tools screen">
-        <button type="button" class="pri" disabled={body() === null} onClick={guarded(print)}>
-          Print quote page
-        </button>
-        <button type="button" disabled={body() === null} onClick={pdf}>
-          Save as PDF
-        </button>
-        <fieldset class="papers">
-          <legend class="heard">Paper</legend>
-          <For each={PAPERS}>
-            {(paper) => (
-              <label class="choice">
-                <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
-                {paper}
-              </label>
-            )}
-          </For>
-        </fieldset>
-        <label class="choice">
-          Number
-          <input type="text" size="10" maxlength="24" value={number()} onInput={(event) => setNumber(event.currentTarget.value)} />
-        </label>
+      <PrintTools what={`quote page ${shown()?.number ?? ''}`} disabled={body() === null} print={print} pdf={pdf}>
+        <Show
+          when={again() === null}
+          fallback={
+            <button type="button" onClick={() => pick(null)}>
+              Back to the new quote
+            </button>
+          }
+        >
+          <button type="button" disabled={quote.ready()?.isKept !== false} onClick={quote.keep}>
+            Keep this quote
+          </button>
+        </Show>
         <button type="button" onClick={() => props.back()}>
           Back to reach
         </button>
-        <span class="faint">
-          One page, black and white.{props.reach.add() === null ? ' What might be added to the rack is being worked out.' : ''}
+        <span class="faint" role="status">
+          {said()}
         </span>
-      </div>
-      <Show when={body()} fallback={<p class="screen">Working out the reach; the page follows.</p>}>
+      </PrintTools>
+      <Show when={again() === null}>
+        <QuoteFields />
+      </Show>
+      <Show when={body()} fallback={<p class="screen">{waiting()}</p>}>
         {(made) => <Paper body={made()} size={app.paper()} />}
       </Show>
+      <KeptQuotes kept={quote.kept()} shown={again()} show={({ id }) => pick(id)} />
     </main>
   );
+  function said(): string {
+    if (again() !== null) return 'A kept quote page, as it was.';
+    if (quote.ready()?.isKept === true) return `Kept as quote page ${shown()?.number}.`;
+    const rest =
+      props.reach.add() === null ? ' What might be added is being worked out; a page kept now says that it is not there yet.' : '';
+    return `One page, black and white. Printing keeps a copy of it in the shop file.${rest}`;
+  }
+  function waiting(): string {
+    if (app.solution.plan()?.ok === true) return 'Working out the reach; the page follows.';
+    return 'The plan is not complete yet: the Options page says what is missing.';
+  }
 }

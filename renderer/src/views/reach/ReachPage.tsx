@@ -19,7 +19,8 @@ export function ReachPage() {
     reach.materials().flatMap(({ id, plan }) => (plan === null ? [] : [materialReach(plan, reach.best(id) ?? null, app.say())])),
   );
   const [quotes, setQuotes] = createSignal(false);
-  const quote = () => app.solution.plan()?.ok === true && setQuotes(true);
+  const keeps = () => (app.shop.file?.quotePages ?? []).length > 0;
+  const quote = () => (app.solution.plan()?.ok === true || keeps()) && setQuotes(true);
   onMount(() => onCleanup(listenForLetters({ Q: quote })));
   return (
     <Show when={quotes()} fallback={<Rule reach={reach} rows={rows()} quote={quote} />}>
@@ -34,7 +35,7 @@ function Rule(props: { readonly reach: ReachState; readonly rows: readonly Mater
     <main id="main" class="reach">
       <section aria-label="Reach">
         <h1 class="heard">Reach</h1>
-        <Show when={app.solution.plan()?.ok} fallback={<p>The plan is not complete yet: the Options page says what is missing.</p>}>
+        <Show when={app.solution.plan()?.ok} fallback={<Incomplete quote={props.quote} />}>
           <WindowFields reach={props.reach} />
           <Said reach={props.reach} />
           <ReachRule reach={props.reach} rows={props.rows} />
@@ -50,6 +51,23 @@ function Rule(props: { readonly reach: ReachState; readonly rows: readonly Mater
         </Show>
       </section>
     </main>
+  );
+}
+
+/** What was kept can be printed again, whatever has become of the machine. */
+function Incomplete(props: { readonly quote: () => void }) {
+  const app = useApp();
+  return (
+    <>
+      <p>The plan is not complete yet: the Options page says what is missing.</p>
+      <Show when={(app.shop.file?.quotePages ?? []).length > 0}>
+        <p class="gap">
+          <button type="button" onClick={() => props.quote()}>
+            Kept quote pages <kbd>Q</kbd>
+          </button>
+        </p>
+      </Show>
+    </>
   );
 }
 

@@ -1,12 +1,11 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import { isBlocked } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
 import { markAsFitted, printSheet, type ReadySheet, readySheet, saveSheetPdf } from '../../state/keepSheet.ts';
 import { KeptSheets } from './KeptSheets.tsx';
 import { Paper } from './Paper.tsx';
+import { PrintTools } from './PrintTools.tsx';
 import '../../style/sheet.css';
-
-const PAPERS = ['A4', 'Letter'] as const;
 
 /** The change sheet of the chosen option, as it prints; printing keeps it in the shop file. */
 export function SheetPage() {
@@ -39,30 +38,8 @@ function Tools(props: { readonly sheet: ReadySheet }) {
     const option = app.solution.chosen();
     return option !== null && isBlocked(option);
   };
-  const guarded = (work: () => Promise<unknown>) => () => {
-    work().catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
-  };
-  const print = guarded(() => printSheet(app));
-  const pdf = guarded(() => saveSheetPdf(app));
   return (
-    <div class="tools screen">
-      <button type="button" class="pri" onClick={print}>
-        Print sheet {props.sheet.number}
-      </button>
-      <button type="button" onClick={pdf}>
-        Save as PDF
-      </button>
-      <fieldset class="papers">
-        <legend class="heard">Paper</legend>
-        <For each={PAPERS}>
-          {(paper) => (
-            <label class="choice">
-              <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
-              {paper}
-            </label>
-          )}
-        </For>
-      </fieldset>
+    <PrintTools what={`sheet ${props.sheet.number}`} print={() => printSheet(app)} pdf={() => saveSheetPdf(app)}>
       <label class="choice">
         <input type="checkbox" checked={app.workings()} onChange={(event) => app.setWorkings(event.currentTarget.checked)} />
         with the workings on further pages
@@ -75,6 +52,6 @@ function Tools(props: { readonly sheet: ReadySheet }) {
           ? 'Black and white. Printing keeps a copy of the page in the shop file.'
           : `Kept as sheet ${props.sheet.kept.number}.`}
       </span>
-    </div>
+    </PrintTools>
   );
 }

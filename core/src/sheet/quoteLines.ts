@@ -1,0 +1,29 @@
+import type { QuotePage } from './quotePage.ts';
+import type { RatioRow } from './ratioRows.ts';
+
+/** What is printed, as lines of text in the order of the page. */
+export function quoteLines(page: QuotePage): readonly string[] {
+  const row = ({ what, figure, against }: RatioRow) => `${what} | ${figure} | ${against}`.trimEnd();
+  const titled = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ['', `= ${title}`, ...lines]);
+  return [
+    page.title,
+    `${page.number}, ${page.date}`,
+    page.valid,
+    `machine: ${page.machine}`,
+    `shop: ${page.shop}`,
+    ...(page.customer === '' ? [] : [`customer: ${page.customer}`]),
+    ...(page.invented === '' ? [] : [page.invented]),
+    ...(page.note === '' ? [] : [page.note]),
+    ...titled('NOT A RELEASE FOR PRODUCTION', page.cautions),
+    ...titled(`Reach: ${page.window}`, [page.legend, ...page.reach.map(row)]),
+    ...titled('Your materials', [
+      ...[page.materials.heads, ...page.materials.rows].map((cells) => cells.join(' | ')),
+      ...(page.materials.rest === '' ? [] : [page.materials.rest]),
+      ...page.definitions,
+    ]),
+    ...titled('What to add', page.add),
+    ...titled('What this rests on', page.assumptions),
+    ...titled('Signatures', page.signatures),
+    page.footer,
+  ];
+}

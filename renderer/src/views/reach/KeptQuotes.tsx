@@ -1,0 +1,56 @@
+import { For, Show } from 'solid-js';
+import type { QuoteRecord } from '../../../../core/src/file/quoteRecord.ts';
+import { keptWindowText } from '../../../../core/src/quote/kept.ts';
+import { useApp } from '../../state/app.ts';
+
+/** Quote pages as they were kept, newest first; each can be shown and printed again. */
+export function KeptQuotes(props: {
+  readonly kept: readonly QuoteRecord[];
+  readonly shown: QuoteRecord | null;
+  readonly show: (quote: QuoteRecord) => void;
+}) {
+  const app = useApp();
+  return (
+    <Show when={props.kept.length > 0}>
+      <section class="kept" aria-label="Kept quote pages">
+        <h2>Kept quote pages</h2>
+        <div class="scrollx">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Number</th>
+                <th scope="col">Kept on</th>
+                <th scope="col">Machine</th>
+                <th scope="col">For</th>
+                <th scope="col">Window</th>
+                <th scope="col">Valid until</th>
+                <th scope="col">
+                  <span class="heard">Show again</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={props.kept}>
+                {(one) => (
+                  <tr data-quote={one.number}>
+                    <td>{one.number}</td>
+                    <td class="nw">{one.date}</td>
+                    <td>{one.page.machine}</td>
+                    <td>{one.customer ?? '–'}</td>
+                    <td class="nw">{keptWindowText(one, app.say())}</td>
+                    <td class="nw">{one.validUntil ?? 'changes'}</td>
+                    <td>
+                      <button type="button" class="plain" disabled={props.shown?.id === one.id} onClick={() => props.show(one)}>
+                        {props.shown?.id === one.id ? 'Shown above' : `Show quote page ${one.number}`}
+                      </button>
+                    </td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </div>
+      </section>
+    </Show>
+  );
+}

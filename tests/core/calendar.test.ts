@@ -1,0 +1,45 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { dateAfter, isDate, MOST_DAYS } from '../../core/src/calendar.ts';
+
+// The other reckoning is that of ECMAScript: days of 86 400 000 ms since 1970-01-01, in the proleptic Gregorian calendar.
+const DAY_ms = 86_400_000;
+const written = (dayNumber: number) => new Date(dayNumber * DAY_ms).toISOString().slice(0, 10);
+/** From 1600-01-01 to 2399-12-31, twice the 400 years after which the calendar repeats. */
+const dayNumbers = fc.integer({ min: Date.UTC(1600, 0, 1) / DAY_ms, max: Date.UTC(2399, 11, 31) / DAY_ms });
+
+describe('so many days later', () => {
+  test.each([
+    ['2026-11-24', 30, '2026-12-24'],
+    ['2026-12-31', 1, '2027-01-01'],
+    ['2028-02-28', 1, '2028-02-29'],
+    ['2026-02-28', 1, '2026-03-01'],
+    ['1900-02-28', 1, '1900-03-01'],
+    ['2000-02-28', 2, '2000-03-01'],
+    ['2026-11-24', 0, '2026-11-24'],
+  ])('%s and %i days is %s [Gregorian calendar]', (date, dayCount, later) => {
+    expect(dateAfter(date, dayCount)).toBe(later);
+  });
+  test('as ECMAScript counts days', () => {
+    fc.assert(
+      fc.property(dayNumbers, fc.integer({ min: 0, max: MOST_DAYS }), (day, dayCount) => {
+        expect(dateAfter(written(day), dayCount)).toBe(written(day + dayCount));
+      }),
+    );
+  });
+  test('of what is no date it says so', () => {
+    expect(() => dateAfter('24 Nov 2026', 1)).toThrow(RangeError);
+  });
+});
+
+describe('dates', () => {
+  test.each(['2026-02-29', '2100-02-29', '2026-13-01', '2026-00-10', '2026-04-31', '2026-4-3', '24 Nov 2026', ''])(
+    '"%s" is none',
+    (text) => {
+      expect(isDate(text)).toBe(false);
+    },
+  );
+  test('every day of ECMAScript is one', () => {
+    fc.assert(fc.property(dayNumbers, (day) => isDate(written(day))));
+  });
+});
