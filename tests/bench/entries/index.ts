@@ -10,6 +10,7 @@ import { perChange } from './perChange.ts';
 import { python } from './python.ts';
 import { quantity } from './quantity.ts';
 import { reach } from './reach.ts';
+import { reachMachine } from './reachMachine.ts';
 import { slide } from './slide.ts';
 import { whyNot } from './whyNot.ts';
 
@@ -25,6 +26,7 @@ export const entries: readonly Entry[] = [
   whyNot,
   slide,
   reach,
+  reachMachine,
   doubling,
   memory,
   python,
