@@ -1,6 +1,6 @@
 import type { Mounted, Ranked, Say, Selection, ShopFile } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
-import type { Reach } from '../../../core/src/reach/reach.ts';
+import type { Reach } from '../../../core/src/reach/figures.ts';
 import type { ReachWindow } from '../../../core/src/reachWindow.ts';
 
 /** What the page asks of the search worker, and what comes back; `id` tells late answers apart. */

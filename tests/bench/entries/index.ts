@@ -12,6 +12,7 @@ import { perChange } from './perChange.ts';
 import { python } from './python.ts';
 import { quantity } from './quantity.ts';
 import { reach } from './reach.ts';
+import { reachMachine } from './reachMachine.ts';
 import { slide } from './slide.ts';
 import { whyNot } from './whyNot.ts';
 
@@ -27,6 +28,7 @@ export const entries: readonly Entry[] = [
   whyNot,
   slide,
   reach,
+  reachMachine,
   buying,
   buyingWindow,
   doubling,
