@@ -6,6 +6,8 @@ const only = (folders: string) => [`tests/${folders}/**/*.test.ts`];
 export default defineConfig({
   root: path.resolve(import.meta.dirname, '..'),
   test: {
+    // Every core takes a file: left to itself the runner keeps one back, half of a small machine.
+    maxWorkers: '100%',
     projects: [
       { test: { name: 'core', environment: 'node', include: only('{bench,core,electron,file,renderer,walls}'), testTimeout: 120_000 } },
       {

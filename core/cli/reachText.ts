@@ -2,7 +2,8 @@ import { exactRatioText, fixed, type Plan, ratioText, type Say } from '../src/in
 import { buildOf } from '../src/layOut.ts';
 import { flowText } from '../src/materialReach.ts';
 import type { Fraction } from '../src/ratio.ts';
-import { KEPT_GAPS, LISTED_RATIOS, type Reach, type ReachEnd, type ReachGap, reachOf } from '../src/reach/reach.ts';
+import { KEPT_GAPS, LISTED_RATIOS, type Reach, type ReachEnd, type ReachGap } from '../src/reach/figures.ts';
+import { reachOf } from '../src/reach/reach.ts';
 import { reachJson } from '../src/reachJson.ts';
 import { amountText } from '../src/shown.ts';
 import type { Call } from './flags.ts';

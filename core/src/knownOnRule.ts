@@ -1,5 +1,5 @@
 import { type Fraction, float } from './ratio.ts';
-import type { Reach } from './reach/reach.ts';
+import type { Reach } from './reach/figures.ts';
 import type { ShownReach } from './reachRule.ts';
 
 /** What an answer puts on the rule, whatever window is shown: in floats, since it is drawn. */

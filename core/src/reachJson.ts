@@ -3,7 +3,7 @@ import { exact } from './json.ts';
 import { buildOf, type Mounted } from './layOut.ts';
 import type { Plan } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
-import type { Reach, ReachGap, ReachRatio } from './reach/reach.ts';
+import type { Reach, ReachGap, ReachRatio } from './reach/figures.ts';
 import { metricAmount } from './shown.ts';
 
 /** What a machine can make of the targets in a window, as documented JSON. */

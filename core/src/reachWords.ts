@@ -1,6 +1,6 @@
 import { exactRatioText, fixed, ratioText, type Say, significant } from './format.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
-import type { Reach, ReachGap, ReachWish } from './reach/reach.ts';
+import type { Reach, ReachGap, ReachWish } from './reach/figures.ts';
 
 // A reach as people read it; what is exact is shown as whole numbers where they are short enough.
 

@@ -1,7 +1,8 @@
 import { planWindowLevels, type SidePump, type Wheel, withBought } from './buying/index.ts';
 import type { Plan } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
-import { type Reach, type ReachWish, reachOf } from './reach/reach.ts';
+import type { Reach, ReachWish } from './reach/figures.ts';
+import { reachOf } from './reach/reach.ts';
 import { type Hooks, partOf } from './search/index.ts';
 
 /** What is left of a window with some wheels on the rack. */

@@ -1,6 +1,6 @@
 import { countOf } from './buyWords.ts';
 import type { Say } from './format.ts';
-import type { ReachWish } from './reach/reach.ts';
+import type { ReachWish } from './reach/figures.ts';
 import { offText, ratioInWords, toleranceText, windowText } from './reachWords.ts';
 import type { WindowLeft, WindowPlans, WindowPurchase } from './windowPlans.ts';
 

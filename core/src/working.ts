@@ -67,9 +67,14 @@ export function work<Letters extends string, Value extends Amount>(
   what: string,
   put: Readonly<Record<Letters, Input<Value>>>,
 ): Worked<Value> {
-  const inputs = Object.entries<Input<Value>>(put);
-  // `fromEntries` forgets the letters that `put` is proved to have.
-  const values = Object.fromEntries(inputs.map(([letter, { value }]) => [letter, value])) as Record<Letters, Value>;
+  const inputs: (readonly [letter: string, input: Input<Value>])[] = [];
+  // Filled letter by letter, all that `put` is proved to have: this is called for every figure of every option.
+  const values = {} as Record<Letters, Value>;
+  for (const letter in put) {
+    const one = put[letter];
+    inputs.push([letter, one]);
+    values[letter] = one.value;
+  }
   const { letter, written, source, dimension, of } = formula;
   return { what, value: of(values), dimension, formula: { letter, written, source }, put: inputs };
 }

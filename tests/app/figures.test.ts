@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { examples, ratiowright } from '../cli/run.ts';
 import { type Launched, launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo, openOffered, pick, settled } from './journey.ts';
+import { launchDemo, openOffered, pick, settled } from './journey.ts';
 
 let browser: Browser;
 let app: Launched;
@@ -77,8 +77,7 @@ test.each([
 });
 
 async function demo(): Promise<Page> {
-  app = await launch(browser);
-  await openDemo(app.page);
+  app = await launchDemo(browser);
   return app.page;
 }
 

@@ -1,5 +1,6 @@
-import type { Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { type Launched, launch } from '../harness/launch.ts';
 
 /** Puts the cursor in the field that holds a place of the shop file, by keyboard alone: Tab until it is there. */
 export async function tabTo(page: Page, place: string): Promise<void> {
@@ -16,6 +17,18 @@ export async function openDemo(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Open the invented example' }).waitFor();
   await page.keyboard.press('d');
   await settled(page);
+}
+
+/** The app with the invented example open, on the page of a key where one is named. */
+export async function launchDemo(
+  browser: Browser,
+  choices: Parameters<typeof launch>[1] = {},
+  key: string | null = null,
+): Promise<Launched> {
+  const app = await launch(browser, choices);
+  await openDemo(app.page);
+  if (key !== null) await app.page.keyboard.press(key);
+  return app;
 }
 
 /** Waits until the answer on screen belongs to what was typed last. */

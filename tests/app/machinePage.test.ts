@@ -7,7 +7,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { readShopFile } from '../../core/src/index.ts';
 import { type Launched, launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo, tabTo } from './journey.ts';
+import { launchDemo, tabTo } from './journey.ts';
 
 let browser: Browser;
 let app: Launched;
@@ -49,9 +49,7 @@ async function savedText(page: Page, file: string): Promise<string> {
 }
 
 async function demoMachine(choices: Parameters<typeof launch>[1] = {}): Promise<Page> {
-  app = await launch(browser, choices);
-  await openDemo(app.page);
-  await app.page.keyboard.press('Alt+1');
+  app = await launchDemo(browser, choices, 'Alt+1');
   return app.page;
 }
 

@@ -5,9 +5,9 @@ import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { readShopFile } from '../../core/src/index.ts';
-import { type Launched, launch } from '../harness/launch.ts';
+import type { Launched } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo, settled, tabTo } from './journey.ts';
+import { launchDemo, settled, tabTo } from './journey.ts';
 
 let browser: Browser;
 let app: Launched;
@@ -35,9 +35,7 @@ async function set(page: Page, ...entries: readonly (readonly [place: string, te
 }
 
 async function newMaterial(): Promise<Page> {
-  app = await launch(browser, { save: [saved] });
-  await openDemo(app.page);
-  await app.page.keyboard.press('Alt+2');
+  app = await launchDemo(browser, { save: [saved] }, 'Alt+2');
   await app.page.getByRole('button', { name: 'Add a material' }).click();
   return app.page;
 }

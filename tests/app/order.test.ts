@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { examples, ratiowright } from '../cli/run.ts';
 import { type Launched, launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo, openOffered, settled } from './journey.ts';
+import { launchDemo, openOffered, settled } from './journey.ts';
 
 let browser: Browser;
 let app: Launched;
@@ -57,8 +57,7 @@ async function showAll(page: Page): Promise<void> {
 }
 
 async function demo(): Promise<Page> {
-  app = await launch(browser);
-  await openDemo(app.page);
+  app = await launchDemo(browser);
   return app.page;
 }
 

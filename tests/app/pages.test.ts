@@ -8,7 +8,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { readShopFile } from '../../core/src/index.ts';
 import { type Launched, launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo } from './journey.ts';
+import { launchDemo, openDemo } from './journey.ts';
 import { lineLengths_pt } from './pdfLines.ts';
 
 let browser: Browser;
@@ -23,8 +23,7 @@ const folder = mkdtempSync(path.join(os.tmpdir(), 'ratiowright-pages-'));
 const POINTS_PER_mm = 72 / 25.4;
 
 async function demo(choices: Parameters<typeof launch>[1] = {}): Promise<Page> {
-  app = await launch(browser, choices);
-  await openDemo(app.page);
+  app = await launchDemo(browser, choices);
   return app.page;
 }
 

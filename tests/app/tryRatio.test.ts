@@ -6,9 +6,9 @@ import { triedRatios } from '../../core/src/nearRatios.ts';
 import { exactText, ONE, ratioOf } from '../../core/src/ratio.ts';
 import { triedByVolume } from '../../core/src/triedRatio.ts';
 import { demoFile } from '../core/sheet/demoSheet.ts';
-import { type Launched, launch } from '../harness/launch.ts';
+import type { Launched } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
-import { openDemo, pick, settled } from './journey.ts';
+import { launchDemo, pick, settled } from './journey.ts';
 
 let browser: Browser;
 let app: Launched;
@@ -21,9 +21,8 @@ afterEach(() => app.close());
 
 /** The demo with the box open, by its key. */
 async function opened(): Promise<void> {
-  app = await launch(browser);
+  app = await launchDemo(browser);
   page = app.page;
-  await openDemo(page);
   await page.getByLabel('What would these teeth give?').waitFor();
   await page.keyboard.press('r');
   await near('100 : 38.9');

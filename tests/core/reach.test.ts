@@ -1,11 +1,40 @@
 import { describe, expect, test } from 'vitest';
 import { isBlocked, layOption } from '../../core/src/index.ts';
-import { ratioOf, whole } from '../../core/src/ratio.ts';
-import { reachOf } from '../../core/src/reach/reach.ts';
+import { float, ratioOf, whole } from '../../core/src/ratio.ts';
+import { reachable, reachOf } from '../../core/src/reach/reach.ts';
+import { reachPlan } from '../bench/reachShop.ts';
 import { say } from './planFixture.ts';
+import { teethFrom } from './search/racks.ts';
 import { demoPlan } from './sheet/demoSheet.ts';
 
 const oneToFive = { low: whole(1), high: whole(5), tolerance: ratioOf(2, 100), bins: 40 };
+
+describe('a window that moves over the ratios of one machine', () => {
+  test('shows what it would show if nothing had been asked before', () => {
+    const plan = demoPlan({ selection: { machine: 'bench-2', material: 'u40' } });
+    const machine = reachable(plan);
+    for (const tenths of [10, 11, 12, 11, 30, 10]) {
+      const window = { ...oneToFive, low: ratioOf(tenths, 10), high: ratioOf(tenths + 8, 10) };
+      expect(machine.within(window)).toEqual(reachOf(plan, window));
+    }
+  });
+});
+
+describe('three open stages whose steepest trains turn a pump too fast [the definition of speed limits]', () => {
+  const plan = reachPlan(3, [...teethFrom(13, 20), 36, 44, 52]);
+  const reach = reachOf(plan, oneToFive);
+
+  test('the ends are the last that its pumps allow, far from the ends of the teeth', () => {
+    // the motor turns at 7.5 to 75 rpm and pump A with it, pump B at 6 to 120 rpm and delivers a third: 16 turns at most, 2 / 25 at least
+    const [smallest, largest] = [reach.smallest, reach.largest];
+    if (smallest === null || largest === null) throw new Error('no ends');
+    for (const { first } of [smallest, largest]) expect(isBlocked(layOption(plan, first, say))).toBe(false);
+    expect(smallest.aPerB.compare(ratioOf(3, 16))).toBeGreaterThanOrEqual(0);
+    expect(float(smallest.aPerB) / (3 / 16)).toBeLessThan(1.01);
+    expect(largest.aPerB.compare(ratioOf(3 * 25, 2))).toBeLessThanOrEqual(0);
+    expect(float(largest.aPerB) / (3 * 12.5)).toBeGreaterThan(0.99);
+  });
+});
 
 describe('reach of Bench 1 of the invented example from its rack, 1:1 to 5:1 [separate enumeration]', () => {
   const plan = demoPlan({ selection: { machine: 'bench-1', material: 'e12' } });

@@ -16,9 +16,9 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
   'a place in a list or a text': ['fitted', 'train', 'stage', 'shaft', 'at', 'line', 'row', 'rows', 'lastRow', 'column', 'columns'],
   'parts to buy, counted': ['fewestPurchases', 'mostPurchases', 'provenUpTo', 'size', 'sizes'],
   'a part to buy, by its place, and the order of two choices of them': ['part', 'inOrder'],
+  'days of the calendar, counted': ['validDays'],
   'money, a whole number of the smallest coin': ['price', 'prices'],
   'which of two comes first: below 0, 0 or above': ['compareMeasured'],
-  'days of the calendar, counted': ['validDays'],
   'targets, by their place in a list': ['target', 'served', 'unserved', 'alone', 'lost'],
   'ratios and options, counted; places on the slide, in steps': [
     'keep',

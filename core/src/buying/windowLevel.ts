@@ -76,13 +76,7 @@ export function windowLevel({ shop, window, sets, offs }: WindowSearch, wish: Le
     // where the lowest is asked for, it counts too what a target leaves of a plan
     return wish.lowest || left.count() < before;
   };
-  /** First without the rules, which is sooner done and rules out most. */
-  const follow = (need: Need): Followed => {
-    const quick = windowWorst(shop, need, window, { tolerance: cap.offRatio, asked: false, hooks });
-    if (!within(cap, quick.offRatio)) return { offRatio: quick.offRatio, worst: { wanted: quick.worstTarget, asked: false }, isOpen: true };
-    const { offRatio, worstTarget } = windowWorst(shop, need, window, { tolerance: cap.offRatio, asked: true, hooks });
-    return { offRatio, worst: { wanted: worstTarget, asked: true }, isOpen: !within(cap, offRatio) };
-  };
+  const follow = (need: Need): Followed => followed({ shop, window }, need, cap, hooks);
   const lower = (offRatio: Fraction | null): void => {
     if (!wish.lowest || offRatio === null) return;
     if (cap.offRatio !== null && offRatio.compare(cap.offRatio) < 0) found.length = 0;
@@ -127,6 +121,14 @@ export function windowLevel({ shop, window, sets, offs }: WindowSearch, wish: Le
     more: isFull && (left.count() > 0 || (!wish.lowest && found.length > KEPT_PLANS)),
     targets: used,
   };
+}
+
+/** First without the rules, which is sooner done and rules out most. */
+function followed({ shop, window }: Pick<WindowSearch, 'shop' | 'window'>, need: Need, cap: Cap, hooks: Hooks): Followed {
+  const quick = windowWorst(shop, need, window, { tolerance: cap.offRatio, asked: false, hooks });
+  if (!within(cap, quick.offRatio)) return { offRatio: quick.offRatio, worst: { wanted: quick.worstTarget, asked: false }, isOpen: true };
+  const { offRatio, worstTarget } = windowWorst(shop, need, window, { tolerance: cap.offRatio, asked: true, hooks });
+  return { offRatio, worst: { wanted: worstTarget, asked: true }, isOpen: !within(cap, offRatio) };
 }
 
 /** Whether no more plans need be found: where the lowest is asked for, none that is left may leave less. */

@@ -4,7 +4,7 @@ import { formula, type Input, inFloat, input, type Worked, work } from '../worki
 import { type Derived, lacking } from './missing.ts';
 
 /** Share of the work that a stage passes on (common practice, no source). */
-const STAGE_EFFICIENCY = 0.98;
+export const STAGE_EFFICIENCY = 0.98;
 
 export const pumpTorque = formula({
   letter: 'T',
@@ -98,7 +98,8 @@ export function torquesOf(plan: Plan, build: Build): Torques {
 export const ratedShare = (torque: Worked<number>, rated_N_m: Input<number>): Worked<number> =>
   work(shareOfRated, 'share of the rated torque', { T: torque, R: rated_N_m });
 
-function torqueOfPump({ sides }: Plan, { pumps }: Build, side: SideName): Torque {
+/** Torque at the shaft of a pump, by its pressure and displacement. */
+export function torqueOfPump({ sides }: Plan, { pumps }: Pick<Build, 'pumps'>, side: SideName): Torque {
   const { pressure_Pa, mechanicalEfficiency, place } = sides[side];
   if (!pressure_Pa.known || !mechanicalEfficiency.known) {
     const fields = [...(pressure_Pa.known ? [] : ['pressure']), ...(mechanicalEfficiency.known ? [] : ['mechanicalEfficiency'])];

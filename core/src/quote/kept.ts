@@ -5,7 +5,7 @@ import type { QuoteRecord } from '../file/quoteRecord.ts';
 import type { Say } from '../format.ts';
 import type { Plan } from '../plan.ts';
 import { whole } from '../ratio.ts';
-import type { Reach } from '../reach/reach.ts';
+import type { Reach } from '../reach/figures.ts';
 import { toleranceText, windowText } from '../reachWords.ts';
 import { readNumber } from '../reading.ts';
 import { type AboutQuote, type Quote, type QuotedMaterial, quoteOf } from './quote.ts';

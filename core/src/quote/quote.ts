@@ -3,7 +3,7 @@ import { knownOnRule } from '../knownOnRule.ts';
 import { flagWords, limitsOnRule, type MaterialReach } from '../materialReach.ts';
 import type { Plan } from '../plan.ts';
 import { float } from '../ratio.ts';
-import type { Reach } from '../reach/reach.ts';
+import type { Reach } from '../reach/figures.ts';
 import { reachRule, type ShownReach } from '../reachRule.ts';
 import { reachSentences, toleranceText, windowText } from '../reachWords.ts';
 import type { SheetBody } from '../sheet/changeSheetPage.ts';

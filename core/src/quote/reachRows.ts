@@ -1,7 +1,7 @@
 import { fixed, ratioText, type Say, temperatureText } from '../format.ts';
 import { flowRangeText } from '../materialReach.ts';
 import { type Plan, SIDES } from '../plan.ts';
-import type { Reach, ReachEnd } from '../reach/reach.ts';
+import type { Reach, ReachEnd } from '../reach/figures.ts';
 import { countText, coveredText, gapCountText, offText, placeText, ratioInWords, toleranceText } from '../reachWords.ts';
 import { clip, NONE } from '../sheet/paperText.ts';
 import type { RatioRow } from '../sheet/ratioRows.ts';

@@ -1,4 +1,4 @@
-import { type Fraction, ratioOf } from '../ratio.ts';
+import { type Fraction, float, ratioOf } from '../ratio.ts';
 import { findOptions } from './findOptions.ts';
 import type { Hooks, Option, Rules, SearchProblem } from './problem.ts';
 import { reachSpace } from './reachList.ts';
@@ -25,7 +25,22 @@ export function extremes(
   if (space === null) return { lowest: null, highest: null };
   const nearest = (wanted: Fraction): Option | null =>
     findOptions({ ...problem, wanted, limits: null }, rules, 1, hooks).options[0] ?? null;
+  const { low, high } = rules.span ?? { low: 0, high: Infinity };
   const first = space.factors.map(() => 0);
   const last = space.factors.map(({ log }) => log.length - 1);
-  return { lowest: nearest(exactY(space, first).mul(BELOW)), highest: nearest(exactY(space, last).mul(ABOVE)) };
+  const [least, greatest] = [exactY(space, first), exactY(space, last)];
+  // of all that lies beyond, nothing may be listed, and it may be very much
+  return {
+    lowest: nearest((low > float(least) ? nearly(low) : least).mul(BELOW)),
+    highest: nearest((high < float(greatest) ? nearly(high) : greatest).mul(ABOVE)),
+  };
+}
+
+const BITS = 40;
+
+/** A fraction beside a positive float, far nearer than `BELOW` and `ABOVE` are to 1. */
+function nearly(value: number): Fraction {
+  const shift = BITS - Math.ceil(Math.log2(value));
+  const scaled = BigInt(Math.round(value * 2 ** shift));
+  return shift < 0 ? ratioOf(scaled * 2n ** BigInt(-shift), 1) : ratioOf(scaled, 2n ** BigInt(shift));
 }

@@ -13,6 +13,7 @@ export {
   type Option,
   type Pair,
   type PumpPair,
+  type RatioSpan,
   type Rules,
   type SearchProblem,
   withoutFailures,

@@ -66,10 +66,18 @@ export interface Option extends Candidate {
   readonly purchases: number;
 }
 
+/** From one ratio to another, as floats. */
+export interface RatioSpan {
+  readonly low: number;
+  readonly high: number;
+}
+
 /** Rules that look across the stages (quantities, pump speed); called once an option is expanded. */
 export interface Rules {
-  /** Purchases needed if the option may be listed, null if not. Must give the same answer for the same candidate. */
+  /** Purchases needed if the option may be listed, null if not. Must give the same answer for the same candidate, and not keep it: it is good until the next call. */
   readonly admit: (candidate: Candidate) => number | null;
+  /** B per A, as floats: nothing below or above may be listed; left out where that is not known. */
+  readonly span?: RatioSpan;
 }
 
 export interface Hooks {

@@ -44,12 +44,15 @@ export function listReach(problem: SearchProblem, rules: Rules, hooks: Hooks = {
   const all = allRatios(space, most, pace);
   if (all === null) return null;
   const admit = pacedAdmit(rules, pace.check);
+  const { low, high } = logSpan(rules, space.slack);
   const isBuildable = buildableOf(space, admit);
   const pass = pace.pass();
   const places = new Int32Array(all.log.length);
   let size = 0;
   for (let index = 0; index < all.log.length; index++) {
     if (index % 1024 === 0) pass(index / all.log.length);
+    const log = all.log[index] ?? 0;
+    if (log < low || log > high) continue;
     if (isBuildable((take) => all.every(index, take))) places[size++] = index;
   }
   pass(1);
@@ -91,29 +94,28 @@ function listOf(space: Space, all: AllRatios, places: Int32Array, admit: Admit):
   };
 }
 
+/** Logarithms beyond which the rules let nothing through. */
+export const logSpan = ({ span }: Rules, slack: number) =>
+  span ? { low: Math.log(span.low) - 4 * slack, high: Math.log(span.high) + 4 * slack } : { low: -Infinity, high: Infinity };
+
 /** Whether the rules across stages let any option of a ratio through; `every` gives its ways one after another. */
 export type Buildable = (every: (take: Take) => boolean) => boolean;
 
-/** @param most not more options than this are asked for: then false says only that none of these may be listed */
-export function buildableOf(space: Space, admit: Admit, most = Infinity): Buildable {
+export function buildableOf(space: Space, admit: Admit): Buildable {
   let found = false;
-  let asked = 0;
   const expand = expander(space, {
     // fewer than none: no more are wanted
-    mostChanged: () => (found || asked >= most ? -1 : Infinity),
-    take: ({ pump, pairs }) => {
-      if (found || asked >= most) return;
-      asked += 1;
-      found = admit({ pump, pairs: pairs.slice() }) !== null;
+    mostChanged: () => (found ? -1 : Infinity),
+    take: (candidate) => {
+      if (!found) found = admit(candidate) !== null;
     },
   });
   const take: Take = (groups) => {
     expand(groups);
-    return found || asked >= most;
+    return found;
   };
   return (every) => {
     found = false;
-    asked = 0;
     every(take);
     return found;
   };

@@ -1,22 +1,18 @@
 import type { Fraction } from '../ratio.ts';
-import type { Pace } from './pace.ts';
-import { buildableOf } from './reachList.ts';
-import { type AllRatios, allRatios, type Take } from './reachProducts.ts';
+import { type Pace, pacedAdmit } from './pace.ts';
+import type { Rules } from './problem.ts';
+import { cellFinder, counterOf, type PointCell } from './reachCells.ts';
+import { buildableOf, logSpan } from './reachList.ts';
+import { allRatios, type Take } from './reachProducts.ts';
+import { quickBuild } from './reachQuick.ts';
+import { MOST_LONG, partOf, splitOf } from './reachSides.ts';
 import { exactY, type Space } from './space.ts';
-import type { Admit } from './tiedOptions.ts';
 
 /** A ratio that can be built. */
 export interface Point {
   /** ln y as computed of one of its cells */
   readonly log: number;
   readonly y: Fraction;
-}
-
-/** One product of the short side times one of the long side, by index. */
-export interface PointCell {
-  readonly short: number;
-  readonly long: number;
-  readonly log: number;
 }
 
 /** Ratios that are too many to list, asked for one by one: each is a product of a short list and a long one. */
@@ -26,16 +22,12 @@ export interface Points {
   readonly slack: number;
   /** how many entries of the long list are at most `value` */
   readonly upTo: (value: number) => number;
-  /** true: can be built; false says only that none of a few options can */
+  /** true: can be built; false says only that one option of it cannot */
   readonly surelyBuilt: (short: number, long: number) => boolean;
   /** the first buildable ratio beyond a logarithm, upwards (+1) or downwards (-1), of those that `accept` takes; null where there is none */
   readonly nearest: (from: number, way: 1 | -1, accept?: (y: Fraction) => boolean) => Point | null;
 }
 
-/** Raw products of the long list: its memory. */
-const MOST_LONG = 2 ** 23;
-/** Options asked for where another ratio would do as well. */
-const QUICK_OPTIONS = 2;
 /** Cells looked at in one go where the rules across stages refuse many. */
 const MANY_CELLS = 2 ** 12;
 
@@ -43,7 +35,7 @@ const MANY_CELLS = 2 ** 12;
  * @param check called now and then while a ratio is looked for
  * @returns null where no side could be listed
  */
-export function pointsOf(space: Space, admit: Admit, pace: Pace, check: () => void): Points | null {
+export function pointsOf(space: Space, rules: Rules, pace: Pace, check: () => void): Points | null {
   const [shortFactors, longFactors] = splitOf(space);
   const most = { byFloat: MOST_LONG, byFraction: 2 ** 18 };
   const short = allRatios(partOf(space, shortFactors), most, pace);
@@ -58,10 +50,10 @@ export function pointsOf(space: Space, admit: Admit, pace: Pace, check: () => vo
         return take(groups);
       });
     });
-  const buildable = buildableOf(space, admit);
-  const quick = buildableOf(space, admit, QUICK_OPTIONS);
+  const { low, high } = logSpan(rules, space.slack);
+  const buildable = buildableOf(space, pacedAdmit(rules, check));
   const shifted = short.log.map((log) => log + space.logConstant);
-  const upTo = counterOf(long);
+  const upTo = counterOf(long.log);
   const cells = cellFinder(shifted, long.log, upTo);
   const exact = ({ short: i, long: j }: PointCell): Fraction => {
     let first: Int32Array | null = null;
@@ -73,12 +65,13 @@ export function pointsOf(space: Space, admit: Admit, pace: Pace, check: () => vo
   };
   const nearest: Points['nearest'] = (from, way, accept = () => true) => {
     const { slack } = space;
-    let bound = from;
+    const [near, far] = way > 0 ? [low, high] : [high, low];
+    let bound = way * (near - from) > 0 ? near : from;
     let reach = slack;
     for (;;) {
       check();
       const first = cells.nearest(bound, way);
-      if (!Number.isFinite(first)) return null;
+      if (!Number.isFinite(first) || way * (first - far) > 0) return null;
       // whatever lies before one of these in truth lies within two slacks of it as computed
       const edge = first + way * reach;
       const found = cells.between(first - way * 4 * slack, edge + way * 4 * slack);
@@ -96,7 +89,7 @@ export function pointsOf(space: Space, admit: Admit, pace: Pace, check: () => vo
     long: long.log,
     slack: space.slack,
     upTo,
-    surelyBuilt: (i, j) => quick((take) => every(i, j, take)),
+    surelyBuilt: quickBuild(space, rules.admit, { factors: shortFactors, all: short }, { factors: longFactors, all: long }),
     nearest,
   };
 }
@@ -112,86 +105,4 @@ function byRatio(cells: readonly PointCell[], exact: (cell: PointCell) => Fracti
     else ratios.set(key, { y, log: cell.log, made: [cell] });
   }
   return [...ratios.values()].sort((a, b) => way * a.y.compare(b.y));
-}
-
-/** Cells by the logarithm of their product. */
-function cellFinder(short: Float64Array, long: Float64Array, upTo: (value: number) => number) {
-  return {
-    /** of those strictly beyond `from` the logarithm that comes first; infinite where there is none */
-    nearest: (from: number, way: 1 | -1): number => {
-      let best = way * Infinity;
-      for (let i = 0; i < short.length; i++) {
-        const own = short[i] ?? 0;
-        // the sum is rounded: one place back, then on to the first that lies beyond
-        let j = Math.max(0, Math.min(long.length - 1, upTo(from - own) - way));
-        while (j >= 0 && j < long.length && way * (own + (long[j] ?? 0) - from) <= 0) j += way;
-        if (j < 0 || j >= long.length) continue;
-        const log = own + (long[j] ?? 0);
-        if (way * (log - best) < 0) best = log;
-      }
-      return best;
-    },
-    between: (a: number, b: number): readonly PointCell[] => {
-      const [low, high] = a < b ? [a, b] : [b, a];
-      const found: PointCell[] = [];
-      for (let i = 0; i < short.length; i++) {
-        const own = short[i] ?? 0;
-        for (let j = Math.max(0, upTo(low - own) - 1); j < long.length; j++) {
-          const log = own + (long[j] ?? 0);
-          if (log > high) break;
-          if (log >= low) found.push({ short: i, long: j, log });
-        }
-      }
-      return found;
-    },
-  };
-}
-
-/** Counts by a map of equal steps over the ascending list, about one entry to a step. */
-function counterOf({ log }: AllRatios): (value: number) => number {
-  const size = log.length;
-  const [low, high] = [log[0] ?? 0, log[size - 1] ?? 0];
-  const perUnit = high > low ? size / (high - low) : 0;
-  const start = new Int32Array(size + 2);
-  let step = 0;
-  for (let j = 0; j < size; j++) {
-    const own = Math.trunc(((log[j] ?? 0) - low) * perUnit);
-    while (step < own) start[++step] = j;
-  }
-  return (value) => {
-    if (value < low) return 0;
-    if (value >= high) return size;
-    let j = start[Math.trunc((value - low) * perUnit)] ?? 0;
-    while ((log[j] ?? Infinity) <= value) j += 1;
-    return j;
-  };
-}
-
-/** Only some factors, without the constant; what was proved of all holds for some. */
-function partOf(space: Space, chosen: readonly number[]): Space {
-  const factors = chosen.flatMap((f) => space.factors[f] ?? []);
-  const product = (of: (list: Space['factors'][number]) => number): number => factors.reduce((n, list) => n * of(list), 1);
-  return {
-    ...space,
-    factors,
-    constant: space.constant.div(space.constant),
-    logConstant: 0,
-    mostNumerator: product(({ mostNumerator }) => mostNumerator),
-    mostDenominator: product(({ mostDenominator }) => mostDenominator),
-  };
-}
-
-/** The long side holds as many products as may be listed. */
-function splitOf({ factors }: Space): readonly [short: readonly number[], long: readonly number[]] {
-  let best: readonly [readonly number[], readonly number[]] = [[], []];
-  let most = 0;
-  for (let subset = 1; subset < 2 ** factors.length; subset++) {
-    const all = [...factors.keys()];
-    const long = all.filter((f) => (subset >> f) & 1);
-    const size = long.reduce((n, f) => n * (factors[f]?.log.length ?? 0), 1);
-    if (size > MOST_LONG || size < most) continue;
-    most = size;
-    best = [all.filter((f) => !long.includes(f)), long];
-  }
-  return best;
 }

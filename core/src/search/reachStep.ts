@@ -18,7 +18,7 @@ interface Lane {
  * Takes quick steps along the scale, upwards only: a few products of the short side, each with its place in the long one.
  *
  * @param middle of the stretch that is walked: the short products are those that meet the long ones where these are dense
- * @returns finds a ratio that can be built above `from` and at most `to`; null says only that none of a few would do
+ * @returns finds a ratio that can be built above `from` and at most `to`; null says only that none of those tried would do
  */
 export function stepper({ short, long, upTo, surelyBuilt }: Points, middle: number): (from: number, to: number) => number | null {
   const dense = middle - (long[long.length >> 1] ?? 0);

@@ -1,11 +1,10 @@
-import { type Fraction, ratioOf } from '../ratio.ts';
-import { type Pace, paceOf } from './pace.ts';
+import { paceOf } from './pace.ts';
 import type { Hooks, Rules, SearchProblem } from './problem.ts';
 import { logarithm } from './ratioLists.ts';
 import { checkWindow, compareGaps, type Gap, gapBetween, type ReachWindow } from './reachGap.ts';
 import { reachSpace } from './reachList.ts';
-import { type Point, type Points, pointsOf } from './reachPoints.ts';
-import { stepper } from './reachStep.ts';
+import { type Point, pointsOf } from './reachPoints.ts';
+import { gapsOver, type Sweep, type Within, widestGaps } from './reachWalk.ts';
 import { type Served, sharePart, spanOf, uncoveredBy, wideFor } from './reachWithin.ts';
 
 export interface SweptReach {
@@ -17,12 +16,6 @@ export interface SweptReach {
 const MOST_STEPS = 2 ** 23;
 /** In slacks: floats may take for one what lies nearer, and a gap is not looked for unless it is far wider. */
 const MARGIN = 16;
-/** Beside the ratios of so small numbers the widest gaps are looked for first. */
-const SIMPLE = 8;
-/** Where nothing is known of the widest gap: a part of the window, and then always a part of that. */
-const FIRST_PART = 64;
-const FINER = 4;
-
 /**
  * Serves the targets of a window as `reachWithin` does, from ratios that are too many to list. Nothing is sampled.
  *
@@ -40,7 +33,7 @@ export function sweepReach(problem: SearchProblem, rules: Rules, hooks: Hooks = 
   const space = reachSpace(problem);
   if (space === null) return null;
   let pace = paceOf(hooks);
-  const points = pointsOf(space, rules.admit, pace, () => pace.check());
+  const points = pointsOf(space, rules, pace, () => pace.check());
   if (points === null) return null;
   return {
     within: (window, keep, more = {}) => {
@@ -49,15 +42,6 @@ export function sweepReach(problem: SearchProblem, rules: Rules, hooks: Hooks = 
       return servedBy({ points, window, pace, margin: MARGIN * space.slack, unit: space.constant }, keep);
     },
   };
-}
-
-interface Sweep {
-  readonly points: Points;
-  readonly window: ReachWindow;
-  readonly pace: Pace;
-  readonly margin: number;
-  /** what all ratios have in common: simple ones are counted in it */
-  readonly unit: Fraction;
 }
 
 function servedBy(sweep: Sweep, keep: number): Served {
@@ -79,11 +63,6 @@ function servedBy(sweep: Sweep, keep: number): Served {
     moreGaps: tooFine ? null : Math.max(0, told.length - keep),
     covered: tooFine ? null : all.length === 0 ? 0 : sharePart(1 - uncovered / spanOf(window)),
   };
-}
-
-interface Within {
-  readonly first: Point;
-  readonly last: Point;
 }
 
 /** The first and the last ratio of the window, and the gaps that reach its ends. */
@@ -111,60 +90,4 @@ function innerOf({ points: { nearest }, window, margin }: Sweep): { readonly end
         nearest(logHigh - margin, 1, (y) => y.compare(high) > 0),
       );
   return { ends: [...lower, ...upper], within: { first, last } };
-}
-
-/** All gaps wider than `wide`, and perhaps some that are hardly narrower; `rising`: only those no narrower than the widest before them. */
-function gapsOver({ points, window, pace, margin }: Sweep, { first, last }: Within, wide: number, rising: boolean): readonly Gap[] {
-  const gaps: Gap[] = [];
-  const step = stepper(points, (first.log + last.log) / 2);
-  const pass = pace.pass();
-  let reach = wide;
-  let at = first.log;
-  let steps = 0;
-  while (last.log - at > reach) {
-    steps += 1;
-    if (steps % 1024 === 0) pass((at - first.log) / (last.log - first.log));
-    const next = step(at + reach / 2, at + reach) ?? points.nearest(at + reach, -1)?.log ?? at;
-    if (next > at + margin) {
-      at = next;
-      continue;
-    }
-    const below = points.nearest(at + margin, -1);
-    const above = points.nearest(at + margin, 1);
-    const gap = gapBetween(below?.y ?? null, above?.y ?? null, window);
-    if (gap === null || above === null || below === null) break;
-    gaps.push(gap);
-    at = above.log;
-    if (rising) reach = Math.max(reach, above.log - below.log - margin);
-  }
-  pass(1);
-  return gaps;
-}
-
-/** The widest gap, perhaps with some that are narrower; none where there is but one ratio. */
-function widestGaps(sweep: Sweep, within: Within): readonly Gap[] {
-  const inner = within.last.log - within.first.log;
-  const known = besideSimple(sweep, within) - sweep.margin;
-  for (let wide = known > 0 ? known : inner / FIRST_PART; wide > 4 * sweep.margin; wide /= FINER) {
-    const gaps = gapsOver(sweep, within, wide, true);
-    if (gaps.length > 0) return gaps;
-  }
-  return [];
-}
-
-/** How wide the widest gap beside a simple ratio is; 0 where none was found. Only a beginning: nothing rests on where it lies. */
-function besideSimple({ points: { nearest }, margin, unit }: Sweep, { first, last }: Within): number {
-  let widest = 0;
-  for (let p = 1; p <= SIMPLE; p++) {
-    for (let q = 1; q <= SIMPLE; q++) {
-      const log = logarithm(unit.mul(ratioOf(p, q)));
-      if (!(log >= first.log - margin && log <= last.log + margin)) continue;
-      const at = nearest(log + margin, -1);
-      if (at === null) continue;
-      const [below, above] = [nearest(at.log - margin, -1), nearest(at.log + margin, 1)];
-      if (below && below.log >= first.log) widest = Math.max(widest, at.log - below.log);
-      if (above && above.log <= last.log && at.log >= first.log) widest = Math.max(widest, above.log - at.log);
-    }
-  }
-  return widest;
 }

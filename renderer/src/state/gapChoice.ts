@@ -1,7 +1,7 @@
 import { createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
 import type { GapClosers } from '../../../core/src/buying/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
-import type { ReachGap } from '../../../core/src/reach/reach.ts';
+import type { ReachGap } from '../../../core/src/reach/figures.ts';
 import type { App } from './app.ts';
 import type { Buyable } from './buyable.ts';
 import { type Jobs, makeJobs } from './jobs.ts';

@@ -1,7 +1,7 @@
 import type { Buying, GapClosers, LaidBuying } from '../../../core/src/buying/index.ts';
 import type { Mounted, Say, Selection, ShopFile } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
-import type { Reach, ReachGap } from '../../../core/src/reach/reach.ts';
+import type { Reach, ReachGap } from '../../../core/src/reach/figures.ts';
 import type { ReachWindow } from '../../../core/src/reachWindow.ts';
 import type { TeethRange } from '../../../core/src/teethRange.ts';
 import type { WindowPlans } from '../../../core/src/windowPlans.ts';

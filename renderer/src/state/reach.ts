@@ -1,7 +1,7 @@
 import { createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
 import { type Mounted, type Plan, resolve } from '../../../core/src/index.ts';
 import { type Fraction, ONE, ratioOf } from '../../../core/src/ratio.ts';
-import type { Reach } from '../../../core/src/reach/reach.ts';
+import type { Reach } from '../../../core/src/reach/figures.ts';
 import { type ReachWindow, readTolerance, readWindowEnd } from '../../../core/src/reachWindow.ts';
 import { spokenReading } from '../../../core/src/reading.ts';
 import type { App } from './app.ts';

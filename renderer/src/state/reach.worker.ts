@@ -1,7 +1,8 @@
 import { firstOption } from '../../../core/src/firstOption.ts';
 import { quoteAdd } from '../../../core/src/quote/add.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
-import { type Reach, type Reachable, reachable } from '../../../core/src/reach/reach.ts';
+import type { Reach } from '../../../core/src/reach/figures.ts';
+import { type Reachable, reachable } from '../../../core/src/reach/reach.ts';
 import { windowAround } from '../../../core/src/reachWindow.ts';
 import { answerBuy } from './buyAnswers.ts';
 import type { AskedReach, BuyAnswer, BuyAsked, ReachAnswer, ReachAsked } from './messages.ts';

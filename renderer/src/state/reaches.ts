@@ -1,5 +1,5 @@
 import type { Mounted } from '../../../core/src/index.ts';
-import type { Reach } from '../../../core/src/reach/reach.ts';
+import type { Reach } from '../../../core/src/reach/figures.ts';
 import { type JobEvents, makeJobs } from './jobs.ts';
 import type { AskedReach, PlanRequest, ReachAnswer, ReachAsked } from './messages.ts';
 import { revived } from './revive.ts';

@@ -1,3 +1,5 @@
+import { buying } from './buying.ts';
+import { buyingWindow } from './buyingWindow.ts';
 import { constrained } from './constrained.ts';
 import { doubling } from './doubling.ts';
 import type { Entry } from './entry.ts';
@@ -10,6 +12,7 @@ import { perChange } from './perChange.ts';
 import { python } from './python.ts';
 import { quantity } from './quantity.ts';
 import { reach } from './reach.ts';
+import { reachMachine } from './reachMachine.ts';
 import { slide } from './slide.ts';
 import { whyNot } from './whyNot.ts';
 
@@ -25,6 +28,9 @@ export const entries: readonly Entry[] = [
   whyNot,
   slide,
   reach,
+  reachMachine,
+  buying,
+  buyingWindow,
   doubling,
   memory,
   python,

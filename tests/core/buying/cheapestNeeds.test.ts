@@ -10,9 +10,9 @@ import { inLine, pieceRow, planOf, shopOf, stageRow } from '../planFixture.ts';
 import { type Dice, diceOf } from '../search/randomProblem.ts';
 import { type IntegerSolver, integerSolver } from './integerProgram.ts';
 
-let solve: IntegerSolver;
+let solver: IntegerSolver;
 beforeAll(async () => {
-  solve = await integerSolver();
+  solver = await integerSolver();
 });
 
 const MOST_s = 10;
@@ -46,7 +46,7 @@ describe('cheapestNeeds', () => {
       const requirements = randomNeeds(dice, prices.length, dice.between(1, 4));
       const found = cheapestNeeds(requirements, prices, null);
       const every = everyPlan(requirements, prices).filter(({ price }) => price === found.price);
-      expect([found.price, found.more], `seed ${seed}`).toEqual([solve(requirements, prices, MOST_s)?.price, false]);
+      expect([found.price, found.more], `seed ${seed}`).toEqual([solver.lowest(requirements, prices, MOST_s), false]);
       expect(found.plans.map((need) => need.join()).sort(), `seed ${seed}`).toEqual(every.map(({ need }) => need.join()).sort());
       if (every.length > 1) several += 1;
     }
@@ -57,7 +57,7 @@ describe('cheapestNeeds', () => {
       const dice = diceOf(seed);
       const prices = Array.from({ length: 40 }, () => dice.between(1, 30));
       const requirements = randomNeeds(dice, prices.length, 8);
-      expect(cheapestNeeds(requirements, prices, null).price, `seed ${seed}`).toBe(solve(requirements, prices, MOST_s)?.price);
+      expect(cheapestNeeds(requirements, prices, null).price, `seed ${seed}`).toBe(solver.lowest(requirements, prices, MOST_s));
     }
   });
   it('says so where the work it may do is used up, and keeps what was known before', () => {
@@ -67,7 +67,7 @@ describe('cheapestNeeds', () => {
     expect(cheapestNeeds(requirements, prices, all, {}, 5)).toMatchObject({ plans: [all], more: true, proven: false });
     expect(cheapestNeeds(requirements, prices, null, {}, 5)).toMatchObject({ price: Infinity, plans: [], proven: false });
     const found = cheapestNeeds(requirements, prices, all);
-    expect([found.proven, found.price]).toEqual([true, solve(requirements, prices, MOST_s)?.price]);
+    expect([found.proven, found.price]).toEqual([true, solver.lowest(requirements, prices, MOST_s)]);
   });
   it('stops when told to', () => {
     expect(() => cheapestNeeds([[[0]]], [1], null, { cancelled: () => true })).toThrow(Cancelled);
@@ -121,13 +121,16 @@ describe('planBuying beside the integer program', () => {
     const priceOf = (teethOf: number): number => 40 + ((teethOf * 7) % 23);
     const found = planBuying(targets, { teeth: { from: 13, to: 28 }, mostPurchases: 8, priceOf: (wheel) => priceOf(wheel.teeth) });
     const requirements = targets.map(({ wantedBPerA }) => needsByLoops(wantedBPerA, ratioOf(5, 10_000)));
-    const fewest = solve(
+    const fewest = solver.lowest(
       requirements,
       BOUGHT.map(() => 1),
       MOST_s,
-    )?.price;
+    );
     expect(fewest).toBeGreaterThan(2);
+    expect(found.levels.map(({ servedCount }) => servedCount)).toEqual(
+      found.levels.map(({ purchases }) => solver.mostServed(requirements, purchases, MOST_s)),
+    );
     expect(found.fewestPurchases).toBe(fewest);
-    expect([found.cheapest?.price, found.cheapest?.provenUpTo]).toEqual([solve(requirements, BOUGHT.map(priceOf), MOST_s)?.price, null]);
+    expect([found.cheapest?.price, found.cheapest?.provenUpTo]).toEqual([solver.lowest(requirements, BOUGHT.map(priceOf), MOST_s), null]);
   });
 });

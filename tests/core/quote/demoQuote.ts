@@ -5,7 +5,8 @@ import { materialReach } from '../../../core/src/materialReach.ts';
 import { quoteAdd } from '../../../core/src/quote/add.ts';
 import { type Quote, type QuotedMaterial, quoteOf } from '../../../core/src/quote/quote.ts';
 import { ratioOf, whole } from '../../../core/src/ratio.ts';
-import { type Reach, reachOf } from '../../../core/src/reach/reach.ts';
+import type { Reach } from '../../../core/src/reach/figures.ts';
+import { reachOf } from '../../../core/src/reach/reach.ts';
 import { demoFile, demoPlan, metric } from '../sheet/demoSheet.ts';
 
 const ONE_TO_FIVE = { low: whole(1), high: whole(5), tolerance: ratioOf(1, 50), bins: 40 };

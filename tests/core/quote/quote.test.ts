@@ -3,7 +3,7 @@ import type { ShopFile } from '../../../core/src/file/shopFile.ts';
 import type { Plan } from '../../../core/src/plan.ts';
 import { quoteAdd } from '../../../core/src/quote/add.ts';
 import { type Quote, quoteBody, quoteOf } from '../../../core/src/quote/quote.ts';
-import type { Reach } from '../../../core/src/reach/reach.ts';
+import type { Reach } from '../../../core/src/reach/figures.ts';
 import { quoteLines } from '../../../core/src/sheet/quoteLines.ts';
 import { bench, demoFile, demoPlan, inch, metric } from '../sheet/demoSheet.ts';
 import { demoReach, quoted } from './demoQuote.ts';

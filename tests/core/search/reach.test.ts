@@ -163,6 +163,36 @@ describe('three stages of one rack, 9 teeth and up, 1/4 to 4: worst target [sepa
   }, 60_000);
 });
 
+describe('rules that say beyond which ratios they refuse all [every option listed]', () => {
+  test('list, sweep and ends are those of the same rules that say nothing', () => {
+    let bounded = 0;
+    for (let seed = 1; seed <= 120; seed++) {
+      const dice = diceOf(seed);
+      const { problem, rules } = randomProblem(dice);
+      const all = everyRatio(problem, rules);
+      if (all.length < 3) continue;
+      const [low = ONE, high = ONE] = [dice.pick([ONE, ...all]), dice.pick([ONE, ...all])].sort((a, b) => a.compare(b));
+      const made = new Map(everyOption(problem, rules).map(({ pump, pairs, ratio }) => [[pump, ...pairs].join(), ratio]));
+      const admit: Rules['admit'] = (candidate) => {
+        const ratio = made.get([candidate.pump, ...candidate.pairs].join());
+        return ratio && ratio.compare(low) >= 0 && ratio.compare(high) <= 0 ? rules.admit(candidate) : null;
+      };
+      const span = { low: float(low), high: float(high) };
+      const ratios = all.filter((ratio) => ratio.compare(low) >= 0 && ratio.compare(high) <= 0);
+      const list = listReach(problem, { admit, span });
+      expect(list && [...list.log.keys()].map((index) => exactText(list.ratio(index)))).toEqual(ratios.map(exactText));
+      const window = randomWindow(dice, ratios);
+      expect(sweepReach(problem, { admit, span })?.within(window, KEEP)).toEqual(sweepReach(problem, { admit })?.within(window, KEEP));
+      const { lowest, highest } = extremes(problem, { admit, span });
+      expect([lowest?.ratio, highest?.ratio].map((end) => end && exactText(end))).toEqual(
+        [ratios[0], ratios.at(-1)].map((ratio) => ratio && exactText(ratio)),
+      );
+      bounded += Number(ratios.length > 0 && ratios.length < all.length);
+    }
+    expect(bounded).toBeGreaterThan(50);
+  });
+});
+
 describe('what cannot be asked', () => {
   const problem = trainProblem('1', [stageOf('B', teethFrom(9, 28))]);
   const list = listReach(problem, anything);

@@ -2,7 +2,7 @@ import { createSignal, For, Show } from 'solid-js';
 import type { GapCloser, GapClosers, Wheel } from '../../../../core/src/buying/index.ts';
 import { closersSentence, wheelsText } from '../../../../core/src/buyWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
-import type { ReachGap } from '../../../../core/src/reach/reach.ts';
+import type { ReachGap } from '../../../../core/src/reach/figures.ts';
 import { gapText, offText, ratioInWords } from '../../../../core/src/reachWords.ts';
 import { useApp } from '../../state/app.ts';
 import type { GapChoice } from '../../state/gapChoice.ts';

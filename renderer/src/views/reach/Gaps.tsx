@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
-import type { ReachGap } from '../../../../core/src/reach/reach.ts';
+import type { ReachGap } from '../../../../core/src/reach/figures.ts';
 import { gapText, offText, ratioInWords, toleranceText } from '../../../../core/src/reachWords.ts';
 import { useApp } from '../../state/app.ts';
 import type { GapChoice } from '../../state/gapChoice.ts';
