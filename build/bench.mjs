@@ -16,8 +16,8 @@ await build({
   root,
   logLevel: 'warn',
   publicDir: false,
-  // The browser's driver finds its own files beside its package.
-  ssr: { noExternal: true, external: ['playwright-core'] },
+  // The browser's driver and the solver find their own files beside their packages.
+  ssr: { noExternal: true, external: ['playwright-core', 'highs'] },
   build: {
     ssr: inWindow ? 'tests/bench/window/main.ts' : 'tests/bench/main.ts',
     outDir: 'dist/bench',

@@ -1,6 +1,7 @@
 import { type Buying, type BuyingTarget, bestLevel, layPlan, planBuying, targetOf } from '../src/buying/index.ts';
 import { buyingJson } from '../src/buyingJson.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
+import { SIDES } from '../src/plan.ts';
 import { buyText } from './buyText.ts';
 import { buyWindow, windowOf } from './buyWindow.ts';
 import type { Call } from './flags.ts';
@@ -31,17 +32,24 @@ export function buy(file: ShopFile, call: Call): Outcome<{ readonly text: string
   const plan = targets[0]?.plan;
   if (plan === undefined)
     return { ok: false, findings: [problem('No material of the file has limits, so nothing could be called within reach.')] };
-  if (call.window !== null) return { ok: true, value: buyWindow(plan, windowOf(call.window), call), findings: [] };
-  const { prices } = call;
+  // a pump that is not fitted is a part like a wheel
+  const wish = { teeth: plan.choice.teeth, mostPurchases: call.mostPurchases, pumps: call.selection.anyPump === true };
+  const unknown = [...(call.pumpPrices ?? new Map<string, number>()).keys()].find((id) =>
+    SIDES.every((side) => plan.sides[side].pumps.every((pump) => pump.id !== id)),
+  );
+  if (unknown !== undefined)
+    return { ok: false, findings: [problem(`--pump-prices: ${plan.machine.name} has no pump with the id "${unknown}".`)] };
+  if (call.window !== null) return { ok: true, value: buyWindow(plan, windowOf(call.window), wish, call), findings: [] };
+  const { prices, pumpPrices } = call;
   const found = planBuying(targets, {
-    teeth: plan.choice.teeth,
-    mostPurchases: call.mostPurchases,
+    ...wish,
     ...(prices !== null && { priceOf: ({ teeth }) => priceOf(prices, teeth) }),
+    ...(pumpPrices !== null && { pumpPriceOf: ({ pump }) => pumpPrices.get(pump.id) ?? null }),
   });
   const laid = laidPlans(targets, found, call.rows ?? SHOWN_PLANS);
   const text = call.json
     ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`
-    : buyText(targets, found, laid, { passedOver, priced: prices !== null, say: call.say });
+    : buyText(targets, found, laid, { passedOver, priced: prices !== null, pumps: wish.pumps, say: call.say });
   return { ok: true, value: { text, allServed: found.fewestPurchases !== null }, findings: [] };
 }
 

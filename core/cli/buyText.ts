@@ -1,12 +1,16 @@
-import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type Purchase } from '../src/buying/index.ts';
-import { exactRatioText, fixed, lengthText, offRatioText, ratioText, type Say } from '../src/index.ts';
+import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type Purchase, type SidePump, type Wheel } from '../src/buying/index.ts';
+import { exactRatioText, fixed, lengthText, offRatioText, type Plan, ratioText, type Say } from '../src/index.ts';
+import { SIDES } from '../src/plan.ts';
 import { float, ONE, ratioOf } from '../src/ratio.ts';
+import { amountText } from '../src/shown.ts';
 import { table } from './optionTable.ts';
 
 interface Words {
   /** Materials without limits. */
   readonly passedOver: readonly string[];
   readonly priced: boolean;
+  /** Whether pumps that are not fitted have to be bought. */
+  readonly pumps: boolean;
   readonly say: Say;
 }
 
@@ -15,13 +19,14 @@ export function buyText(
   targets: readonly BuyingTarget[],
   found: Buying,
   laid: { readonly fewest: readonly LaidPlan[]; readonly cheapest: readonly LaidPlan[] },
-  { passedOver, priced, say }: Words,
+  { passedOver, priced, pumps, say }: Words,
 ): string {
   const plan = targets[0]?.plan;
   const best = bestLevel(found);
   const lines = [
     `${plan?.machine.name}, ${plan?.rack?.name ?? 'no rack'}${plan?.invented ? ' (invented example)' : ''}`,
-    `Up to ${found.mostPurchases} wheels to buy${teethText(plan?.choice.teeth ?? null)}; a material is served where an option inside its limits can be built`,
+    `Up to ${found.mostPurchases} ${partsWord(pumps)} to buy${teethText(plan?.choice.teeth ?? null, pumps)}; a material is served where an option inside its limits can be built`,
+    ...(pumps ? ['Each pump that a side may carry and that is not fitted is one part to buy.'] : []),
     ...passedOver.map((name) => `${name} has no limits and is passed over.`),
     '',
     ...table([
@@ -45,7 +50,7 @@ export function buyText(
     '',
     best.purchases === 0
       ? 'Nothing need be bought for what can be served.'
-      : `Fewest wheels, whatever they cost: ${best.purchases}${found.fewestPurchases === null ? ', for as many materials as can be served' : ''}`,
+      : `Fewest ${partsWord(pumps)}, whatever they cost: ${best.purchases}${found.fewestPurchases === null ? ', for as many materials as can be served' : ''}`,
     ...planLines(targets, laid.fewest, best.planCount, say),
     ...(priced ? cheapestLines(targets, found, laid.cheapest, say) : []),
   ];
@@ -54,14 +59,26 @@ export function buyText(
 
 function cheapestLines(
   targets: readonly BuyingTarget[],
-  { cheapest, fewestPurchases, mostPurchases }: Buying,
+  { cheapest, fewestPurchases }: Buying,
   laid: readonly LaidPlan[],
   say: Say,
 ): readonly string[] {
-  if (fewestPurchases === null) return ['', 'Lowest price: no plan serves all materials.'];
-  if (cheapest === null) return ['', 'Lowest price: every plan that serves all materials needs a wheel that has no price.'];
+  if (cheapest === null) {
+    const why =
+      fewestPurchases === null
+        ? 'no plan was found that serves all materials'
+        : 'every plan that serves all materials needs a wheel that has no price';
+    return ['', `Lowest price: ${why}.`];
+  }
   const price = fixed(ratioOf(cheapest.price, 100), 2, say);
-  return ['', `Lowest price of all plans of up to ${mostPurchases} wheels: ${price}`, ...planLines(targets, laid, cheapest.planCount, say)];
+  const among =
+    cheapest.provenUpTo === null ? ', however many parts it takes' : `, and no plan of up to ${cheapest.provenUpTo} parts is cheaper`;
+  return [
+    '',
+    `Lowest price${cheapest.provenUpTo === null ? '' : ' found'}: ${price}${among}`,
+    ...planLines(targets, laid, cheapest.planCount, say),
+    ...(cheapest.more ? ['There may be further equal plans.'] : []),
+  ];
 }
 
 function planLines(targets: readonly BuyingTarget[], plans: readonly LaidPlan[], planCount: number, say: Say): readonly string[] {
@@ -70,17 +87,29 @@ function planLines(targets: readonly BuyingTarget[], plans: readonly LaidPlan[],
     ...plans.flatMap((plan, index) => [
       `Plan ${index + 1}`,
       ...plan.purchases.map((purchase) => `  buy ${purchaseText(targets, purchase, say)}`),
+      ...(plan.pumps ?? []).map((purchase) => `  buy ${pumpText(purchase, say)}: ${gainText(targets, purchase)}`),
       ...table(targets.map((target, place) => optionRow(target, plan.options[place] ?? null, say))),
     ]),
     ...(left > 0 ? [`${left} more equal plans are left out here.`] : []),
   ];
 }
 
-function purchaseText(targets: readonly BuyingTarget[], { wheel, quantity, alone, lost }: Purchase, say: Say): string {
-  const bore = wheel.bore_m.known ? `bore ${lengthText(float(wheel.bore_m.value), say, 2)}` : 'bore not given';
-  const gain = alone.length === 0 ? 'alone adds nothing' : `alone adds ${names(targets, alone)}`;
-  return `${quantity} of ${wheel.size}, ${wheel.teeth} teeth, ${bore}: ${gain}; without it ${names(targets, lost)} would be lost`;
+function purchaseText(targets: readonly BuyingTarget[], { wheel, quantity, ...gain }: Purchase, say: Say): string {
+  return `${quantity} of ${wheelText(wheel, say)}: ${gainText(targets, gain)}`;
 }
+
+function gainText(targets: readonly BuyingTarget[], { alone, lost }: Pick<Purchase, 'alone' | 'lost'>): string {
+  const adds = alone.length === 0 ? 'alone adds nothing' : `alone adds ${names(targets, alone)}`;
+  return `${adds}; without it ${names(targets, lost)} would be lost`;
+}
+
+export function wheelText({ size, teeth, bore_m }: Wheel, say: Say): string {
+  const bore = bore_m.known ? `bore ${lengthText(float(bore_m.value), say, 2)}` : 'bore not given';
+  return `${size}, ${teeth} teeth, ${bore}`;
+}
+
+export const pumpText = ({ side, pump }: SidePump, say: Say): string =>
+  `pump ${pump.name} for side ${side}, ${amountText(pump.displacement_m3_per_rev, 'displacement', say)}`;
 
 function optionRow({ plan }: BuyingTarget, option: LaidPlan['options'][number], say: Say): readonly string[] {
   const name = `  ${plan.material.name}`;
@@ -88,6 +117,7 @@ function optionRow({ plan }: BuyingTarget, option: LaidPlan['options'][number], 
   return [
     name,
     option.mounted.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
+    ...(severalPumps(plan) ? [`pumps ${option.mounted.pumps.A}, ${option.mounted.pumps.B}`] : []),
     exactRatioText(ONE.div(option.bPerA)),
     offRatioText(option.offRatio, say, 3),
     option.inside ? 'inside' : 'outside',
@@ -95,8 +125,14 @@ function optionRow({ plan }: BuyingTarget, option: LaidPlan['options'][number], 
   ];
 }
 
+const severalPumps = ({ choice, sides }: Plan): boolean => choice.anyPump && SIDES.some((side) => sides[side].pumps.length > 1);
+
 const names = (targets: readonly BuyingTarget[], indexes: readonly number[]): string =>
   indexes.map((index) => targets[index]?.plan.material.name).join(', ');
 
-const teethText = (teeth: { readonly from: number; readonly to: number } | null): string =>
-  teeth === null ? ', of the teeth that each slot takes' : ` of ${teeth.from} to ${teeth.to} teeth`;
+const partsWord = (pumps: boolean): string => (pumps ? 'parts' : 'wheels');
+
+function teethText(teeth: { readonly from: number; readonly to: number } | null, pumps: boolean): string {
+  const of = pumps ? ', wheels ' : teeth === null ? ', ' : ' ';
+  return teeth === null ? `${of}of the teeth that each slot takes` : `${of}of ${teeth.from} to ${teeth.to} teeth`;
+}

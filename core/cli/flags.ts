@@ -3,7 +3,7 @@ import { isDate, MOST_DAYS } from '../src/calendar.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
 import { CUSTOMER_LENGTH, NOTE_LENGTH } from '../src/quote/quote.ts';
-import { type PriceRow, readPrices } from './prices.ts';
+import { type PriceRow, type PumpPrices, readPrices, readPumpPrices } from './prices.ts';
 import { readWindow, type Window } from './windowFlag.ts';
 
 export const COMMANDS = ['options', 'reach', 'sheet', 'quote', 'buy', 'validate'] as const;
@@ -38,7 +38,7 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   rack: { takes: 'ID', commands: PLANNING, help: "which rack; otherwise the machine's own, or the only one" },
   buy: { takes: 'N', commands: ONE_MATERIAL, help: 'up to N wheels may be bought, 1 to 8' },
   teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy and in buy: teeth that may be bought; alone: any wheel of that range' },
-  most: { takes: 'N', commands: ['buy'], help: 'up to N wheels to buy, 1 to 8; 3 if left out' },
+  most: { takes: 'N', commands: ['buy'], help: 'up to N parts to buy, 1 to 8; 3 if left out' },
   window: {
     takes: 'LO:HI',
     commands: ['reach', 'quote', 'buy'],
@@ -48,9 +48,18 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   prices: {
     takes: 'TEETH=PRICE,...',
     commands: ['buy'],
-    help: 'price of a wheel by its teeth, as 13-20=18,21-40=25.50: also finds the cheapest plan',
+    help: 'price of a wheel by its teeth, as 13-20=18,21-40=25.50: also finds the cheapest plan, however many it takes',
   },
-  'any-pump': { takes: null, commands: PLANNING, help: 'also try the other pumps each side may carry' },
+  'pump-prices': {
+    takes: 'ID=PRICE,...',
+    commands: ['buy'],
+    help: 'with --any-pump and --prices: price of a pump by its id, as b-2=350,b-3=410.50',
+  },
+  'any-pump': {
+    takes: null,
+    commands: PLANNING,
+    help: 'also try the other pumps each side may carry; in buy each of them is one part to buy',
+  },
   'as-measured': { takes: null, commands: PLANNING, help: 'count the deliveries the pumps were measured at in the ratio' },
   inch: { takes: null, commands: PLANNING, help: 'lengths in inches (JSON keeps its stated units)' },
   comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
@@ -107,6 +116,7 @@ export interface Call {
   readonly materials: readonly string[] | null;
   readonly mostPurchases: number;
   readonly prices: readonly PriceRow[] | null;
+  readonly pumpPrices: PumpPrices | null;
   /** Of ratios: what reach is asked for, and in buy what takes the place of the materials. */
   readonly window: Window | null;
   /** Whether every ratio of a reach is listed. */
@@ -201,9 +211,11 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     problems.push('--workings of options are printed as JSON: add --json.');
   for (const name of ['order', 'count', 'workings'])
     if (given.has('try') && given.has(name)) problems.push(`--${name} belongs to the list of options, not to --try.`);
-  for (const name of ['prices', 'rows'])
+  for (const name of ['prices', 'pump-prices', 'rows'])
     if (command === 'buy' && given.has('window') && given.has(name))
       problems.push(`--${name} belongs to the plan for materials, not to --window.`);
+  for (const name of ['any-pump', 'prices'])
+    if (given.has('pump-prices') && !given.has(name)) problems.push(`--pump-prices needs --${name}.`);
   const id = (name: 'machine' | 'material' | 'rack') => {
     const value = given.get(name);
     return value === undefined ? {} : { [name]: value };
@@ -228,6 +240,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     mostPurchases: whole('most', 1, 8) ?? 3,
     window: readWindow(given.get('window'), given.get('tolerance'), problems),
     prices: readPrices(given.get('prices'), problems),
+    pumpPrices: readPumpPrices(given.get('pump-prices'), problems),
     ratios: given.has('ratios'),
     materialsCsv: given.get('materials-csv') ?? null,
     best,

@@ -26,3 +26,21 @@ export function readPrices(text: string | undefined, problems: string[]): readon
 /** Null for teeth that no row names. */
 export const priceOf = (rows: readonly PriceRow[], teeth: number): number | null =>
   rows.find(({ from, to }) => from <= teeth && teeth <= to)?.price ?? null;
+
+/** Of a pump by its id, in hundredths. */
+export type PumpPrices = ReadonlyMap<string, number>;
+
+const PUMP_ROW = /^([^=,]+)=(\d{1,9})(?:[.](\d{1,2}))?$/;
+
+/** Prices as `b-2=350,b-3=410.50`; what is wrong with them is added to the problems. */
+export function readPumpPrices(text: string | undefined, problems: string[]): PumpPrices | null {
+  if (text === undefined) return null;
+  const prices = new Map<string, number>();
+  for (const part of text.split(',')) {
+    const [, id, price, hundredths = ''] = PUMP_ROW.exec(part.trim()) ?? [];
+    if (id === undefined) problems.push(`--pump-prices takes pumps and their price as b-2=350,b-3=410.50, not "${part}".`);
+    else if (prices.has(id)) problems.push(`--pump-prices gives ${id} a second price.`);
+    else prices.set(id, 100 * Number(price) + Number(hundredths.padEnd(2, '0')));
+  }
+  return prices;
+}

@@ -1,5 +1,5 @@
-import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type Wheel } from './buying/index.ts';
-import { type Exact, exact, senseWord } from './json.ts';
+import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type SidePump, type Wheel } from './buying/index.ts';
+import { type Exact, exact, pumpJson, senseWord } from './json.ts';
 import type { Plan } from './plan.ts';
 import { ONE, whole } from './ratio.ts';
 import { fromSI } from './units.ts';
@@ -39,6 +39,8 @@ export function buyingJson(
     cheapest: found.cheapest && {
       price: exact(whole(found.cheapest.price).div(whole(100))),
       planCount: found.cheapest.planCount,
+      morePlans: found.cheapest.more,
+      provenUpTo: found.cheapest.provenUpTo,
       plans: plans(laid.cheapest),
     },
   };
@@ -46,7 +48,7 @@ export function buyingJson(
 
 function planJson(
   targets: readonly BuyingTarget[],
-  { purchases, served, options }: LaidPlan,
+  { purchases, pumps, served, options }: LaidPlan,
   ids: (indexes: readonly number[]) => string[],
 ) {
   return {
@@ -59,6 +61,11 @@ function planJson(
       addsAlone: ids(alone),
       lostWithoutOne: ids(lost),
     })),
+    buyPumps: (pumps ?? []).map(({ alone, lost, ...bought }) => ({
+      ...sidePumpJson(bought),
+      addsAlone: ids(alone),
+      lostWithoutOne: ids(lost),
+    })),
     serves: ids(served),
     options: options.flatMap((option, index) => {
       const target = targets[index];
@@ -68,7 +75,9 @@ function planJson(
   };
 }
 
-const boreJson = ({ bore_m }: Wheel): Exact | null => (bore_m.known ? exact(fromSI('length', bore_m.value, 'mm')) : null);
+export const sidePumpJson = ({ side, pump }: SidePump) => ({ side, pump: pumpJson(pump) });
+
+export const boreJson = ({ bore_m }: Wheel): Exact | null => (bore_m.known ? exact(fromSI('length', bore_m.value, 'mm')) : null);
 
 function optionJson(plan: Plan, { mounted, bPerA, offRatio, inside, partsChanged }: NonNullable<LaidPlan['options'][number]>) {
   return {

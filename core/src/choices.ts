@@ -1,9 +1,10 @@
 import { blocks, type Check, type OptionSubject } from './check.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
+import { quantity } from './checks/quantity.ts';
 import { driveKind } from './drives/index.ts';
 import { layStage } from './option.ts';
 import { type Minutes, type Plan, type Pump, type SideName, type Stage, stageAt, type Teeth } from './plan.ts';
-import { assignPieces, teethToTry } from './rack.ts';
+import { type Assignment, assignPieces, teethToTry } from './rack.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import type { Candidate, Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from './search/index.ts';
 import { fitOf } from './stageFit.ts';
@@ -19,11 +20,14 @@ export interface Choices {
   readonly failures: (candidate: Candidate) => number;
   /** Admits what fails no check across the stages but those in the mask. */
   readonly rules: (relaxed: number) => Rules;
+  /** Whether nothing across the stages stands against the candidate but, maybe, that a wheel of it is not to be had. */
+  readonly runs: (candidate: Candidate) => boolean;
   readonly purchases: (candidate: Candidate) => number;
 }
 
 const BLOCKING_PAIR = pairChecks.filter(({ worst }) => worst === 'blocks');
 const BLOCKING_OPTION = optionChecks.filter(({ worst }) => worst === 'blocks');
+const RUNNING_OPTION = BLOCKING_OPTION.filter((check) => check !== quantity);
 /** Bits of the field that says which checks a pair or an option fails: the pair checks first, then the option checks; only those that can block. */
 const OPTION_BIT = (index: number): number => 1 << (BLOCKING_PAIR.length + index);
 export const CHECK_BITS: number = BLOCKING_PAIR.length + BLOCKING_OPTION.length;
@@ -55,7 +59,17 @@ export function choicesOf(plan: Plan): Choices {
   };
   const subjectOf = (candidate: Candidate): OptionSubject => {
     const teeth = teethOf(candidate);
-    return { plan, pumps: pumpsOf(candidate), teeth, assignment: assignPieces(plan, teeth) };
+    let assignment: Assignment | null = null;
+    return {
+      plan,
+      pumps: pumpsOf(candidate),
+      teeth,
+      // slow to work out, and most checks do not ask for it
+      get assignment() {
+        assignment ??= assignPieces(plan, teeth);
+        return assignment;
+      },
+    };
   };
   const across = (subject: OptionSubject): number =>
     BLOCKING_OPTION.reduce((field, check, index) => (blocks(check, subject) ? field | OPTION_BIT(index) : field), 0);
@@ -80,6 +94,10 @@ export function choicesOf(plan: Plan): Choices {
         return (across(subject) & ~relaxed) === 0 ? subject.assignment.purchases : null;
       },
     }),
+    runs: (candidate) => {
+      const subject = subjectOf(candidate);
+      return RUNNING_OPTION.every((check) => !blocks(check, subject));
+    },
     purchases: (candidate) => subjectOf(candidate).assignment.purchases,
   };
 }

@@ -5,7 +5,7 @@ import { type Given, orNull } from './given.ts';
 import type { Answer } from './layOut.ts';
 import { asSheetCounts } from './madeRatio.ts';
 import type { PlannedOption, StageOption } from './option.ts';
-import type { Plan, SideName } from './plan.ts';
+import type { Plan, Pump, SideName } from './plan.ts';
 import type { Origin } from './rack.ts';
 import { exactText, type Fraction, float, ONE, whole } from './ratio.ts';
 import { pumpRatio, sprocketRatio } from './train.ts';
@@ -94,17 +94,18 @@ function optionJson(plan: Plan, option: PlannedOption, workings = false): Record
     partsBPer100A: { basis: plan.mix.sheet.basis, ...exact(asSheetCounts(plan, option.bPerA)) },
     pumpRatioAPerB: exact(ONE.div(pumpRatio(option.pumps))),
     sprocketRatioAPerB: exact(ONE.div(sprocketRatio(plan, teeth))),
-    pumps: { A: pumpJson(option, 'A'), B: pumpJson(option, 'B') },
+    pumps: { A: pumpJson(option.pumps.A), B: pumpJson(option.pumps.B) },
     stages: option.stages.map(stageJson),
     figures: figuresJson(optionFacts(plan, option, SCRIPT_SAY), workings),
     findings: option.findings.map(findingJson),
   };
 }
 
-function pumpJson({ pumps }: PlannedOption, side: SideName): Record<string, unknown> {
-  const pump = pumps[side];
-  return { id: pump.id, name: pump.name, displacement_cc_per_rev: exact(fromSI('displacement', pump.displacement_m3_per_rev, 'cc/rev')) };
-}
+export const pumpJson = ({ id, name, displacement_m3_per_rev }: Pump) => ({
+  id,
+  name,
+  displacement_cc_per_rev: exact(fromSI('displacement', displacement_m3_per_rev, 'cc/rev')),
+});
 
 function stageJson({ stage, teeth, fit, travel_m, origins }: StageOption): Record<string, unknown> {
   const { loop } = fit;

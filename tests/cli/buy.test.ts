@@ -1,8 +1,13 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
 import { expect, test } from 'vitest';
+import { demoWith } from '../file/shop.ts';
 import { ratiowright } from './run.ts';
 
 interface PlanJson {
   readonly buy: readonly { readonly teeth: number; readonly quantity: number; readonly addsAlone: readonly string[] }[];
+  readonly buyPumps: readonly { readonly side: string; readonly pump: { readonly id: string } }[];
   readonly serves: readonly string[];
   readonly options: readonly {
     readonly material: string;
@@ -68,10 +73,57 @@ test('a window of ratios in place of materials: the one wheel that does, and wha
   const ran = ratiowright(...demo, '--window', '1:4.5', '--tolerance', '1.5');
   expect([ran.exit, ran.err]).toEqual([0, '']);
   expect(ran.out).toMatch(/^Fewest wheels: 1\n {2}08B, 36 teeth, bore 25\.00 mm\nFewer cannot serve all of these: .+\.$/m);
+  expect(ran.out).toMatch(/^0 +2\.857 % +4\.5000 : 1 +1$/m);
+  expect(ran.out).toMatch(/^1 +1\.449 % +4\.0580 : 1 +1 +08B, 36 teeth, bore 25\.00 mm$/m);
   const json: unknown = JSON.parse(ratiowright(...demo, '--window', '1:4.5', '--tolerance', '1.5', '--json').out);
-  expect(json).toMatchObject({ fewestPurchases: 1, morePlans: false, plans: [[{ size: '08B', teeth: 36 }]] });
+  expect(json).toMatchObject({
+    levels: [
+      { purchases: 0, leastWorstOffRatio_percent: { exact: '20/7' }, worstAPerBByVolume: { exact: '9/2' }, noGain: false, plans: [[]] },
+      { purchases: 1, leastWorstOffRatio_percent: { exact: '100/69' }, planCount: 1, plans: [[{ size: '08B', teeth: 36 }]] },
+      { purchases: 2, leastWorstOffRatio_percent: { exact: '100/71' } },
+      { purchases: 3 },
+    ],
+    fewestPurchases: 1,
+    morePlans: false,
+    plans: [[{ size: '08B', teeth: 36 }]],
+  });
   const none = ratiowright(...demo, '--window', '1:4.5', '--tolerance', '0.8', '--most', '1');
   expect([none.exit, none.out.includes('No plan of up to 1 wheels does.')]).toEqual([1, true]);
   const { err } = ratiowright(...demo, '--window', '5:1', '--prices', '20=3');
   for (const words of ['--window takes two numbers', '--prices belongs to the plan for materials']) expect(err).toContain(words);
+});
+
+test('another pump is a part to buy, with a price of its own (invented example)', () => {
+  const folder = mkdtempSync(path.join(os.tmpdir(), 'ratiowright-buy-'));
+  const file = path.join(folder, 'pumps.ratiowright');
+  // 15 teeth drive 35 with the fitted 12 and 6 cc/rev, so 12 over 5.6 cc/rev times 35 over 15 is 5 exactly
+  writeFileSync(
+    file,
+    demoWith([['machines', 0, 'B', 'pumps', 1], { id: 'spare', name: 'Spare', displacement: { value: '5.6', unit: 'cc/rev' } }]),
+  );
+  const call = ['buy', file, '--machine', 'bench-1', '--teeth', '14-14', '--materials', 'l5', '--most', '1'] as const;
+  const ran = ratiowright(...call, '--any-pump');
+  expect([ran.exit, ran.err]).toEqual([0, '']);
+  expect(ran.out).toContain('Each pump that a side may carry and that is not fitted is one part to buy.');
+  expect(ran.out).toMatch(/^1 +1 of 1 +2$/m);
+  expect(ran.out).toContain('buy pump Spare for side B, 5.600 cc/rev: alone adds L5 laminating resin');
+  const json = JSON.parse(ratiowright(...call, '--any-pump', '--prices', '14=20', '--pump-prices', 'spare=19.50', '--json').out) as BuyJson;
+  expect(
+    json.fewest.plans.map(({ buy, buyPumps }) => [buy.map(({ teeth }) => teeth), buyPumps.map(({ side, pump }) => [side, pump.id])]),
+  ).toEqual([
+    [[14], []],
+    [[], [['B', 'spare']]],
+  ]);
+  expect(json.cheapest).toMatchObject({
+    price: { exact: '39/2' },
+    provenUpTo: null,
+    plans: [{ buy: [], buyPumps: [{ pump: { id: 'spare' } }] }],
+  });
+  expect(ratiowright(...call).out).not.toContain('Spare');
+  const wrong = ratiowright(...call, '--any-pump', '--prices', '14=20', '--pump-prices', 'none=3');
+  expect([wrong.exit, wrong.err]).toEqual([2, '--pump-prices: Bench 1 has no pump with the id "none".\n']);
+  const flags = ratiowright(...call, '--pump-prices', 'spare');
+  for (const words of ['--pump-prices takes pumps', '--pump-prices needs --any-pump', '--pump-prices needs --prices'])
+    expect(flags.err).toContain(words);
+  rmSync(folder, { recursive: true });
 });

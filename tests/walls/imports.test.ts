@@ -24,7 +24,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['firstOption', 'json', 'knownOnRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
-  ['index', 'optionList', 'productText'],
+  ['index', 'optionList', 'productText', 'windowBuyingJson'],
   ['optionWords'],
   ['comparison', 'materialReach'],
   ['bestOptions', 'quote'],

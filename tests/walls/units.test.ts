@@ -14,9 +14,10 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
   'teeth of the two wheels of a stage, teeth to try, pitches now on': ['driver', 'driven', 'teethToTry', 'present'],
   'pieces, options and changes, counted': ['quantity', 'added', 'purchases', 'changed', 'ways', 'buildable', 'inside', 'rank'],
   'a place in a list or a text': ['fitted', 'train', 'stage', 'shaft', 'at', 'line', 'row', 'rows', 'lastRow', 'column', 'columns'],
-  'wheels to buy, counted': ['fewestPurchases', 'mostPurchases'],
+  'parts to buy, counted': ['fewestPurchases', 'mostPurchases', 'provenUpTo', 'size', 'sizes'],
+  'a part to buy, by its place, and the order of two choices of them': ['part', 'inOrder'],
   'days of the calendar, counted': ['validDays'],
-  'money, a whole number of the smallest coin': ['price'],
+  'money, a whole number of the smallest coin': ['price', 'prices'],
   'targets, by their place in a list': ['target', 'served', 'unserved', 'alone', 'lost'],
   'ratios and options, counted; places on the slide, in steps': [
     'keep',

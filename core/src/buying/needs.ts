@@ -1,14 +1,13 @@
 import { ENDS, type Plan, type Slot, type Stage, type Teeth } from '../plan.ts';
-import { assignPieces, changedPlaces, sameSize, sameWheelWanted, suitsBore } from '../rack.ts';
-import type { Candidate, Pair, SearchProblem } from '../search/index.ts';
-import { type Wheel, withBought } from './wheels.ts';
-
-/** Wheels to buy, by their index in the list of what may be bought, ascending; one that is needed twice stands there twice. */
-export type Need = readonly number[];
+import { sameSize, suitsBore } from '../rack.ts';
+import type { Candidate, Pair, PumpPair, SearchProblem } from '../search/index.ts';
+import type { Need } from './need.ts';
+import { byTrial } from './needsByTrial.ts';
+import type { Wheel } from './wheels.ts';
 
 export interface Needs {
-  /** How many wheels of a pair are nowhere on the rack or the machine: no candidate with it needs fewer. */
-  readonly absent: (pair: Pair) => number;
+  /** For each part of a choice that is nowhere to be had, those that could be bought for it: no candidate with it needs fewer. */
+  readonly lacking: (choice: Pair | PumpPair) => readonly Need[];
   /** The smallest purchases that let a candidate be fitted; more than one only where bores leave a choice, none where nothing helps. */
   readonly of: (candidate: Candidate, teeth: () => readonly Teeth[]) => readonly Need[];
 }
@@ -19,6 +18,8 @@ interface Sort {
   readonly quantity: number;
   /** Index of the wheel to buy, -1 where it may not be bought. */
   readonly wheel: number;
+  /** The same of every bore. */
+  readonly wheels: Need;
   /** Whether all slots of this size have one bore, so that pieces need not be told apart. */
   readonly plain: boolean;
 }
@@ -27,13 +28,14 @@ interface Sort {
 type Places = readonly (number | null)[];
 
 /**
- * What a candidate needs beyond the rack and the wheels it takes off the machine.
+ * What a candidate needs beyond the rack, the pumps at hand and the wheels it takes off the machine.
  *
  * @param problem of the same plan, as the search sees it
  * @param wheels  what may be bought
+ * @param pumpNeed of each set of pumps of the problem, the pumps to buy
  * @source counting: wanted less on hand, wheel by wheel; by trial where bores differ within a size
  */
-export function needsOf(plan: Plan, { stages }: SearchProblem, wheels: readonly Wheel[]): Needs {
+export function needsOf(plan: Plan, { stages, pumps }: SearchProblem, wheels: readonly Wheel[], pumpNeed: readonly Need[]): Needs {
   const open = plan.stages.filter((stage) => stage.open);
   const slots = open.flatMap((stage) => ENDS.map((end) => ({ stage, slot: stage[end] })).filter(({ slot }) => slot.mayChange));
   const sorts: Sort[] = [];
@@ -49,21 +51,24 @@ export function needsOf(plan: Plan, { stages }: SearchProblem, wheels: readonly 
     (stages[s]?.pairs ?? []).map((pair): Places => ENDS.map((end) => (pair[end] === stage[end].teeth ? null : sortOf(stage, pair[end])))),
   );
   const onMachine = new Set(fitted.flat());
-  const absent = new Map<Pair, number>();
+  const lacking = new Map<Pair | PumpPair, readonly Need[]>(pumps.map((pair, p) => [pair, (pumpNeed[p] ?? []).map((part) => [part])]));
   for (const [s, { pairs }] of stages.entries()) {
     for (const [p, pair] of pairs.entries()) {
-      const missing = (places[s]?.[p] ?? []).filter((sort) => sort !== null && !onMachine.has(sort) && sorts[sort]?.quantity === 0);
-      absent.set(pair, missing.length);
+      const absent = (places[s]?.[p] ?? []).flatMap((place) => {
+        const sort = place === null || onMachine.has(place) ? undefined : sorts[place];
+        return sort === undefined || sort.quantity > 0 ? [] : [sort.wheels];
+      });
+      lacking.set(pair, absent);
     }
   }
 
   // millions of candidates come by, so what they put on and take off is counted without making lists
   const wanted = new Int32Array(sorts.length);
   const touched = new Int32Array(4 * open.length);
-  const nothing: readonly Need[] = [[]];
   return {
-    absent: (pair) => absent.get(pair) ?? 0,
-    of: ({ pairs }, teeth) => {
+    lacking: (choice) => lacking.get(choice) ?? NOTHING,
+    of: ({ pump, pairs }, teeth) => {
+      const ofPumps = pumpNeed[pump] ?? [];
       let size = 0;
       let plain = true;
       for (let s = 0; s < pairs.length; s++) {
@@ -92,12 +97,20 @@ export function needsOf(plan: Plan, { stages }: SearchProblem, wheels: readonly 
         }
         wanted[sort] = 0;
       }
-      if (!plain) return byTrial(plan, wheels, teeth());
-      if (need === null) return nothing;
-      return inVain ? [] : [need.length > 1 ? need.sort((a, b) => a - b) : need];
+      if (!plain) return withPumps(byTrial(plan, wheels, teeth()), ofPumps);
+      if (inVain) return NOTHING;
+      if (need === null) return ofPumps.length === 0 ? FREE : [ofPumps];
+      return withPumps([need.length > 1 ? need.sort((a, b) => a - b) : need], ofPumps);
     },
   };
 }
+
+const NOTHING: readonly Need[] = [];
+const FREE: readonly Need[] = [[]];
+
+/** Pumps come after all wheels. */
+const withPumps = (needs: readonly Need[], ofPumps: Need): readonly Need[] =>
+  ofPumps.length === 0 ? needs : needs.map((need) => [...need, ...ofPumps]);
 
 interface ChangeableSlot {
   readonly stage: Stage;
@@ -112,35 +125,6 @@ function describe(plan: Plan, slots: readonly ChangeableSlot[], wheels: readonly
   );
   const pieces = plan.pieces.filter((piece) => piece.teeth === teeth && sameSize(piece, stage));
   const suiting = pieces.filter(({ bore_m }) => bores.some((slot) => suitsBore(bore_m, slot)));
-  return {
-    quantity: suiting.reduce((sum, { quantity }) => sum + quantity, 0),
-    wheel: wheels.findIndex((wheel) => wheel.teeth === teeth && sameSize(wheel, stage)),
-    plain,
-  };
-}
-
-/**
- * Every choice of as many wheels as are missing is laid on the rack and tried. One too few never does, and one too many is never needed:
- * each piece serves one slot, so that every set that does is made of what is missing and more.
- */
-function byTrial(plan: Plan, wheels: readonly Wheel[], teeth: readonly Teeth[]): readonly Need[] {
-  const { purchases } = assignPieces(plan, teeth);
-  const places = changedPlaces(plan, teeth);
-  const first = places.filter((place, index) => places.findIndex((other) => sameWheelWanted(place, other)) === index);
-  const useful = [...wheels.keys()].filter((index) => {
-    const wheel = wheels[index];
-    return wheel !== undefined && first.some(({ stage, teeth: wanted }) => wanted === wheel.teeth && sameSize(wheel, stage));
-  });
-  return multisets(useful, purchases).filter((need) => {
-    const bought = withBought(
-      plan,
-      need.flatMap((index) => wheels[index] ?? []),
-    );
-    return assignPieces(bought, teeth).origins.every(({ driver, driven }) => driver.from !== 'nowhere' && driven.from !== 'nowhere');
-  });
-}
-
-function multisets(from: readonly number[], size: number): readonly Need[] {
-  if (size === 0) return [[]];
-  return from.flatMap((one, index) => multisets(from.slice(index), size - 1).map((rest) => [one, ...rest]));
+  const same = wheels.flatMap((wheel, index) => (wheel.teeth === teeth && sameSize(wheel, stage) ? [index] : []));
+  return { quantity: suiting.reduce((sum, { quantity }) => sum + quantity, 0), wheel: same[0] ?? -1, wheels: same, plain };
 }

@@ -1,10 +1,12 @@
+import { choicesOf } from '../choices.ts';
 import type { Mounted } from '../layOut.ts';
 import { insideLimits } from '../option.ts';
 import type { Fraction } from '../ratio.ts';
 import { findOptions } from '../search/index.ts';
+import { type SidePump, withBought } from './parts.ts';
 import type { PurchasePlan } from './purchasePlan.ts';
 import { type BuyingTarget, byPlan } from './target.ts';
-import { type Wheel, withBought } from './wheels.ts';
+import type { Wheel } from './wheels.ts';
 
 /** What a target gets once the wheels lie on the rack. */
 export interface BoughtOption {
@@ -18,16 +20,20 @@ export interface BoughtOption {
 /**
  * The first option of each target in the order of the search, with these wheels on the rack.
  *
+ * @param pumps at hand beside the fitted ones; null where the plan says which are
  * @returns in the order of the targets; null where nothing can be built
  * @source the search itself
  * @example optionsWith([L5 on Bench 1 of the demo], [08B, 14 teeth, 25 mm])[0]?.bPerA  // 1/5
  */
-export function optionsWith(targets: readonly BuyingTarget[], wheels: readonly Wheel[]): readonly (BoughtOption | null)[] {
-  const plans = byPlan(
-    targets,
-    (_, choices) => ({ choices, rules: choices.rules(0) }),
-    (plan) => withBought(plan, wheels),
-  );
+export function optionsWith(
+  targets: readonly BuyingTarget[],
+  wheels: readonly Wheel[],
+  pumps: readonly SidePump[] | null = null,
+): readonly (BoughtOption | null)[] {
+  const plans = byPlan(targets, (plan) => {
+    const choices = choicesOf(withBought(plan, wheels, pumps));
+    return { choices, rules: choices.rules(0) };
+  });
   return targets.map(({ wantedBPerA, limits }, index) => {
     const found = plans[index];
     if (found === undefined) return null;
@@ -60,5 +66,6 @@ export const layPlan = (targets: readonly BuyingTarget[], plan: PurchasePlan): L
   options: optionsWith(
     targets,
     plan.purchases.flatMap(({ wheel, quantity }) => Array<Wheel>(quantity).fill(wheel)),
+    plan.pumps,
   ),
 });

@@ -1,4 +1,4 @@
-import type { Need } from './needs.ts';
+import type { Need } from './need.ts';
 
 /** Every choice of wheels to buy, up to a number of them, with one bit for each target that it serves. */
 export interface PlanTable {
@@ -118,7 +118,7 @@ function placeWithout(over: readonly Float64Array[], need: Need): (left: number)
 }
 
 /** `[k][n]`: how many ways to take k of n. */
-function binomials(most: number, sizes: number): readonly Float64Array[] {
+export function binomials(most: number, sizes: number): readonly Float64Array[] {
   const rows = Array.from({ length: sizes + 1 }, () => new Float64Array(most + 1));
   for (let n = 0; n <= most; n++)
     for (const [k, row] of rows.entries()) row[n] = k === 0 ? 1 : n === 0 ? 0 : (row[n - 1] ?? 0) + (rows[k - 1]?.[n - 1] ?? 0);

@@ -1,7 +1,7 @@
-import { type Choices, choicesOf } from '../choices.ts';
 import type { Plan } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import type { OffLimits } from '../search/index.ts';
+import type { SidePump } from './parts.ts';
 import type { Wheel } from './wheels.ts';
 
 /** A ratio that is to be within reach: of the material of its plan, or any other run as that material. */
@@ -17,10 +17,14 @@ export interface BuyingTarget {
 export interface BuyingWish {
   /** Null leaves it to the limits of each slot. */
   readonly teeth: { readonly from: number; readonly to: number } | null;
-  /** Wheels to buy, a whole number from 0 to 8. */
+  /** Parts to buy, a whole number from 0 to 8. */
   readonly mostPurchases: number;
+  /** Whether every pump that is not fitted has to be bought, one purchase each; otherwise the plan says which are at hand. */
+  readonly pumps?: boolean;
   /** Of one piece, a whole number of the smallest coin, 0 or more; null for a wheel whose price is not known. */
   readonly priceOf?: (wheel: Wheel) => number | null;
+  /** The same of a pump; without it no pump has a price. */
+  readonly pumpPriceOf?: (pump: SidePump) => number | null;
 }
 
 /**
@@ -46,24 +50,23 @@ export function checkWish(targets: readonly BuyingTarget[], { mostPurchases }: B
 }
 
 /** The machine of a target when so many wheels may be bought. */
-export const buyingPlan = (plan: Plan, { teeth, mostPurchases }: BuyingWish): Plan => ({
+export const buyingPlan = (plan: Plan, { teeth, mostPurchases, pumps }: BuyingWish): Plan => ({
   ...plan,
-  choice: { ...plan.choice, wheels: 'rack and purchases', purchases: mostPurchases, teeth },
+  choice: {
+    ...plan.choice,
+    wheels: 'rack and purchases',
+    purchases: mostPurchases,
+    teeth,
+    anyPump: plan.choice.anyPump || pumps === true,
+  },
 });
 
 /** Targets by their plan, so that what a plan lets one do is worked out once for all of them. */
-export function byPlan<T>(
-  targets: readonly BuyingTarget[],
-  make: (plan: Plan, choices: Choices) => T,
-  as: (plan: Plan) => Plan,
-): readonly T[] {
+export function byPlan<T>(targets: readonly BuyingTarget[], make: (plan: Plan) => T): readonly T[] {
   const made = new Map<Plan, T>();
   return targets.map(({ plan }) => {
-    const known = made.get(plan);
-    if (known !== undefined) return known;
-    const laid = as(plan);
-    const one = make(laid, choicesOf(laid));
-    made.set(plan, one);
-    return one;
+    const known = made.get(plan) ?? make(plan);
+    made.set(plan, known);
+    return known;
   });
 }

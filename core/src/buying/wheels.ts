@@ -48,7 +48,7 @@ function buyableTeeth(plan: Plan, slot: Parameters<typeof mayBuy>[1]): readonly 
 export const pieceOf = (wheel: Wheel, index: number): Piece => ({ id: `bought ${index + 1}`, ...wheel, quantity: 1, part: '', place: '' });
 
 /** The same machine with these wheels on its rack, and nothing more to buy. */
-export const withBought = (plan: Plan, wheels: readonly Wheel[]): Plan => ({
+export const withWheels = (plan: Plan, wheels: readonly Wheel[]): Plan => ({
   ...plan,
   pieces: [...plan.pieces, ...wheels.map(pieceOf)],
   choice: { ...plan.choice, wheels: 'rack', purchases: 0, teeth: null },

@@ -25,28 +25,40 @@ export interface InsideSearch {
    * @throws Cancelled when asked to stop
    */
   readonly each: (wanted: Fraction, limits: OffLimits, take: (candidate: Candidate) => boolean, hooks?: Hooks) => void;
+  /** The same search of the candidates that weigh no more than `most`. */
+  readonly upTo: (most: number) => InsideSearch;
 }
 
-/** One class from each stage. */
+/** About so many ratios are wanted of one search. */
+const JOINS = 64;
+
+type Weight = (choice: Pair | PumpPair) => number;
+
+/** One class from each stage, and one of the pumps. */
 interface Part {
+  readonly sum: number;
   readonly space: Space;
   readonly sides: Sides;
   readonly reader: CellReader;
 }
 
 /**
- * The problem cut into parts by the weight of the pairs, lightest first; parts heavier than `most` are never looked at.
+ * The problem cut into parts by the weight of pairs and pumps, lightest first; parts heavier than `most` are never looked at.
  *
  * @param problem only choices whose `failed` is 0 take part; its wanted ratio and limits do not matter
- * @param weight  of a pair, 0 to 2
- * @param most    the weights of the pairs of a candidate sum up to no more
+ * @param weight  of a pair or of a set of pumps, 0 to 2
+ * @param most    the weights of a candidate sum up to no more
  * @throws RangeError as `findOptions`
  * @source our choice of method: the join of the search, over one class of pairs from each stage
  * @example insideSearch(problem, () => 0, 0).each(ratioOf(1, 2), limits, (candidate) => found.push(copyOf(candidate)) === 10)
  */
-export function insideSearch(problem: SearchProblem, weight: (pair: Pair) => number, most: number, tuning = DEFAULT_TUNING): InsideSearch {
-  const parts = partsOf({ ...problem, limits: null }, weight, most, tuning);
+export function insideSearch(problem: SearchProblem, weight: Weight, most: number, tuning = DEFAULT_TUNING): InsideSearch {
+  return among(partsOf({ ...problem, limits: null }, weight, most, tuning));
+}
+
+function among(parts: readonly Part[]): InsideSearch {
   return {
+    upTo: (most) => among(parts.filter(({ sum }) => sum <= most)),
     each: (wanted, limits, take, hooks = {}) => {
       const window = openWindow(ONE.add(limits.low), ONE.add(limits.high));
       let enough = false;
@@ -72,10 +84,9 @@ export function insideSearch(problem: SearchProblem, weight: (pair: Pair) => num
   };
 }
 
-function partsOf(problem: SearchProblem, weight: (pair: Pair) => number, most: number, tuning: Tuning): readonly Part[] {
-  const of = new Map<Pair | PumpPair, number>(problem.stages.flatMap(({ pairs }) => pairs.map((pair) => [pair, weight(pair)] as const)));
+function partsOf(problem: SearchProblem, weight: Weight, most: number, tuning: Tuning): readonly Part[] {
   const lists = factorsOf(problem).map((list) =>
-    [0, 1, 2].map((heavy) => list((choice) => choice.failed === 0 && (of.get(choice) ?? 0) === heavy)),
+    [0, 1, 2].map((heavy) => list((choice) => choice.failed === 0 && weight(choice) === heavy)),
   );
   const parts: { readonly factors: Space['factors']; readonly sum: number }[] = [];
   const extend = (factors: Space['factors'], sum: number): void => {
@@ -87,10 +98,10 @@ function partsOf(problem: SearchProblem, weight: (pair: Pair) => number, most: n
   extend([], 0);
   return parts
     .sort((a, b) => a.sum - b.sum)
-    .flatMap(({ factors }) => {
+    .flatMap(({ factors, sum }) => {
       const space = layOut(problem, factors, tuning);
       if (space === null) return [];
-      const sides = splitSides(space, true);
-      return [{ space, sides, reader: cellReader(space, sides) }];
+      const sides = splitSides(space, JOINS);
+      return [{ sum, space, sides, reader: cellReader(space, sides) }];
     });
 }

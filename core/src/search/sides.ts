@@ -46,8 +46,8 @@ const GATHER_COST = 8;
 /** Of the products of two lists about so many differ. */
 const DIFFERENT = 1 / 4;
 
-/** @param kept whether the table is made once for many joins, so that only the stream costs */
-export function bestSplit(space: Space, kept = false): Split {
+/** @param joins how many the table is made for, Infinity where only the stream counts */
+export function bestSplit(space: Space, joins = 1): Split {
   const size = (f: number): number => space.factors[f]?.log.length ?? 0;
   const all = space.factors.map((_, f) => f).sort((a, b) => size(a) - size(b));
   // a factor of one ratio multiplies nothing, so it goes where it leaves the lists of the other sides as they are
@@ -63,7 +63,7 @@ export function bestSplit(space: Space, kept = false): Split {
       const outer = stream.filter((f) => !inner.includes(f));
       const innerSide = sideOf(space, inner);
       const run = innerSide.size * sideOf(space, outer).raw;
-      const cost = run + (kept ? 0 : stored.size * STORE_COST + stored.effort + innerSide.effort);
+      const cost = run + (stored.size * STORE_COST + stored.effort + innerSide.effort) / joins;
       if (cost < best.cost) best = { table, outer: [...single, ...outer], inner, cost };
     }
   }
@@ -77,8 +77,8 @@ function sideOf(space: Space, chosen: readonly number[]): { readonly raw: number
 
 const pairsOf = (list: readonly number[]): number[][] => list.flatMap((a, i) => list.slice(i + 1).map((b) => [a, b]));
 
-export function splitSides(space: Space, kept = false): Sides {
-  const split = bestSplit(space, kept);
+export function splitSides(space: Space, joins = 1): Sides {
+  const split = bestSplit(space, joins);
   const tableInner = areAlike(space, split.table, split.inner);
   const inner = productsOf(space, split.inner);
   const table = tableOf(space, split.table, tableInner ? inner : null);

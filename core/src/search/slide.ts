@@ -50,7 +50,7 @@ const WIDEN = ratioOf(3, 2);
 export function slideOf(problem: SearchProblem, tuning: Tuning = DEFAULT_TUNING): Slide | null {
   const start = buildableSpace(problem, tuning);
   if (start === null) return null;
-  const sides = splitSides(start, true);
+  const sides = splitSides(start, Infinity);
   const pace = paceOf({});
   let band: Band | null = null;
   return {

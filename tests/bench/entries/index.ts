@@ -1,3 +1,5 @@
+import { buying } from './buying.ts';
+import { buyingWindow } from './buyingWindow.ts';
 import { constrained } from './constrained.ts';
 import { doubling } from './doubling.ts';
 import type { Entry } from './entry.ts';
@@ -27,6 +29,8 @@ export const entries: readonly Entry[] = [
   slide,
   reach,
   reachMachine,
+  buying,
+  buyingWindow,
   doubling,
   memory,
   python,

@@ -46,7 +46,7 @@ test('all three materials on Bench 1: the same two plans, and what the wheel gai
 test('L5 on Bench 2 needs nothing', () => {
   const { levels, fewestPurchases } = planBuying([target('l5', 'bench-2')], wish);
   expect(fewestPurchases).toBe(0);
-  expect(levels[0]?.plans).toEqual([{ purchases: [], served: [0] }]);
+  expect(levels[0]?.plans).toEqual([{ purchases: [], pumps: null, served: [0] }]);
 });
 test('what is no list of targets on one machine is refused', () => {
   expect(() => planBuying([], wish)).toThrow(RangeError);
