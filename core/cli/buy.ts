@@ -1,4 +1,4 @@
-import { type Buying, type BuyingTarget, bestLevel, layPlan, planBuying, targetOf } from '../src/buying/index.ts';
+import { type BuyingTarget, layBuying, planBuying, pricesOf, targetOf } from '../src/buying/index.ts';
 import { buyingJson } from '../src/buyingJson.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { SIDES } from '../src/plan.ts';
@@ -41,21 +41,18 @@ export function buy(file: ShopFile, call: Call): Outcome<{ readonly text: string
     return { ok: false, findings: [problem(`--pump-prices: ${plan.machine.name} has no pump with the id "${unknown}".`)] };
   if (call.window !== null) return { ok: true, value: buyWindow(plan, windowOf(call.window), wish, call), findings: [] };
   const { prices, pumpPrices } = call;
+  // what is asked for goes before what the file says
+  const priced = prices === null ? pricesOf(plan) : ({ teeth }: { readonly teeth: number }) => priceOf(prices, teeth);
   const found = planBuying(targets, {
     ...wish,
-    ...(prices !== null && { priceOf: ({ teeth }) => priceOf(prices, teeth) }),
+    ...(priced !== undefined && { priceOf: priced }),
     ...(pumpPrices !== null && { pumpPriceOf: ({ pump }) => pumpPrices.get(pump.id) ?? null }),
   });
-  const laid = laidPlans(targets, found, call.rows ?? SHOWN_PLANS);
+  const laid = layBuying(targets, found, call.rows ?? SHOWN_PLANS);
   const text = call.json
     ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`
-    : buyText(targets, found, laid, { passedOver, priced: prices !== null, pumps: wish.pumps, say: call.say });
+    : buyText(targets, found, laid, { passedOver, priced: priced !== undefined, pumps: wish.pumps, say: call.say });
   return { ok: true, value: { text, allServed: found.fewestPurchases !== null }, findings: [] };
-}
-
-function laidPlans(targets: readonly BuyingTarget[], found: Buying, rows: number) {
-  const lay = (plans: ReturnType<typeof bestLevel>['plans']) => plans.slice(0, rows).map((plan) => layPlan(targets, plan));
-  return { fewest: lay(bestLevel(found).plans), cheapest: lay(found.cheapest?.plans ?? []) };
 }
 
 const problem = (what: string): Finding => ({

@@ -1,7 +1,17 @@
-import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type Purchase, type SidePump, type Wheel } from '../src/buying/index.ts';
-import { exactRatioText, fixed, lengthText, offRatioText, type Plan, ratioText, type Say } from '../src/index.ts';
+import {
+  type Buying,
+  type BuyingTarget,
+  bestLevel,
+  type LaidBuying,
+  type LaidPlan,
+  type Purchase,
+  type SidePump,
+  type Wheel,
+} from '../src/buying/index.ts';
+import { priceText } from '../src/buyWords.ts';
+import { exactRatioText, lengthText, offRatioText, type Plan, ratioText, type Say } from '../src/index.ts';
 import { SIDES } from '../src/plan.ts';
-import { float, ONE, ratioOf } from '../src/ratio.ts';
+import { float, ONE } from '../src/ratio.ts';
 import { amountText } from '../src/shown.ts';
 import { table } from './optionTable.ts';
 
@@ -18,7 +28,7 @@ interface Words {
 export function buyText(
   targets: readonly BuyingTarget[],
   found: Buying,
-  laid: { readonly fewest: readonly LaidPlan[]; readonly cheapest: readonly LaidPlan[] },
+  laid: LaidBuying,
   { passedOver, priced, pumps, say }: Words,
 ): string {
   const plan = targets[0]?.plan;
@@ -70,7 +80,7 @@ function cheapestLines(
         : 'every plan that serves all materials needs a wheel that has no price';
     return ['', `Lowest price: ${why}.`];
   }
-  const price = fixed(ratioOf(cheapest.price, 100), 2, say);
+  const price = priceText(cheapest.price, targets[0]?.plan.currency ?? null, say);
   const among =
     cheapest.provenUpTo === null ? ', however many parts it takes' : `, and no plan of up to ${cheapest.provenUpTo} parts is cheaper`;
   return [

@@ -1,16 +1,11 @@
-import { type Buying, type BuyingTarget, bestLevel, type LaidPlan, type SidePump, type Wheel } from './buying/index.ts';
+import { type Buying, type BuyingTarget, bestLevel, type LaidBuying, type LaidPlan, type SidePump, type Wheel } from './buying/index.ts';
 import { type Exact, exact, pumpJson, senseWord } from './json.ts';
 import type { Plan } from './plan.ts';
 import { ONE, whole } from './ratio.ts';
 import { fromSI } from './units.ts';
 
 /** A buying plan as documented JSON; targets are told by the id of their material. */
-export function buyingJson(
-  plan: Plan,
-  targets: readonly BuyingTarget[],
-  found: Buying,
-  laid: { readonly fewest: readonly LaidPlan[]; readonly cheapest: readonly LaidPlan[] },
-) {
+export function buyingJson(plan: Plan, targets: readonly BuyingTarget[], found: Buying, laid: LaidBuying) {
   const ids = (indexes: readonly number[]) => indexes.flatMap((index) => targets[index]?.plan.material.id ?? []);
   const plans = (list: readonly LaidPlan[]) => list.map((one) => planJson(targets, one, ids));
   const best = bestLevel(found);
@@ -36,6 +31,7 @@ export function buyingJson(
     allServed: found.fewestPurchases !== null,
     neverServed: ids(found.unserved),
     fewest: { purchases: best.purchases, planCount: best.planCount, plans: plans(laid.fewest) },
+    currency: plan.currency,
     cheapest: found.cheapest && {
       price: exact(whole(found.cheapest.price).div(whole(100))),
       planCount: found.cheapest.planCount,

@@ -125,6 +125,16 @@ export interface Piece {
   readonly place: string;
 }
 
+/** What a wheel of one size costs by its teeth, both ends counted in. */
+export interface Price {
+  readonly kind: string;
+  readonly size: string;
+  readonly from: number;
+  readonly to: number;
+  /** In hundredths. */
+  readonly price: number;
+}
+
 /** What a search may use beyond what is fitted. */
 export interface Choice {
   readonly wheels: 'rack' | 'rack and purchases' | 'any';
@@ -209,6 +219,10 @@ export interface Plan {
   readonly stages: readonly Stage[];
   readonly sides: Readonly<Record<SideName, Side>>;
   readonly pieces: readonly Piece[];
+  /** Of wheels to buy for this rack. */
+  readonly prices: readonly Price[];
+  /** The word for the money that prices count; null where the shop has given none. */
+  readonly currency: string | null;
   readonly choice: Choice;
   readonly mix: Mix;
   readonly minutes: Minutes;

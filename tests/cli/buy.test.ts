@@ -1,9 +1,10 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { demoWith } from '../file/shop.ts';
-import { ratiowright } from './run.ts';
+import { writeShopFile } from '../../core/src/file/write.ts';
+import { demoWith, opened } from '../file/shop.ts';
+import { examples, ratiowright } from './run.ts';
 
 interface PlanJson {
   readonly buy: readonly { readonly teeth: number; readonly quantity: number; readonly addsAlone: readonly string[] }[];
@@ -55,6 +56,19 @@ test('with prices the cheapest plan is said apart; wheels without a price take n
   expect(jsonOf('--materials', 'l5', '--prices', '14=30.5').cheapest?.price.number).toBe(30.5);
   const none = ratiowright(...demo, '--materials', 'l5', '--most', '1', '--prices', '20=5');
   expect(none.out).toContain('Lowest price: every plan that serves all materials needs a wheel that has no price.');
+});
+test('prices of the file are used where none are asked for, in the money of the shop', () => {
+  const row = { id: 'p1', kind: 'chain', size: '08B', from: 30, to: 40, price: '25' };
+  const text = readFileSync(path.join(examples, 'demo.ratiowright'), 'utf8');
+  const file = opened(text);
+  const priced = { ...file, shop: { ...file.shop, currency: 'crowns' }, racks: file.racks.map((rack) => ({ ...rack, prices: [row] })) };
+  const place = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-prices-')), 'priced.ratiowright');
+  writeFileSync(place, writeShopFile(priced, 'test'));
+  const asked = ['buy', place, '--machine', 'bench-1', '--teeth', '13-40', '--materials', 'l5'];
+  expect(ratiowright(...asked).out).toContain('Lowest price: 25.00 crowns, however many parts it takes');
+  const json = JSON.parse(ratiowright(...asked, '--json').out) as BuyJson & { readonly currency: string };
+  expect([json.currency, json.cheapest?.plans.map(({ buy }) => buy.map(({ teeth }) => teeth))]).toEqual(['crowns', [[37]]]);
+  expect(ratiowright(...asked, '--prices', '14=3').out).toContain('Lowest price: 3.00 crowns');
 });
 test('exit 1 where no purchase serves a material', () => {
   const ran = ratiowright('buy', 'demo.ratiowright', '--machine', 'bench-1', '--teeth', '20-24', '--most', '1');

@@ -253,10 +253,27 @@ const piece = (pieceId: string) =>
     { requiredKeys: ['id', 'kind', 'size', 'teeth', 'quantity'] },
   );
 
+/** Each row of prices is of ten teeth of its own. */
+const priceRow = (priceId: string, index: number) =>
+  fc.record({
+    id: fc.constant(priceId),
+    kind: fc.constant('chain'),
+    size: chain,
+    from: fc.integer({ min: 10 * index + 10, max: 10 * index + 14 }),
+    to: fc.integer({ min: 10 * index + 15, max: 10 * index + 19 }),
+    price: fc.constantFrom('0', '18', '18.5', '18,50', '1000000'),
+  });
+
 const rack = (rackId: string): fc.Arbitrary<RackRow> =>
-  ids(0, 4).chain((pieces) =>
+  fc.tuple(ids(0, 4), ids(0, 3)).chain(([pieces, priced]) =>
     fc.record(
-      { id: fc.constant(rackId), name: line, note: line, pieces: fc.tuple(...pieces.map(piece)) },
+      {
+        id: fc.constant(rackId),
+        name: line,
+        note: line,
+        pieces: fc.tuple(...pieces.map(piece)),
+        prices: fc.tuple(...priced.map(priceRow)),
+      },
       { requiredKeys: ['id', 'name', 'pieces'] },
     ),
   );
@@ -348,7 +365,7 @@ export const shopFiles: fc.Arbitrary<ShopFile> = fc
         format: fc.constant(FORMAT),
         version: fc.constant(VERSION),
         writtenBy: line,
-        shop: fc.record({ name: line, invented: yesNo, note: line }, { requiredKeys: ['name'] }),
+        shop: fc.record({ name: line, invented: yesNo, currency: line, note: line }, { requiredKeys: ['name'] }),
         machines: fc.tuple(...machines.map((one) => machine(one, racks))),
         materials: fc.tuple(...materials.map(material)),
         racks: fc.tuple(...racks.map(rack)),

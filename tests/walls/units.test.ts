@@ -18,6 +18,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
   'a part to buy, by its place, and the order of two choices of them': ['part', 'inOrder'],
   'days of the calendar, counted': ['validDays'],
   'money, a whole number of the smallest coin': ['price', 'prices'],
+  'which of two comes first: below 0, 0 or above': ['compareMeasured'],
   'targets, by their place in a list': ['target', 'served', 'unserved', 'alone', 'lost'],
   'ratios and options, counted; places on the slide, in steps': [
     'keep',

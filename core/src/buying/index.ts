@@ -1,9 +1,13 @@
+export { bestLevel } from './bestLevel.ts';
 export type { CheapestPlans } from './cheapest.ts';
+export { type GapCloser, type GapClosers, gapClosers } from './gapClosers.ts';
+export { type LaidBuying, layBuying } from './layBuying.ts';
 export { type BoughtOption, type LaidPlan, layPlan, optionsWith } from './optionsWith.ts';
-export type { SidePump } from './parts.ts';
-export { type Buying, type BuyingLevel, bestLevel, planBuying } from './planBuying.ts';
+export { type SidePump, withBought } from './parts.ts';
+export { type Buying, type BuyingLevel, planBuying } from './planBuying.ts';
 export { planWindow, type WindowBuying } from './planWindow.ts';
 export { planWindowLevels, type WindowLevel, type WindowLevels } from './planWindowLevels.ts';
+export { pricesOf } from './pricesOf.ts';
 export type { PumpPurchase, Purchase, PurchasePlan } from './purchasePlan.ts';
 export type { RatioWindow } from './ratioWindow.ts';
 export { type BuyingTarget, type BuyingWish, targetOf } from './target.ts';

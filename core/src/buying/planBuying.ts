@@ -68,13 +68,6 @@ export function planBuying(targets: readonly BuyingTarget[], wish: BuyingWish, h
   };
 }
 
-/** The level whose plans are worth reading: of those that serve most targets the one of fewest wheels. */
-export function bestLevel({ levels }: Buying): BuyingLevel {
-  const best = levels.findLast(({ noGain }) => !noGain);
-  if (best === undefined) throw new RangeError('bestLevel: no level');
-  return best;
-}
-
 /** Notes for every target what its options inside the limits need. Answers the targets that have any. */
 function noteNeeds(targets: readonly BuyingTarget[], shops: readonly Shop[], table: PlanTable, hooks: Hooks): ReadonlySet<number> {
   const noters = new Map(shops.map((shop) => [shop, noterOf(shop, table.mostPurchases)] as const));

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { driveKinds } from '../drives/index.ts';
 import { Fraction } from '../ratio.ts';
-import { readNumber, readRatio, type TypedQuantity } from '../reading.ts';
+import { type Reading, readNumber, readRatio, type TypedQuantity } from '../reading.ts';
 import { type Dimension, readAmount, readQuantity, toSI } from '../units.ts';
 
 /** Whether JSON holds an object in braces; a list in square brackets is none. */
@@ -52,7 +52,7 @@ const MISS: Record<keyof Bounds, { readonly misses: (order: number) => boolean; 
   below: { misses: (order) => order >= 0, words: 'below' },
 };
 
-const NUMBER = 'a number in quotation marks is expected, as "38.9"';
+export const NUMBER = 'a number in quotation marks is expected, as "38.9"';
 const UNIT = 'a unit in quotation marks is expected, as "mm", or "" where there is none';
 const QUANTITY = 'a number with its unit is expected, as { "value": "38.9", "unit": "mm" }';
 
@@ -96,25 +96,21 @@ export const amount = v.pipe(
 /** A quantity in a sentence, as typed. */
 export const spoken = ({ value, unit }: TypedQuantity): string => `${value} ${unit}`.trim();
 
+/** Text in quotation marks that a reader understands, kept as typed. */
+export const readable = <T>(expected: string, read: (text: string) => Reading<T>) =>
+  v.pipe(
+    text(expected),
+    v.rawCheck(({ dataset, addIssue }) => {
+      const reading = dataset.typed ? read(dataset.value) : null;
+      if (reading?.ok === false) addIssue({ message: reading.expected });
+    }),
+  );
+
 /** A plain number as typed, kept as text. */
-export const numberText = v.pipe(
-  text(NUMBER),
-  v.rawCheck(({ dataset, addIssue }) => {
-    if (!dataset.typed) return;
-    const reading = readNumber(dataset.value);
-    if (!reading.ok) addIssue({ message: reading.expected });
-  }),
-);
+export const numberText = readable(NUMBER, readNumber);
 
 /** A mix ratio as the data sheet prints it: `100 : 38.9`, or three parts `4 : 1 : 1`. */
-export const ratioText = v.pipe(
-  text('a ratio in quotation marks is expected, as "100 : 38.9"'),
-  v.rawCheck(({ dataset, addIssue }) => {
-    if (!dataset.typed) return;
-    const reading = readRatio(dataset.value);
-    if (!reading.ok) addIssue({ message: reading.expected });
-  }),
-);
+export const ratioText = readable('a ratio in quotation marks is expected, as "100 : 38.9"', readRatio);
 
 const COUNT = 'a whole number is expected, without quotation marks';
 

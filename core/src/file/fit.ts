@@ -1,12 +1,10 @@
-import { driveKind } from '../drives/index.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
-import { ENDS, type Slot, type Stage } from '../plan.ts';
-import { exactText, type Fraction, whole } from '../ratio.ts';
+import { ENDS, type Slot } from '../plan.ts';
 import type { TypedQuantity } from '../reading.ts';
 import { movesCentre } from '../work.ts';
 import type { MachineRow } from './machine.ts';
-import { si } from './problems.ts';
-import type { PieceRow, RackRow } from './rack.ts';
+import { putOnRack } from './putOnRack.ts';
+import type { RackRow } from './rack.ts';
 import type { ShopFile } from './shopFile.ts';
 
 /**
@@ -35,7 +33,7 @@ function fitStage(machine: MachineRow, rack: RackRow | undefined, option: StageO
     const origin = origins[end];
     if (rack !== undefined && origin.from === 'rack') take(rack, origin.piece.id);
     // A wheel that goes straight on to another slot never reaches the rack.
-    if (rack !== undefined && !reused.has(stage[end])) giveBack(rack, stage, stage[end]);
+    if (rack !== undefined && !reused.has(stage[end])) putOnRack(rack, { kind: stage.kind, size: stage.size, ...stage[end] });
     row[end].teeth = teeth[end];
   }
   if (changed.length === 0 || fit.loop === null) return;
@@ -49,44 +47,5 @@ function take(rack: RackRow, id: string): void {
   row.quantity -= 1;
 }
 
-function giveBack(rack: RackRow, stage: Stage, slot: Slot): void {
-  const kind = driveKind(stage.kind);
-  const same = (piece: PieceRow) =>
-    piece.kind === stage.kind &&
-    kind.sameSize(piece.size, stage.size) &&
-    piece.teeth === slot.teeth &&
-    sameBore(piece.bore, slot.bore_m.known ? slot.bore_m.value : null);
-  const row = rack.pieces.find(same);
-  if (row !== undefined) {
-    row.quantity += 1;
-    return;
-  }
-  rack.pieces.push({
-    id: freeId(rack, `${stage.size}-${slot.teeth}`.toLowerCase()),
-    kind: stage.kind,
-    size: stage.size,
-    teeth: slot.teeth,
-    quantity: 1,
-    ...(slot.bore_m.known && { bore: exactMillimetres(slot.bore_m.value) }),
-    ...(slot.keyway_m.known && { keyway: exactMillimetres(slot.keyway_m.value) }),
-  });
-}
-
-const sameBore = (typed: TypedQuantity | undefined, bore_m: Fraction | null): boolean =>
-  typed === undefined ? bore_m === null : bore_m !== null && si('length', typed).equals(bore_m);
-
-function freeId(rack: RackRow, wanted: string): string {
-  const taken = new Set(rack.pieces.map((piece) => piece.id));
-  if (!taken.has(wanted)) return wanted;
-  for (let n = 2; ; n += 1) if (!taken.has(`${wanted}-${n}`)) return `${wanted}-${n}`;
-}
-
 /** A centre is set with a rule or a feeler: hundredths of a millimetre say all there is to say. */
 const millimetres = (length_m: number): TypedQuantity => ({ value: (1000 * length_m).toFixed(2), unit: 'mm' });
-
-/** Lossless: a bore is compared exactly, so it must come back as it was. */
-function exactMillimetres(length_m: Fraction): TypedQuantity {
-  const length = length_m.mul(whole(1000));
-  const decimal = length.toString(12);
-  return { value: decimal.includes('(') ? exactText(length) : decimal, unit: 'mm' };
-}

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { count, id, kind, length, line, list, row, teeth } from './fields.ts';
+import { prices } from './prices.ts';
 
 const maybe = v.exactOptional;
 
@@ -15,7 +16,7 @@ const piece = row({
   place: maybe(line),
 });
 
-export const rack = row({ id, name: line, note: maybe(line), pieces: list(piece) });
+export const rack = row({ id, name: line, note: maybe(line), pieces: list(piece), prices: maybe(prices) });
 
 export type RackRow = v.InferOutput<typeof rack>;
 export type PieceRow = RackRow['pieces'][number];

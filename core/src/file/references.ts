@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
 import type { Place } from '../finding.ts';
 import { id, isObject, kind, line, list, row } from './fields.ts';
+import { checkPrices } from './prices.ts';
 import type { Problems } from './problems.ts';
 import { checkShafts, shaftRows } from './shaftTree.ts';
 
@@ -52,10 +53,13 @@ export function machineReferences(machine: unknown, racks: readonly unknown[], p
 
 /** The same for one rack. */
 export function rackReferences(rack: unknown, place: Place, problems: Problems): void {
-  uniqueIds(field(rack, 'pieces'), [...place, 'pieces'], problems);
-  rows(field(rack, 'pieces')).forEach((piece, index) => {
-    knownSize(piece, [...place, 'pieces', index], problems);
-  });
+  for (const name of ['pieces', 'prices']) {
+    uniqueIds(field(rack, name), [...place, name], problems);
+    rows(field(rack, name)).forEach((one, index) => {
+      knownSize(one, [...place, name, index], problems);
+    });
+  }
+  checkPrices(rows(field(rack, 'prices')), [...place, 'prices'], problems);
 }
 
 const field = (json: unknown, key: string): unknown => (isObject(json) ? json[key] : undefined);

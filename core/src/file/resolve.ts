@@ -9,7 +9,7 @@ import { checkBuying, checkOpenStages, checkPresent, checkRanges } from './planP
 import { checked, Problems, si } from './problems.ts';
 import { type RackRow, rack as rackSchema } from './rack.ts';
 import { machineReferences, rackReferences } from './references.ts';
-import { present, resolvePieces, resolveSide, resolveStages } from './resolveMachine.ts';
+import { present, resolvePieces, resolvePrices, resolveSide, resolveStages } from './resolveMachine.ts';
 import { resolveMix } from './resolveMix.ts';
 import { trainsOf } from './shaftTree.ts';
 import type { ShopFile } from './shopFile.ts';
@@ -89,6 +89,8 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
         B: resolveSide(counted, 'B', material.B, trains, place),
       },
       pieces: resolvePieces(rack),
+      prices: resolvePrices(rack),
+      currency: file.shop.currency?.trim() || null,
       choice,
       mix: mix.mix,
       minutes: minutes(machine),

@@ -2,12 +2,13 @@ import { driveKind } from '../drives/index.ts';
 import type { CentreLimits } from '../drives/pitchCount.ts';
 import type { Place } from '../finding.ts';
 import { given } from '../given.ts';
-import type { Gear, Piece, Pump, Side, SideName, Slot, Stage, Turns } from '../plan.ts';
+import type { Gear, Piece, Price, Pump, Side, SideName, Slot, Stage, Turns } from '../plan.ts';
+import { readPrice } from '../price.ts';
 import { float } from '../ratio.ts';
 import type { TypedQuantity } from '../reading.ts';
 import type { MachineRow, SideRow, SlotRow, StageRow } from './machine.ts';
 import type { PartRow } from './material.ts';
-import { si } from './problems.ts';
+import { reading, si } from './problems.ts';
 import type { RackRow } from './rack.ts';
 import type { Trains } from './shaftTree.ts';
 
@@ -141,5 +142,15 @@ export function resolvePieces(rack: RackRow | undefined): readonly Piece[] {
     quantity: row.quantity,
     part: row.part ?? '',
     place: row.place ?? '',
+  }));
+}
+
+export function resolvePrices(rack: RackRow | undefined): readonly Price[] {
+  return (rack?.prices ?? []).map(({ kind, size, from, to, price }) => ({
+    kind,
+    size: driveKind(kind).size(size) ?? size,
+    from,
+    to,
+    price: reading(readPrice(price)),
   }));
 }

@@ -16,7 +16,7 @@ export const shopFile = row({
   format: v.string(),
   version: v.literal(VERSION),
   writtenBy: maybe(line),
-  shop: row({ name: line, invented: maybe(yesNo), note: maybe(line) }),
+  shop: row({ name: line, invented: maybe(yesNo), currency: maybe(line), note: maybe(line) }),
   machines: list(machine),
   materials: list(material),
   racks: list(rack),

@@ -1,7 +1,7 @@
 import { type BuyingTarget, bestLevel, layPlan, type Purchase, type PurchasePlan, planBuying, targetOf } from '../buying/index.ts';
-import { lengthText, offRatioText, type Say } from '../format.ts';
+import { boreText, countOf, wheelsOf, wheelsText } from '../buyWords.ts';
+import { offRatioText, type Say } from '../format.ts';
 import type { Plan } from '../plan.ts';
-import { float } from '../ratio.ts';
 import type { Hooks } from '../search/index.ts';
 import { clip } from '../sheet/paperText.ts';
 
@@ -41,9 +41,8 @@ export function quoteAdd(plans: readonly Plan[], say: Say, hooks: Hooks = {}): r
   if (best.purchases === 0) return [`Nothing to add: with the rack as it is, ${served}.`, ...unserved];
   const told = best.plans.slice(0, TOLD).map(({ purchases }) => purchases.map((purchase) => purchaseText(purchase, say)).join(' and '));
   const more = best.planCount > TOLD ? `; or one of ${best.planCount - TOLD} more equal choices` : '';
-  const wheels = best.purchases === 1 ? '1 wheel' : `${best.purchases} wheels`;
   return [
-    `With ${wheels} added, the fewest, ${served}: ${told.join('; or ')}${more}.`,
+    `With ${countOf(best.purchases, false)} added, the fewest, ${served}: ${told.join('; or ')}${more}.`,
     ...best.plans.slice(0, TOLD).flatMap((plan) => thenText(targets, plan, say)),
     ...unserved,
   ];
@@ -65,10 +64,7 @@ function some(words: readonly string[], between: string): string {
   return [...words.slice(0, NAMED), ...rest].join(between);
 }
 
-function purchaseText({ wheel, quantity }: Purchase, say: Say): string {
-  const bore = wheel.bore_m.known ? `, bore ${lengthText(float(wheel.bore_m.value), say, 2)}` : ', bore as the shaft';
-  return `${quantity === 1 ? '' : `${quantity} of `}${wheel.size} ${wheel.teeth}\u00A0T${bore}`;
-}
+const purchaseText = (purchase: Purchase, say: Say): string => `${wheelsText(wheelsOf([purchase]))}, ${boreText(purchase.wheel, say)}`;
 
 /** What the materials that needed it then get. */
 function thenText(targets: readonly BuyingTarget[], plan: PurchasePlan, say: Say): readonly string[] {

@@ -18,7 +18,7 @@ export {
   type SearchProblem,
   withoutFailures,
 } from './problem.ts';
-export type { Gap, ReachWindow } from './reachGap.ts';
+export { type Gap, gapBetween, type ReachWindow } from './reachGap.ts';
 export { listReach, type ReachList } from './reachList.ts';
 export { type SweptReach, sweepReach } from './reachSweep.ts';
 export { placesIn, reachWithin, type Served } from './reachWithin.ts';

@@ -22,6 +22,19 @@ export interface ReachAsked {
   readonly tolerance: string;
 }
 
+/** What the Reach page is to plan purchases for, as set there. */
+export interface BuyAsked {
+  /** The window that is shown, in place of materials. */
+  readonly whole: boolean;
+  /** Materials that are not ticked, by id. */
+  readonly without: readonly string[];
+  readonly most: number;
+  /** Pumps that are not fitted count as parts to buy. */
+  readonly pumps?: boolean;
+  /** As typed; empty: as the machine says. */
+  readonly teeth: string;
+}
+
 /** What a person says of the quote page, as typed. */
 export interface QuoteAsked {
   readonly customer: string;
@@ -61,6 +74,8 @@ export interface App {
   readonly setWorkings: (on: boolean) => void;
   readonly reachAsked: () => ReachAsked;
   readonly askReach: (asked: ReachAsked) => void;
+  readonly buyAsked: () => BuyAsked;
+  readonly askBuy: (asked: BuyAsked) => void;
   readonly quoteAsked: () => QuoteAsked;
   readonly askQuote: (asked: QuoteAsked) => void;
   /** Prints what stands on the page, where that is no change sheet; null where it is. */
@@ -93,6 +108,8 @@ export function useApp(): App {
 const REACH: ReachAsked = { low: '', high: '', tolerance: '2' };
 const QUOTE: QuoteAsked = { customer: '', note: '', days: '' };
 
+const BUY: BuyAsked = { whole: false, without: [], most: 3, teeth: '' };
+
 /** A row's place as a field carries it, so that a finding can find its field. */
 export const placeKey = (place: Place): string => place.join('.');
 
@@ -103,6 +120,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [machine, pickMachine] = createSignal(0);
   const [material, pickMaterial] = createSignal(0);
   const [reachAsked, askReach] = createSignal(REACH);
+  const [buyAsked, askBuy] = createSignal(BUY);
   const [quoteAsked, askQuote] = createSignal(QUOTE);
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
@@ -138,6 +156,8 @@ export function createApp(host: Host, files: PageFiles): App {
     setWorkings,
     reachAsked,
     askReach: (asked) => void askReach(asked),
+    buyAsked,
+    askBuy: (asked) => void askBuy(asked),
     quoteAsked,
     askQuote: (asked) => void askQuote(asked),
     ownPrint,
@@ -192,6 +212,7 @@ export function createApp(host: Host, files: PageFiles): App {
     pickMachine(0);
     pickMaterial(0);
     askReach(REACH);
+    askBuy(BUY);
     askQuote(QUOTE);
     // A file with holes opens where they are filled.
     void show(solution.plan()?.ok ? 'options' : 'machine');
@@ -200,8 +221,8 @@ export function createApp(host: Host, files: PageFiles): App {
 
 /** The page that holds a place of the file; null for one that stands on none. */
 function pageOf([list, , field]: Place): Page | null {
-  // The search settings of a machine stand at the head of its options.
-  if (list === 'machines' || list === 'racks') return field === 'search' ? 'options' : 'machine';
+  // The search settings of a machine stand at the head of its options, prices with what is to be bought.
+  if (list === 'machines' || list === 'racks') return field === 'search' ? 'options' : field === 'prices' ? 'reach' : 'machine';
   return list === 'materials' ? 'material' : null;
 }
 

@@ -31,6 +31,8 @@ export interface ReachState {
   readonly type: (end: keyof ReachWindow, text: string) => string | null;
   /** Back to all that can be built. */
   readonly showAll: () => void;
+  /** Share of B per A. */
+  readonly tolerance: () => Fraction;
   readonly toleranceText: () => string;
   readonly typeTolerance: (text: string) => string | null;
   readonly found: () => FoundReach | null;
@@ -50,7 +52,7 @@ export interface ReachState {
 
 export function createReach(app: App): ReachState {
   const reaches = makeReaches();
-  onCleanup(() => reaches.cancel());
+  onCleanup(() => reaches.stop());
   const plan = createMemo((): Plan | null => {
     const outcome = app.solution.plan();
     return outcome?.ok === true ? outcome.value : null;
@@ -158,6 +160,7 @@ export function createReach(app: App): ReachState {
       return null;
     },
     showAll: () => app.askReach({ ...asked(), low: '', high: '' }),
+    tolerance,
     toleranceText: () => asked().tolerance,
     typeTolerance(typed) {
       const read = readTolerance(typed);

@@ -1,11 +1,11 @@
 import type { Mounted, Ranked } from '../../../core/src/index.ts';
-import type { SearchReply, SearchRequest } from './messages.ts';
+import type { JobReply, JobRequest, PlanRequest } from './messages.ts';
 
 export interface Solver {
   /** Has a worker started by the time the first search comes. */
   ready(): void;
   /** Starts a search; one that still runs is stopped, and its answer never arrives. */
-  start(request: Omit<SearchRequest, 'id'>, on: SolverEvents): void;
+  start(request: PlanRequest, on: SolverEvents): void;
   cancel(): void;
   stop(): void;
 }
@@ -49,14 +49,14 @@ export function makeSolver(): Solver {
       next += 1;
       const id = next;
       running = id;
-      asked.onmessage = ({ data }: MessageEvent<SearchReply>) => {
+      asked.onmessage = ({ data }: MessageEvent<JobReply<Ranked<Mounted>>>) => {
         if (data.id !== running) return;
         if (data.kind === 'progress') {
           on.progress(data.done);
           return;
         }
         running = 0;
-        if (data.kind === 'found') on.found(data.ranked);
+        if (data.kind === 'found') on.found(data.answer);
         else on.fault(data.message);
       };
       asked.onerror = (event) => {
@@ -64,7 +64,8 @@ export function makeSolver(): Solver {
         end();
         on.fault(event.message);
       };
-      asked.postMessage({ ...request, id } satisfies SearchRequest);
+      asked.postMessage({ kind: 'plan', plan: request } satisfies JobRequest<null>);
+      asked.postMessage({ kind: 'job', id, asked: null } satisfies JobRequest<null>);
     },
     cancel,
     stop: end,

@@ -1,35 +1,16 @@
-import { resolve } from '../../../core/src/index.ts';
 import { type TriedRatios, triedRatios } from '../../../core/src/nearRatios.ts';
 import { ratioOf } from '../../../core/src/ratio.ts';
-import type { TryReply, TryRequest } from './messages.ts';
-
-const reply = (message: TryReply) => postMessage(message);
-
-/** What the plan can do, worked out when the first ratio is tried on it. */
-let tried: () => TriedRatios = () => {
-  throw new RangeError('a ratio was tried before there was a plan');
-};
+import type { SentNear, TryAsked } from './messages.ts';
+import { serveJobs } from './serveJobs.ts';
 
 /** A worker of its own: a try never waits behind a search. */
-self.onmessage = ({ data }: MessageEvent<TryRequest>) => {
-  if (data.kind === 'plan') {
-    let known: TriedRatios | null = null;
-    tried = () => {
-      if (known !== null) return known;
-      const plan = resolve(data.file, data.selection, data.say);
-      if (!plan.ok) throw new RangeError('the plan does not resolve');
-      known = triedRatios(plan.value);
-      return known;
-    };
-    return;
-  }
-  const { id, wanted, keep } = data;
-  try {
-    const near = tried()
+serveJobs<TryAsked, readonly SentNear[]>(({ planFor }) => {
+  /** What the plan can do, worked out when the first ratio is tried on it. */
+  let known: TriedRatios | null = null;
+  return ({ wanted, keep }) => {
+    known ??= triedRatios(planFor());
+    return known
       .near(ratioOf(...wanted), keep)
       .map(({ bPerA, inside, partsChanged, first }) => ({ bPerA: [bPerA.n, bPerA.d] as const, inside, partsChanged, first }));
-    reply({ id, kind: 'near', near });
-  } catch (error) {
-    reply({ id, kind: 'fault', message: error instanceof Error ? error.message : String(error) });
-  }
-};
+  };
+});

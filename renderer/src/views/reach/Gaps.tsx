@@ -3,21 +3,23 @@ import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import type { ReachGap } from '../../../../core/src/reach/figures.ts';
 import { gapText, offText, ratioInWords, toleranceText } from '../../../../core/src/reachWords.ts';
 import { useApp } from '../../state/app.ts';
+import type { GapChoice } from '../../state/gapChoice.ts';
 import type { ReachState } from '../../state/reach.ts';
 
-/** What the marks below the rule say, as a table to read aloud and to copy. */
-export function Gaps(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[] }) {
+/** What the marks below the rule say, as a table to read aloud, to copy and to choose from. */
+export function Gaps(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[]; readonly choice: GapChoice }) {
   const app = useApp();
   const inIt = ({ low, high }: ReachGap) =>
     props.rows
       .filter(({ wantedAPerB }) => (low === null || wantedAPerB.compare(low) > 0) && (high === null || wantedAPerB.compare(high) < 0))
       .map(({ name }) => name)
       .join(', ');
+  const isChosen = (gap: ReachGap) => props.choice.chosen() === gap;
   return (
     <Show when={props.reach.found()}>
       {(found) => (
         // It scrolls, so the keyboard must reach it.
-        <section class="scrollx" tabindex="0" aria-label="Gaps">
+        <section class="scrollx gapbox" tabindex="0" aria-label="Gaps">
           <table class="gaps">
             <caption>Gaps wider than {toleranceText(found().reach.wish.tolerance, app.say())}</caption>
             <thead>
@@ -28,6 +30,9 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
                   Off-ratio there
                 </th>
                 <th scope="col">Materials in it</th>
+                <th scope="col">
+                  <span class="heard">What closes it</span>
+                </th>
               </tr>
             </thead>
             <tbody>
@@ -35,18 +40,30 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
                 each={found().reach.gaps}
                 fallback={
                   <tr>
-                    <td colspan="4">
+                    <td colspan="5">
                       {found().reach.moreGaps === null ? 'Too many to be looked for at this tolerance.' : 'There is none.'}
                     </td>
                   </tr>
                 }
               >
                 {(gap) => (
-                  <tr>
-                    <td class="nw">{gapText(gap, app.say())}</td>
+                  <tr classList={{ on: isChosen(gap) }}>
+                    <th scope="row" class="nw">
+                      {gapText(gap, app.say())}
+                    </th>
                     <td class="nw">{ratioInWords(gap.worstTarget, app.say())}</td>
                     <td class="num">{offText(gap.offRatio, app.say())}</td>
                     <td>{inIt(gap) || '–'}</td>
+                    <td>
+                      <button
+                        type="button"
+                        class="plain"
+                        aria-pressed={isChosen(gap)}
+                        onClick={() => props.choice.choose(isChosen(gap) ? null : gap)}
+                      >
+                        What closes it <span class="heard">{gapText(gap, app.say())}</span>
+                      </button>
+                    </td>
                   </tr>
                 )}
               </For>

@@ -2,9 +2,14 @@ import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-j
 import { type MaterialReach, materialReach } from '../../../../core/src/materialReach.ts';
 import { reachSentences } from '../../../../core/src/reachWords.ts';
 import { useApp } from '../../state/app.ts';
+import { createBuyable } from '../../state/buyable.ts';
+import { type BuyingState, createBuying } from '../../state/buying.ts';
+import { createGapChoice, type GapChoice } from '../../state/gapChoice.ts';
 import { createReach, type ReachState } from '../../state/reach.ts';
 import '../../style/reach.css';
 import { listenForLetters } from '../options/letters.ts';
+import { Buying } from './Buying.tsx';
+import { GapDetails } from './GapDetails.tsx';
 import { Gaps } from './Gaps.tsx';
 import { Materials } from './Materials.tsx';
 import { QuoteView } from './QuoteView.tsx';
@@ -18,18 +23,29 @@ export function ReachPage() {
   const rows = createMemo((): readonly MaterialReach[] =>
     reach.materials().flatMap(({ id, plan }) => (plan === null ? [] : [materialReach(plan, reach.best(id) ?? null, app.say())])),
   );
+  const buyable = createBuyable(app);
+  const choice = createGapChoice(app, reach, buyable);
+  const buying = createBuying(app, reach, buyable);
   const [quotes, setQuotes] = createSignal(false);
   const keeps = () => (app.shop.file?.quotePages ?? []).length > 0;
   const quote = () => (app.solution.plan()?.ok === true || keeps()) && setQuotes(true);
   onMount(() => onCleanup(listenForLetters({ Q: quote })));
   return (
-    <Show when={quotes()} fallback={<Rule reach={reach} rows={rows()} quote={quote} />}>
+    <Show when={quotes()} fallback={<Rule reach={reach} rows={rows()} choice={choice} buying={buying} quote={quote} />}>
       <QuoteView reach={reach} rows={rows()} back={() => setQuotes(false)} />
     </Show>
   );
 }
 
-function Rule(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[]; readonly quote: () => void }) {
+interface RuleProps {
+  readonly reach: ReachState;
+  readonly rows: readonly MaterialReach[];
+  readonly choice: GapChoice;
+  readonly buying: BuyingState;
+  readonly quote: () => void;
+}
+
+function Rule(props: RuleProps) {
   const app = useApp();
   return (
     <main id="main" class="reach">
@@ -38,15 +54,19 @@ function Rule(props: { readonly reach: ReachState; readonly rows: readonly Mater
         <Show when={app.solution.plan()?.ok} fallback={<Incomplete quote={props.quote} />}>
           <WindowFields reach={props.reach} />
           <Said reach={props.reach} />
-          <ReachRule reach={props.reach} rows={props.rows} />
+          <ReachRule reach={props.reach} rows={props.rows} choice={props.choice} />
           <p class="gap">
             <button type="button" class="pri" onClick={() => props.quote()}>
               Make the quote page <kbd>Q</kbd>
             </button>
           </p>
           <div class="tables">
-            <Gaps reach={props.reach} rows={props.rows} />
+            <div class="pair">
+              <Gaps reach={props.reach} rows={props.rows} choice={props.choice} />
+              <GapDetails choice={props.choice} />
+            </div>
             <Materials reach={props.reach} rows={props.rows} />
+            <Buying reach={props.reach} buying={props.buying} />
           </div>
         </Show>
       </section>

@@ -7,8 +7,10 @@ import { type ReachRule as Rule, reachRule, type ShownReach } from '../../../../
 import { movedWindow, type ReachWindow, zoomedWindow } from '../../../../core/src/reachWindow.ts';
 import { reachSentences } from '../../../../core/src/reachWords.ts';
 import { useApp } from '../../state/app.ts';
+import type { GapChoice } from '../../state/gapChoice.ts';
 import type { ReachState } from '../../state/reach.ts';
 import { RuleDrawing } from './RuleDrawing.tsx';
+import { ruleHand } from './ruleHand.ts';
 
 /** Size of the text on the drawing, as the style sheet has it. */
 const TEXT_px = 12;
@@ -19,7 +21,7 @@ const ZOOM = 1.25;
 const WHEEL_px = 100;
 
 /** The rule: it follows hand, wheel, keys and fields at once, drawn from what is known; the exact figures follow. */
-export function ReachRule(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[] }) {
+export function ReachRule(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[]; readonly choice: GapChoice }) {
   const app = useApp();
   const [width_px, setWidth_px] = createSignal(960);
   let box: HTMLElement | undefined;
@@ -37,6 +39,11 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
       limits: plan === null || plan === undefined ? null : limitsOnRule(plan),
       best: row.best === null ? null : float(row.best.aPerB),
     };
+  };
+  const gaps = () => props.reach.found()?.reach.gaps ?? [];
+  const chosen = () => {
+    const gap = props.choice.chosen();
+    return gap === null ? null : gaps().indexOf(gap);
   };
   const shown = createMemo((): ShownReach | null => {
     const [window, of] = [props.reach.window(), known()];
@@ -64,6 +71,8 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
     '+': () => zoom(1 / ZOOM),
     '-': () => zoom(ZOOM),
     Home: () => props.reach.showAll(),
+    g: () => props.choice.step(1),
+    G: () => props.choice.step(-1),
   };
   const pressed = (event: KeyboardEvent) => {
     const run = event.ctrlKey || event.altKey || event.metaKey ? undefined : keys[event.key];
@@ -71,26 +80,15 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
     event.preventDefault();
     run();
   };
-  const place = (event: MouseEvent) => {
-    const of = box?.getBoundingClientRect();
-    return of === undefined ? 0.5 : (event.clientX - of.left) / of.width;
-  };
-  let held: { readonly window: ReachWindow; readonly at: number } | null = null;
-  const grab = (event: PointerEvent) => {
-    const window = props.reach.window();
-    if (event.button !== 0 || window === null) return;
-    box?.setPointerCapture(event.pointerId);
-    held = { window, at: place(event) };
-  };
-  const drag = (event: PointerEvent) => {
-    if (held !== null) props.reach.show(movedWindow(held.window, held.at - place(event)));
-  };
-  const release = () => {
-    held = null;
-  };
+  const hand = ruleHand({
+    box: () => box,
+    window: () => props.reach.window(),
+    show: (window) => props.reach.show(window),
+    choose: (gap) => props.choice.choose(gaps()[gap] ?? null),
+  });
   const turn = (event: WheelEvent) => {
     event.preventDefault();
-    zoom(ZOOM ** (event.deltaY / WHEEL_px), place(event));
+    zoom(ZOOM ** (event.deltaY / WHEEL_px), hand.place(event));
   };
   onMount(() => {
     if (box === undefined) return;
@@ -111,15 +109,15 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
         ref={box}
         class="hold"
         tabindex="0"
-        aria-label="Window: arrow keys move it, plus and minus zoom, Home shows all"
+        aria-label="Window: arrow keys move it, plus and minus zoom, Home shows all, G chooses the next gap"
         onKeyDown={pressed}
-        onPointerDown={grab}
-        onPointerMove={drag}
-        onPointerUp={release}
-        onPointerCancel={release}
+        onPointerDown={hand.grab}
+        onPointerMove={hand.drag}
+        onPointerUp={hand.release}
+        onPointerCancel={hand.drop}
       >
         <Show when={rule()} fallback={<svg class="reachsvg" height="200" aria-hidden="true" />}>
-          {(drawn) => <RuleDrawing rule={drawn()} sentence={sentence()} />}
+          {(drawn) => <RuleDrawing rule={drawn()} sentence={sentence()} chosen={chosen()} />}
         </Show>
       </section>
       <figcaption>

@@ -11,9 +11,10 @@ const HILL = 56;
 const STROKES = 16;
 const SCALE = 22;
 const GAPS = 14;
+const TOUCH = 10;
 
 /** Flags on top, then how many ratios, each ratio, the scale by volume, the gaps, the scale by weight. */
-export function RuleDrawing(props: { readonly rule: ReachRule; readonly sentence: string }) {
+export function RuleDrawing(props: { readonly rule: ReachRule; readonly sentence: string; readonly chosen: number | null }) {
   const hill = () => props.rule.lanes * LANE + 6;
   const strokes = () => hill() + HILL;
   const axis = () => strokes() + STROKES;
@@ -22,12 +23,28 @@ export function RuleDrawing(props: { readonly rule: ReachRule; readonly sentence
   const weighed = () => props.rule.below.length > 0;
   return (
     <svg class="reachsvg" width="100%" height={foot() + (weighed() ? SCALE : 4)} role="img" aria-label={props.sentence}>
+      <For each={props.rule.gaps.filter(({ index }) => index === props.chosen)}>
+        {(gap) => <rect class="chosengap" x={`${gap.from}%`} width={`${gap.to - gap.from}%`} y={hill()} height={foot() - hill() - 1} />}
+      </For>
       <Box y={hill()} height={HILL} path={props.rule.hill} class="hill" />
       <Box y={strokes()} height={STROKES} path={props.rule.strokes} class="strokes" />
       <line class="sl" x1="0" x2="100%" y1={axis()} y2={axis()} />
       <Marks marks={props.rule.above} y={axis()} />
       <For each={props.rule.gaps}>
-        {(gap) => <rect class="gap" x={`${gap.from}%`} width={`${gap.to - gap.from}%`} y={gaps()} height={GAPS - 4} data-gap={gap.index} />}
+        {(gap) => (
+          <>
+            <rect class="gap" x={`${gap.from}%`} width={`${gap.to - gap.from}%`} y={gaps()} height={GAPS - 4} data-gap={gap.index} />
+            {/* What a finger finds. */}
+            <rect
+              class="gaptouch"
+              x={`${gap.from}%`}
+              width={`${gap.to - gap.from}%`}
+              y={gaps() - TOUCH}
+              height={GAPS - 4 + 2 * TOUCH}
+              data-touch={gap.index}
+            />
+          </>
+        )}
       </For>
       <Show when={weighed()}>
         <line class="sl" x1="0" x2="100%" y1={foot()} y2={foot()} />

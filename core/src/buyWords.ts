@@ -1,0 +1,125 @@
+import { type Buying, bestLevel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
+import { fixed, lengthText, type Say } from './format.ts';
+import { float, ratioOf } from './ratio.ts';
+
+// What is to be bought, as people read it.
+
+/** A wheel by what it is ordered by; the bore apart. */
+export const wheelText = ({ size, teeth }: Pick<Wheel, 'size' | 'teeth'>): string => `${size} ${teeth}\u00A0T`;
+
+export const boreText = ({ bore_m }: Wheel, say: Say): string =>
+  bore_m.known ? `bore ${lengthText(float(bore_m.value), say, 2)}` : 'bore as the shaft';
+
+/**
+ * Wheels of one purchase; of one that is bought several times how many.
+ *
+ * @source our choice of words
+ * @example wheelsText([08B with 14 teeth, 08B with 14 teeth, 08B with 37 teeth])  // '2 of 08B 14 T and 08B 37 T'
+ */
+export function wheelsText(wheels: readonly Wheel[]): string {
+  const counts = new Map<string, number>();
+  for (const wheel of wheels) counts.set(wheelText(wheel), (counts.get(wheelText(wheel)) ?? 0) + 1);
+  return [...counts].map(([words, count]) => (count === 1 ? words : `${count} of ${words}`)).join(' and ');
+}
+
+/** The wheels of a plan; one of which several are bought stands there as often. */
+export const wheelsOf = (purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[]): readonly Wheel[] =>
+  purchases.flatMap(({ wheel, quantity }) => Array<Wheel>(quantity).fill(wheel));
+
+/** What a plan buys: wheels, and pumps where these have to be bought. */
+export interface Bought {
+  readonly purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[];
+  readonly pumps: readonly SidePump[] | null;
+}
+
+export const pumpText = ({ side, pump }: SidePump): string => `pump ${side} ${pump.name}`;
+
+/**
+ * All that a plan buys.
+ *
+ * @source our choice of words
+ * @example boughtText({ purchases: [one 08B with 14 teeth], pumps: [PB5 of side B] })  // '08B 14 T and pump B PB5'
+ */
+export const boughtText = ({ purchases, pumps }: Bought): string =>
+  [...(purchases.length === 0 ? [] : [wheelsText(wheelsOf(purchases))]), ...(pumps ?? []).map(pumpText)].join(' and ');
+
+export const boughtCount = ({ purchases, pumps }: Bought): number => wheelsOf(purchases).length + (pumps?.length ?? 0);
+
+/** Where pumps are bought too, both are parts. */
+export const countOf = (count: number, pumps: boolean): string => `${count} ${pumps ? 'part' : 'wheel'}${count === 1 ? '' : 's'}`;
+
+/**
+ * A price in the money of the shop.
+ *
+ * @param price     in hundredths
+ * @param currency  its word; null where none is given
+ * @source our choice
+ * @example priceText(1850, 'crowns', say)  // '18.50 crowns'
+ */
+export const priceText = (price: number, currency: string | null, say: Say): string =>
+  `${fixed(ratioOf(price, 100), 2, say)}${currency === null ? '' : `\u00A0${currency}`}`;
+
+/**
+ * Which wheels close a gap, in a sentence.
+ *
+ * @source our choice of words
+ * @example closersSentence(closers of the gap 35:8 to 14:3 of Bench 1, tolerance, say)  // '2 wheels close it, each alone.'
+ */
+export function closersSentence({ singles, pairs, closingCount }: GapClosers): string {
+  if (singles[0]?.closes === true) return closingCount === 1 ? 'One wheel closes it.' : `${closingCount} wheels close it, each alone.`;
+  if (closingCount > 0) return `No single wheel closes it; ${closingCount === 1 ? 'one pair does' : `${closingCount} pairs do`}.`;
+  if (singles.length + pairs.length > 0) return 'Neither one wheel nor two close it; these narrow it most.';
+  return 'No wheel that may be bought narrows it, alone or with another.';
+}
+
+/**
+ * What the fewest purchases do for some materials, in sentences.
+ *
+ * @param names  of the materials that were asked for, in their order
+ * @param pumps  whether pumps are bought too
+ * @source our choice of words
+ * @example materialsSentences(E12, U40 and L5 on Bench 1 of the demo, names)  // '1 wheel, the fewest, brings all 3 materials inside their limits; 2 equal plans.'
+ */
+export function materialsSentences(found: Buying, names: readonly string[], pumps: boolean): readonly string[] {
+  const { purchases, servedCount, planCount } = bestLevel(found);
+  const all = servedCount === names.length;
+  const served = `${all ? (names.length === 1 ? names[0] : `all ${names.length} materials`) : `${servedCount} of ${names.length} materials`} inside ${names.length === 1 ? 'its' : 'their'} limits`;
+  const first =
+    purchases === 0
+      ? `Nothing to buy: the rack as it is brings ${served}.`
+      : `${countOf(purchases, pumps)}, the fewest, ${purchases === 1 ? 'brings' : 'bring'} ${served}; ${planCount === 1 ? 'one plan' : `${planCount} equal plans`}.`;
+  if (all) return [first];
+  const never = named(names, found.unserved);
+  const none = `No plan of up to ${countOf(found.mostPurchases, pumps)}`;
+  return [first, never === '' ? `${none} serves all of them at once.` : `${none} brings these inside their limits: ${never}.`];
+}
+
+/** What one part of a plan is good for. */
+export function gainText({ quantity, alone, lost }: Pick<Purchase, 'quantity' | 'alone' | 'lost'>, names: readonly string[]): string {
+  const adds = alone.length === 0 ? 'alone it adds nothing' : `alone it adds ${named(names, alone)}`;
+  const one = quantity === 1 ? 'without it' : 'with one fewer';
+  return `${adds}; ${lost.length === 0 ? `${one} nothing would be lost` : `${one} ${named(names, lost)} would be lost`}`;
+}
+
+const named = (names: readonly string[], indexes: readonly number[]): string => indexes.map((index) => names[index] ?? '').join(', ');
+
+/**
+ * How the lowest price stands to the fewest wheels, in a sentence.
+ *
+ * @source our choice of words
+ * @example priceSentence(L5 on Bench 1 of the demo with prices, 'crowns', say)  // 'The lowest price that serves all is 25.00 crowns, for 1 wheel: 08B 37 T.'
+ */
+export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: string | null, say: Say): string {
+  if (cheapest === null) {
+    const why = fewestPurchases === null ? 'no plan was found that serves all' : 'every plan that serves all needs a part without a price';
+    return `No lowest price: ${why}.`;
+  }
+  const { price, plans, planCount, more, provenUpTo } = cheapest;
+  const first: Bought = plans[0] ?? { purchases: [], pumps: null };
+  const count = boughtCount(first);
+  const words = (many: number) => countOf(many, first.pumps !== null);
+  const few = fewestPurchases === null || count === fewestPurchases ? '' : `, where ${words(fewestPurchases)} would do`;
+  const which = planCount === 1 && !more ? boughtText(first) : `${planCount}${more ? ' or more' : ''} equal plans`;
+  const among = provenUpTo === null ? '' : `, among plans in which no material needs more than ${words(provenUpTo)}`;
+  return `The lowest price that serves all is ${priceText(price, currency, say)}, for ${words(count)}${few}${among}: ${which}.`;
+}

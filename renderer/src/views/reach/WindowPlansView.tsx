@@ -1,0 +1,90 @@
+import { For, Show } from 'solid-js';
+import { boreText, boughtText, pumpText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
+import { ratioText } from '../../../../core/src/index.ts';
+import type { WindowPlan } from '../../../../core/src/windowPlans.ts';
+import { leftText, windowGainText, windowSentence } from '../../../../core/src/windowWords.ts';
+import { useApp } from '../../state/app.ts';
+import type { FoundPlans } from '../../state/buying.ts';
+import { addWheels } from './addWheels.ts';
+
+/** The fewest purchases that bring a whole window within its tolerance. */
+export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { kind: 'window' }> }) {
+  const app = useApp();
+  const plans = () => props.found.plans;
+  const left = () => plans().planCount - plans().plans.length;
+  return (
+    <div class="plans">
+      <p>{windowSentence(plans(), props.found.window, app.say())}</p>
+      <Show when={plans().fewestPurchases !== 0}>
+        <p class="faint">
+          {plans().fewestPurchases === null ? 'They' : 'Fewer'} cannot serve all of these:{' '}
+          {plans()
+            .proofRatios.map((ratio) => ratioText(ratio, app.say()))
+            .join(', ')}
+          .
+        </p>
+      </Show>
+      <table class="levels">
+        <caption>The least that a number of {plans().buysPumps ? 'parts' : 'wheels'} leaves</caption>
+        <thead>
+          <tr>
+            <th scope="col">To buy</th>
+            <th scope="col">Worst target of the window</th>
+            <th scope="col">First such plan</th>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={plans().steps}>
+            {(step) => (
+              <tr>
+                <th scope="row">{step.purchases}</th>
+                <td>{step.noGain ? 'no gain' : leftText(step, app.say())}</td>
+                <td>{(step.first && boughtText(step.first)) || '–'}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+      <Show when={plans().fewestPurchases !== 0}>
+        <div class="blocks">
+          <For each={plans().plans}>{(plan) => <Block plan={plan} />}</For>
+        </div>
+        <Show when={left() > 0}>
+          <p class="faint">and {left()} further equal plans that are not shown</p>
+        </Show>
+      </Show>
+    </div>
+  );
+}
+
+function Block(props: { readonly plan: WindowPlan }) {
+  const app = useApp();
+  const wheels = () => wheelsOf(props.plan.purchases);
+  return (
+    <article class="plan" data-plan={boughtText(props.plan)}>
+      <h4>Buy {boughtText(props.plan)}</h4>
+      <p>It leaves {leftText(props.plan, app.say())}.</p>
+      <ul>
+        <For each={props.plan.purchases}>
+          {(purchase) => (
+            <li>
+              {wheelsText(wheelsOf([purchase]))}, {boreText(purchase.wheel, app.say())}: {windowGainText(purchase, app.say())}
+            </li>
+          )}
+        </For>
+        <For each={props.plan.pumps ?? []}>
+          {(pump) => (
+            <li>
+              {pumpText(pump)}: {windowGainText(pump, app.say())}
+            </li>
+          )}
+        </For>
+      </ul>
+      <Show when={wheels().length > 0}>
+        <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
+          Add these to the rack <span class="heard">{wheelsText(wheels())}</span>
+        </button>
+      </Show>
+    </article>
+  );
+}
