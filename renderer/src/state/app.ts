@@ -1,5 +1,5 @@
 import { createContext, createSignal, useContext } from 'solid-js';
-import { type Place, placeText, readShopFile, type Say, type Selection, type ShopFile } from '../../../core/src/index.ts';
+import { type Place, placeText, readShopFile, type Say, type Selection } from '../../../core/src/index.ts';
 import type { Host, Paper } from '../host/host.ts';
 import { createShopStore, type ShopStore } from './shopStore.ts';
 import { createSolution, type Solution } from './solution.ts';
@@ -93,6 +93,8 @@ export interface App {
   readonly sought: () => Place | null;
   /** Takes in the text of a file; says why where it cannot. */
   readonly take: (text: string, name: string, token: string | null) => boolean;
+  /** Puts a file in the place of the one that is open. */
+  readonly open: ShopStore['load'];
 }
 
 const Context = createContext<App>();
@@ -189,9 +191,12 @@ export function createApp(host: Host, files: PageFiles): App {
         return false;
       }
       open(outcome.value, name, token);
+      // Where the host does not hear it, only the backup stays as it was.
+      if (token !== null) void host.opens(token, null).catch(() => undefined);
       tell(outcome.findings.length === 0 ? null : outcome.findings.map((finding) => finding.what).join(' '));
       return true;
     },
+    open,
   };
 
   async function show(next: Page): Promise<void> {
@@ -207,8 +212,8 @@ export function createApp(host: Host, files: PageFiles): App {
     if (asked === next) setPage(next);
   }
 
-  function open(file: ShopFile, name: string, token: string | null): void {
-    shop.load(file, name, token);
+  function open(...file: Parameters<ShopStore['load']>): void {
+    shop.load(...file);
     pickMachine(0);
     pickMaterial(0);
     askReach(REACH);

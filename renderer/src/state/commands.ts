@@ -1,4 +1,4 @@
-import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
+import { EXTENSION } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
 import type { App, Page } from './app.ts';
 
@@ -33,20 +33,10 @@ export function commandsOf(app: App): readonly Command[] {
       app.tell(error instanceof Error ? error.message : String(error));
     }
   };
-  const save = (asNew: boolean) =>
-    guarded(async () => {
-      const name = shop.name === '' ? `shop${EXTENSION}` : shop.name;
-      const saved = asNew ? await host.saveAs(name, shop.text()) : await host.save(name, shop.text(), shop.token);
-      if (saved === null) return;
-      shop.saved(saved.name, saved.token);
-      app.tell(unreadable(shop.text()));
-    });
-  /** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
+  const save = (asNew: boolean) => guarded(async () => (await import('./saving.ts')).saveShop(app, asNew));
   const leave = (then: () => void | Promise<void>) =>
     guarded(async () => {
-      const text = `${shop.name} is not saved. If another file takes its place, its changes are lost.`;
-      if (shop.unsaved && shop.canUndo && !(await app.ask({ text, yes: 'Lose the changes', no: 'Keep this file' }))) return;
-      await then();
+      if (await mayLeave(app)) await then();
     });
   return [
     {
@@ -110,24 +100,24 @@ export function commandsOf(app: App): readonly Command[] {
   ];
 }
 
-/** Saving never loses work, so it is not refused; but what would not open again must be said while it can still be mended. */
-function unreadable(text: string): string | null {
-  const outcome = readShopFile(text);
-  if (outcome.ok) return null;
-  const troubles = outcome.findings.map((finding) => `${placeText(finding.where)}: ${finding.what}`);
-  return `Saved. As it stands the file will not open again until this is put right: ${troubles.join(' ')}`;
+/** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
+export async function mayLeave({ shop, ask }: App): Promise<boolean> {
+  const text = `${shop.name} is not saved. If another file takes its place, its changes are lost.`;
+  return !shop.atStake || ask({ text, yes: 'Lose the changes', no: 'Keep this file' });
 }
 
 /** Keys run commands; single letters only outside fields, so that nobody loses what is typed. */
 export function listenForKeys(commands: readonly Command[], host: Host): () => void {
+  // A question stops the way until it is answered.
+  const asked = () => document.querySelector('dialog[open]') !== null;
   host.onCommand((id) => {
     const command = commands.find((one) => one.id === id);
-    if (command?.when()) void command.run();
+    if (command?.when() && !asked()) void command.run();
   });
   const listen = (event: KeyboardEvent) => {
     const pressed = keyOf(event);
     const command = commands.find((one) => one.key === pressed && one.when());
-    if (command === undefined || event.defaultPrevented) return;
+    if (command === undefined || event.defaultPrevented || asked()) return;
     const letter = !event.ctrlKey && !event.metaKey && !event.altKey;
     if (letter && isField(event.target)) return;
     event.preventDefault();
