@@ -9,9 +9,11 @@ export type LeftChoice = 'open' | 'copy' | 'drop' | 'later';
 
 interface Left {
   readonly work: LeftWork;
-  /** Against the file on disk, else against what it began as; null where it cannot be told. */
+  /** Against the file as it was opened or saved last; null where it cannot be told. */
   readonly changes: readonly Difference[] | null;
   readonly readable: boolean;
+  /** Somebody else changed the file on the disk since. */
+  readonly stranger: boolean;
 }
 
 const two = (n: number): string => String(n).padStart(2, '0');
@@ -23,8 +25,7 @@ function timeText(at_ms: number): string {
 }
 
 /** Offers work that an earlier start left behind: what it is, when it was kept, and how it differs. */
-export function askAboutLeft(app: App, { work, changes, readable }: Left): Promise<LeftChoice> {
-  const against = work.onDisk === null ? 'what it began as' : 'the file on the disk';
+export function askAboutLeft(app: App, { work, changes, readable, stranger }: Left): Promise<LeftChoice> {
   return askIn<LeftChoice>('later', (answer) => (
     <>
       <h2 id="asked">
@@ -33,15 +34,16 @@ export function askAboutLeft(app: App, { work, changes, readable }: Left): Promi
       <p>
         The program ended before it was saved. It was kept on {timeText(work.at_ms)}.
         <Show when={work.onDisk === null}> Its file cannot be looked at, or it never had one.</Show>
+        <Show when={stranger}> Somebody else changed its file since: saving will show what.</Show>
       </p>
-      <section aria-label="How it differs" class="differs">
+      <section aria-label="What it changes" class="differs">
         <Show
           when={changes}
-          fallback={<p class="faint">How it differs cannot be told{readable ? '' : ': another version of the program wrote it'}.</p>}
+          fallback={<p class="faint">What it changes cannot be told{readable ? '' : ': another version of the program wrote it'}.</p>}
         >
           {(found) => (
             <>
-              <h2>How it differs from {against}</h2>
+              <h2>What it changes</h2>
               <ChangeList changes={found()} />
             </>
           )}

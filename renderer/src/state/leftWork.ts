@@ -22,13 +22,16 @@ export async function offerLeftWork(app: App, { works, unreadable }: LeftBehind)
 async function offer(app: App, work: LeftWork): Promise<boolean> {
   const { host } = app;
   const file = asItStood(work.text);
-  const before = asItStood(work.onDisk ?? work.base);
-  const changes = file && before && differences(before, file);
-  if (changes?.length === 0) {
+  const base = asItStood(work.base);
+  const disk = work.onDisk === null ? null : asItStood(work.onDisk);
+  const changes = file && base && differences(base, file);
+  // It was saved, or undone, in the moment before the end.
+  if (changes?.length === 0 || (file && disk && differences(disk, file).length === 0)) {
     await host.dropAutosave(work.id);
     return false;
   }
-  const choice = await askAboutLeft(app, { work, changes, readable: file !== null });
+  const stranger = base !== null && disk !== null && differences(base, disk).length > 0;
+  const choice = await askAboutLeft(app, { work, changes, readable: file !== null, stranger });
   if (choice === 'drop') await host.dropAutosave(work.id);
   if (choice === 'copy') await host.saveAs(work.name, work.text);
   if (choice !== 'open' || file === null || !(await mayLeave(app))) return false;

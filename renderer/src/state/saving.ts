@@ -1,5 +1,5 @@
 import { differences } from '../../../core/src/file/differences.ts';
-import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
+import { EXTENSION, type Finding, placeText, readShopFile } from '../../../core/src/index.ts';
 import { askAboutTheirs, type TheirsChoice } from '../frame/TheirsDialog.tsx';
 import type { SavedFile, Theirs } from '../host/host.ts';
 import type { App } from './app.ts';
@@ -46,7 +46,7 @@ async function meet(app: App, theirs: Theirs): Promise<void> {
     await host.opens(token, theirs.seen);
     return save(app, null);
   }
-  const faults = read === null || read.ok ? '' : read.findings.map(({ where, what }) => `${placeText(where)}: ${what}`).join(' ');
+  const faults = read === null || read.ok ? '' : faultsIn(read.findings);
   const choice = await askAboutTheirs(app, { what: [theirs.what, faults].join(' ').trim(), ...changed });
   const act: Readonly<Record<TheirsChoice, () => Promise<void>>> = {
     mine: () => save(app, theirs.seen),
@@ -74,6 +74,8 @@ async function settle({ shop, host, tell }: App, saved: SavedFile, text: string)
 function unreadable(text: string): string | null {
   const outcome = readShopFile(text);
   if (outcome.ok) return null;
-  const troubles = outcome.findings.map((finding) => `${placeText(finding.where)}: ${finding.what}`);
-  return `Saved. As it stands the file will not open again until this is put right: ${troubles.join(' ')}`;
+  return `Saved. As it stands the file will not open again until this is put right: ${faultsIn(outcome.findings)}`;
 }
+
+const faultsIn = (findings: readonly Finding[]): string =>
+  findings.map(({ where, what }) => (where.length === 0 ? what : `${placeText(where)}: ${what}`)).join(' ');
