@@ -68,7 +68,7 @@ export function resume(id: string): Promise<string | null> {
     const kept = await readWork(fileOf(id));
     if (kept === null) throw new Error('This unsaved work can no longer be read.');
     slot = id;
-    return kept.place === null ? null : tokenFor({ ...kept.place, tried: null });
+    return kept.place === null ? null : tokenFor({ ...kept.place, tried: null, drive: null });
   });
 }
 

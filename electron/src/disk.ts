@@ -44,6 +44,19 @@ export function digestAt(file: string): Promise<string | null> {
   });
 }
 
+/** The drive that the folder of a file lies on; null where the folder is gone. */
+export async function driveOf(file: string): Promise<number | null> {
+  return (await stat(path.dirname(file)).catch(() => null))?.dev ?? null;
+}
+
+/** Rejects where the folder now lies on another drive: the one before is gone, and only the empty place is left where it was. */
+export function onSameDrive(file: string, drive: number | null): Promise<void> {
+  return spoken(file, 'saved', async () => {
+    const found = await driveOf(file);
+    if (drive !== null && found !== null && found !== drive) throw Object.assign(new Error('another drive'), { code: 'ENODEV' });
+  });
+}
+
 /** Writes a file whole or not at all: a crash or a full disk leaves what was there before. */
 export function writeWhole(file: string, content: string | Uint8Array): Promise<void> {
   return spoken(file, 'saved', async () => {

@@ -2,7 +2,7 @@ import path from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
 import { EXTENSION, LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
 import type { OpenedFile, Saved, SavedAs, Theirs } from './contract.ts';
-import { backUp, digestAt, digestOf, keepAside, readText, writeWhole } from './disk.ts';
+import { backUp, digestAt, digestOf, driveOf, keepAside, onSameDrive, readText, writeWhole } from './disk.ts';
 import { isGone } from './diskFailure.ts';
 import { makeTurns } from './inTurn.ts';
 import { placeChosen, shownName, suggestedName } from './names.ts';
@@ -31,7 +31,7 @@ export async function openRecentFile(token: string): Promise<OpenedFile> {
 export async function openPlace(file: string): Promise<OpenedFile> {
   const { text, digest } = await readText(file, LARGEST_FILE_BYTES);
   await remember(file);
-  return { name: shownName(file), text, token: tokenFor({ path: file, digest, good: null, tried: null }) };
+  return { name: shownName(file), text, token: tokenFor({ path: file, digest, good: null, tried: null, drive: await driveOf(file) }) };
 }
 
 /** The page alone can tell whether a version opens: until it has said so, that version does not become the backup. */
@@ -69,11 +69,13 @@ export async function saveAs(window: BrowserWindow, name: string, text: string):
 
 /** Writes, and loses nobody's work: the last version that opened becomes the backup, what a stranger wrote is kept aside. */
 async function put(place: Place, present: string | null, text: string): Promise<string | null> {
+  if (present === null) await onSameDrive(place.path, place.drive);
   const aside = present === null || isOurs(place, present) ? null : shownName(await keepAside(place.path));
   if (present !== null && present === place.good) await backUp(place.path);
   place.tried = digestOf(text);
   await writeWhole(place.path, text);
   place.digest = place.tried;
+  place.drive = await driveOf(place.path);
   return aside;
 }
 

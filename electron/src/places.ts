@@ -9,6 +9,8 @@ export interface Place {
   good: string | null;
   /** Digest of what was last begun to be written: it may lie there though the disk did not confirm it. */
   tried: string | null;
+  /** The drive it was on, as the system numbers it; null: not known. */
+  drive: number | null;
 }
 
 /** Only places that came from a dialog, from the recent list, from the system or from kept work; the page knows their tokens. */
@@ -29,7 +31,7 @@ export function placeOf(token: string): Place {
 /** A place for a path where what lies there, by its digest, may be known from an earlier opening. */
 export function placeAt(path: string, present: string | null): Place {
   const known = [...places.values()].find((place) => place.path === path && place.digest === present);
-  return { path, digest: known?.digest ?? null, good: known?.good ?? null, tried: null };
+  return { path, digest: known?.digest ?? null, good: known?.good ?? null, tried: null, drive: null };
 }
 
 export const isOurs = ({ digest, tried }: Place, present: string): boolean => present === digest || present === tried;
