@@ -1,8 +1,8 @@
 import { planWindowLevels, type RatioWindow, type WindowBuying, type WindowLevels } from '../src/buying/index.ts';
+import { boreText, pumpText, wheelText } from '../src/buyWords.ts';
 import { fixed, type Plan, ratioText, type Say } from '../src/index.ts';
 import { ONE, whole } from '../src/ratio.ts';
 import { windowBuyingJson } from '../src/windowBuyingJson.ts';
-import { pumpText, wheelText } from './buyText.ts';
 import type { Call } from './flags.ts';
 import { table } from './optionTable.ts';
 import type { Window } from './windowFlag.ts';
@@ -76,5 +76,8 @@ function fewestLines(within: WindowBuying, word: string, ratio: (bPerA: RatioWin
 
 const planTexts = ({ plans, planPumps }: Pick<WindowBuying, 'plans' | 'planPumps'>, say: Say): readonly string[] =>
   plans.map((wheels, index) =>
-    [...wheels.map((wheel) => wheelText(wheel, say)), ...(planPumps[index] ?? []).map((pump) => pumpText(pump, say))].join(' + '),
+    [
+      ...wheels.map((wheel) => `${wheelText(wheel)}, ${boreText(wheel, say)}`),
+      ...(planPumps[index] ?? []).map((pump) => pumpText(pump, say)),
+    ].join(' + '),
   );

@@ -1,4 +1,5 @@
 import { asSheetCounts, exactRatioText, fixed, offRatioText, type Plan, ratioText, type Say, type ShopFile } from '../src/index.ts';
+import { teethText } from '../src/mountedWords.ts';
 import { type NearRatio, triedRatios } from '../src/nearRatios.ts';
 import { nearRatiosJson } from '../src/nearRatiosJson.ts';
 import { type Fraction, ONE } from '../src/ratio.ts';
@@ -47,7 +48,7 @@ function nearText(plan: Plan, written: string, bPerA: Fraction, near: readonly N
             offRatioText(ratio.offRatio, say, 3),
             ratio.inside === null ? '-' : ratio.inside ? 'inside' : 'outside',
             String(ratio.partsChanged),
-            ratio.first.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
+            teethText(ratio.first.teeth),
             `${pumpName('A', ratio.first.pumps.A)}, ${pumpName('B', ratio.first.pumps.B)}`,
           ]),
         ])),

@@ -3,6 +3,7 @@ import { offRatioText, ratioText, type Say, signedRangeText } from './format.ts'
 import { exact, senseWord } from './json.ts';
 import { layOption, type Mounted } from './layOut.ts';
 import { flowRangeText } from './materialReach.ts';
+import { mountedText } from './mountedWords.ts';
 import type { PlannedOption } from './option.ts';
 import { insideWord } from './optionWords.ts';
 import type { Plan } from './plan.ts';
@@ -25,9 +26,6 @@ export function laidBest(plan: Plan, best: Mounted, say: Say): LaidBest {
   const { ends } = flowOf(plan, option);
   return { option, flow_m3_per_s: ends && { from: ends.from.total.value, to: ends.to.total.value } };
 }
-
-/** Teeth stage by stage, as people say them. */
-export const teethWords = ({ stages }: PlannedOption): string => stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', ');
 
 const percent = (share: Fraction) => exact(share.mul(whole(100)));
 
@@ -83,7 +81,7 @@ export function bestOptionLines(targets: readonly Target[], say: Say): readonly 
         ratioText(R, say),
         offRatioText(option.offRatio, say, 3),
         insideWord(option.inside) ?? '-',
-        teethWords(option),
+        mountedText(target.plan, target.best),
         String(option.changed),
         flow === null ? 'none' : flowRangeText(flow.from, flow.to, say),
       ];

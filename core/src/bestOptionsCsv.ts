@@ -1,8 +1,9 @@
-import { laidBest, type Target, teethWords } from './bestOptions.ts';
+import { laidBest, type Target } from './bestOptions.ts';
 import { csvLines, writeCsv } from './file/csv.ts';
 import { spreadsheetText } from './file/spreadsheet.ts';
 import { fixed, type Say } from './format.ts';
 import { senseWord } from './json.ts';
+import { teethText } from './mountedWords.ts';
 import { insideWord } from './optionWords.ts';
 import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { amountText } from './shown.ts';
@@ -71,7 +72,7 @@ function rowOf(target: Target, say: Say, columns: number): readonly string[] {
     percent(option.offRatio, say),
     senseWord(option.offRatio),
     insideWord(option.inside) ?? 'no limits',
-    teethWords(option),
+    teethText(option.teeth),
     String(option.changed),
     String(option.purchases),
     spreadsheetText(`${option.pumps.A.name}, ${option.pumps.B.name}`),

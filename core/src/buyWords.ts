@@ -1,6 +1,8 @@
 import { type Buying, bestLevel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
 import { fixed, lengthText, type Say } from './format.ts';
+import { sidePumpText } from './mountedWords.ts';
 import { float, ratioOf } from './ratio.ts';
+import { amountText } from './shown.ts';
 
 // What is to be bought, as people read it.
 
@@ -32,7 +34,9 @@ export interface Bought {
   readonly pumps: readonly SidePump[] | null;
 }
 
-export const pumpText = ({ side, pump }: SidePump): string => `pump ${side} ${pump.name}`;
+/** A pump by what it is ordered by. */
+export const pumpText = ({ side, pump }: SidePump, say: Say): string =>
+  `${sidePumpText(side, pump.name)}, ${amountText(pump.displacement_m3_per_rev, 'displacement', say)}`;
 
 /**
  * All that a plan buys.
@@ -41,7 +45,10 @@ export const pumpText = ({ side, pump }: SidePump): string => `pump ${side} ${pu
  * @example boughtText({ purchases: [one 08B with 14 teeth], pumps: [PB5 of side B] })  // '08B 14 T and pump B PB5'
  */
 export const boughtText = ({ purchases, pumps }: Bought): string =>
-  [...(purchases.length === 0 ? [] : [wheelsText(wheelsOf(purchases))]), ...(pumps ?? []).map(pumpText)].join(' and ');
+  [
+    ...(purchases.length === 0 ? [] : [wheelsText(wheelsOf(purchases))]),
+    ...(pumps ?? []).map(({ side, pump }) => sidePumpText(side, pump.name)),
+  ].join(' and ');
 
 export const boughtCount = ({ purchases, pumps }: Bought): number => wheelsOf(purchases).length + (pumps?.length ?? 0);
 
@@ -120,6 +127,7 @@ export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: s
   const words = (many: number) => countOf(many, first.pumps !== null);
   const few = fewestPurchases === null || count === fewestPurchases ? '' : `, where ${words(fewestPurchases)} would do`;
   const which = planCount === 1 && !more ? boughtText(first) : `${planCount}${more ? ' or more' : ''} equal plans`;
-  const among = provenUpTo === null ? '' : `, among plans in which no material needs more than ${words(provenUpTo)}`;
-  return `The lowest price that serves all is ${priceText(price, currency, say)}, for ${words(count)}${few}${among}: ${which}.`;
+  const among = provenUpTo === null ? '' : `; no plan of up to ${words(provenUpTo)} is cheaper`;
+  const found = provenUpTo === null ? 'that serves all' : 'found that serves all';
+  return `The lowest price ${found} is ${priceText(price, currency, say)}, for ${words(count)}${few}: ${which}${among}.`;
 }

@@ -20,7 +20,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['checks', 'drift'],
   ['option'],
   ['band', 'choices', 'facts', 'file', 'layOut'],
-  ['logMarks', 'quick', 'sheet'],
+  ['logMarks', 'mountedWords', 'quick', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['firstOption', 'json', 'knownOnRule', 'windowPlans', 'rackChange', 'reachWords', 'standing'],
   ['buyWords', 'buyingJson', 'nearRatiosJson', 'reachJson'],

@@ -100,6 +100,15 @@ test('the lowest price, whether it takes as few wheels as can be, and where it c
   expect(priceSentence(none, null, say)).toBe('No lowest price: no plan was found that serves all.');
 });
 
+test('a lowest price that is not proven for every number of parts says how far it is', () => {
+  const { found } = planned(['l5'], 1, row('p1', 14, 14, '30'), row('p2', 37, 37, '25'));
+  if (found.cheapest === null) throw new Error('no price');
+  const short = { ...found, cheapest: { ...found.cheapest, provenUpTo: 3 } };
+  expect(plain(priceSentence(short, 'crowns', say))).toBe(
+    'The lowest price found that serves all is 25.00 crowns, for 1 wheel: 08B 37 T; no plan of up to 3 wheels is cheaper.',
+  );
+});
+
 test('where pumps are bought too, both are parts', () => {
   const row = { id: 'pb9', name: 'PB9', displacement: { value: '9.0', unit: 'cc/rev' } };
   const wanted = ['e12', 'l5'].flatMap(

@@ -1,6 +1,7 @@
 import { createSignal, onCleanup, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { offRatioText, ratioText } from '../../../../core/src/index.ts';
+import { teethText } from '../../../../core/src/mountedWords.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { useApp } from '../../state/app.ts';
@@ -38,7 +39,7 @@ export function OptionsPage() {
   const heard = () => {
     const chosen = app.solution.chosen();
     if (chosen === null) return '';
-    const teeth = chosen.stages.map((stage) => `${stage.teeth.driver} to ${stage.teeth.driven}`).join(', ');
+    const teeth = teethText(chosen.teeth);
     const place = insideWord(chosen.inside);
     return `Chosen: ${teeth}, ${ratioText(ONE.div(chosen.bPerA), app.say())}, ${offRatioText(chosen.offRatio, app.say(), 3)}${place === null ? '' : `, ${place}`}`;
   };

@@ -75,7 +75,7 @@ function Block(props: { readonly plan: WindowPlan }) {
         <For each={props.plan.pumps ?? []}>
           {(pump) => (
             <li>
-              {pumpText(pump)}: {windowGainText(pump, app.say())}
+              {pumpText(pump, app.say())}: {windowGainText(pump, app.say())}
             </li>
           )}
         </For>
