@@ -1,4 +1,4 @@
-import { type BuyingTarget, layBuying, planBuying, pricesOf, targetOf } from '../src/buying/index.ts';
+import { type BuyingTarget, type BuyingWish, layBuying, planBuying, pricesOf, targetOf } from '../src/buying/index.ts';
 import { buyingJson } from '../src/buyingJson.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { type Plan, SIDES } from '../src/plan.ts';
@@ -6,6 +6,7 @@ import { buyText } from './buyText.ts';
 import { buyWindow, windowOf } from './buyWindow.ts';
 import type { Call } from './flags.ts';
 import { priceOf } from './prices.ts';
+import { withProgress } from './progress.ts';
 import type { Window } from './windowFlag.ts';
 
 const SHOWN_PLANS = 5;
@@ -48,12 +49,13 @@ function buyForMaterials(file: ShopFile, call: Call): ReturnType<typeof buy> {
   const wish = wishOf(plan, call);
   // what is asked for goes before what the file says
   const priced = prices === null ? pricesOf(plan) : ({ teeth }: { readonly teeth: number }) => priceOf(prices, teeth);
-  const found = planBuying(targets, {
+  const asked: BuyingWish = {
     ...wish,
     ...(priced !== undefined && { priceOf: priced }),
     ...(pumpPrices !== null && { pumpPriceOf: ({ pump }) => pumpPrices.get(pump.id) ?? null }),
-  });
-  const laid = layBuying(targets, found, call.rows ?? SHOWN_PLANS);
+  };
+  const found = withProgress(process.stderr, 'planning', (hooks) => planBuying(targets, asked, hooks));
+  const laid = withProgress(process.stderr, 'laying out', (hooks) => layBuying(targets, found, call.rows ?? SHOWN_PLANS, hooks));
   const text = call.json
     ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`
     : buyText(targets, found, laid, { passedOver, priced: priced !== undefined, pumps: wish.pumps, say: call.say });

@@ -1,3 +1,4 @@
+import { percentText } from '../src/format.ts';
 import { exactRatioText, fixed, type Plan, ratioText, type Say } from '../src/index.ts';
 import { buildOf } from '../src/layOut.ts';
 import { flowText } from '../src/materialReach.ts';
@@ -26,7 +27,7 @@ export function reachAnswer(plan: Plan, window: Window, call: Call) {
   return { lines, json: () => reachJson(plan, shown), served };
 }
 
-const percent = (share: Fraction, say: Say): string => `${fixed(share.mul(100), 3, say)} %`;
+const percent = (share: Fraction, say: Say): string => percentText(share, say, 3);
 
 function linesOf(plan: Plan, reach: Reach, say: Say): readonly string[] {
   const { wish, smallest, largest, worst, widest, weightFactor } = reach;
