@@ -1,7 +1,8 @@
 import { flowOf } from './flow.ts';
 import { offRatioText, ratioText, type Say, signedRangeText } from './format.ts';
-import { exact, senseWord } from './json.ts';
-import { layOption, type Mounted } from './layOut.ts';
+import { exact } from './json.ts';
+import { madeJson, mountedJson } from './jsonParts.ts';
+import { layOption, type Mounted, mountedOf } from './layOut.ts';
 import { flowRangeText } from './materialReach.ts';
 import { mountedText } from './mountedWords.ts';
 import type { PlannedOption } from './option.ts';
@@ -38,22 +39,17 @@ export function bestOptionsJson(targets: readonly Target[], say: Say) {
     const limits = mix.limits && { lowOffRatio_percent: percent(mix.limits.low), highOffRatio_percent: percent(mix.limits.high) };
     const { written, basis } = mix.sheet;
     const wanted = { written, basis, ratioAPerBByVolume: exact(ONE.div(mix.wantedBPerA)), limits };
-    return { material, missing: [], wanted, best: target.best && bestJson(laidBest(target.plan, target.best, say)) };
+    return { material, missing: [], wanted, best: target.best && bestJson(target.plan, laidBest(target.plan, target.best, say)) };
   });
 }
 
-function bestJson({ option, flow_m3_per_s: flow }: LaidBest) {
+function bestJson(plan: Plan, { option, flow_m3_per_s: flow }: LaidBest) {
   return {
     inside: option.inside,
-    ratioAPerBByVolume: exact(ONE.div(option.bPerA)),
-    ratioBPerAByVolume: exact(option.bPerA),
-    offRatio: exact(option.offRatio),
-    offRatio_percent: percent(option.offRatio),
-    sense: senseWord(option.offRatio),
+    ...madeJson(option.bPerA, option.offRatio),
     partsChanged: option.changed,
     purchases: option.purchases,
-    pumps: { A: option.pumps.A.id, B: option.pumps.B.id },
-    stages: option.stages.map(({ stage, teeth }) => ({ stage: stage.id, driverTeeth: teeth.driver, drivenTeeth: teeth.driven })),
+    ...mountedJson(plan, mountedOf(option)),
     flow: flow && { from: metricAmount(flow.from, 'flow'), to: metricAmount(flow.to, 'flow') },
   };
 }

@@ -23,6 +23,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['logMarks', 'mountedWords', 'quick', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['firstOption', 'json', 'knownOnRule', 'windowPlans', 'rackChange', 'reachWords', 'standing'],
+  ['jsonParts'],
   ['buyWords', 'buyingJson', 'nearRatiosJson', 'reachJson'],
   ['index', 'optionList', 'productText', 'windowBuyingJson', 'windowWords'],
   ['optionWords'],
