@@ -1,4 +1,4 @@
-import { type Buying, bestLevel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
+import { type Buying, bestLevel, type CountedWheel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
 import { fixed, lengthText, type Say } from './format.ts';
 import { sidePumpText } from './mountedWords.ts';
 import { float, ratioOf } from './ratio.ts';
@@ -25,12 +25,12 @@ export function wheelsText(wheels: readonly Wheel[]): string {
 }
 
 /** The wheels of a plan; one of which several are bought stands there as often. */
-export const wheelsOf = (purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[]): readonly Wheel[] =>
+export const wheelsOf = (purchases: readonly CountedWheel[]): readonly Wheel[] =>
   purchases.flatMap(({ wheel, quantity }) => Array<Wheel>(quantity).fill(wheel));
 
 /** What a plan buys: wheels, and pumps where these have to be bought. */
 export interface Bought {
-  readonly purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[];
+  readonly purchases: readonly CountedWheel[];
   readonly pumps: readonly SidePump[] | null;
 }
 
