@@ -9,8 +9,8 @@ import {
   type Say,
   signed,
 } from '../src/index.ts';
-import { teethText } from '../src/mountedWords.ts';
 import { ONE } from '../src/ratio.ts';
+import { teethText } from '../src/teethWords.ts';
 
 export type Row = readonly string[];
 

@@ -10,9 +10,9 @@ import {
   signed,
 } from '../src/index.ts';
 import { mountedOf } from '../src/layOut.ts';
-import { teethText } from '../src/mountedWords.ts';
 import { type Order, orderedOptions, orderNote } from '../src/optionList.ts';
 import { ONE } from '../src/ratio.ts';
+import { teethText } from '../src/teethWords.ts';
 import { table, tableOf } from './optionTable.ts';
 
 /** The answer as a page of text for a terminal. */

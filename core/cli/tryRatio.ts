@@ -1,9 +1,9 @@
 import { asSheetCounts, exactRatioText, fixed, offRatioText, type Plan, ratioText, type Say, type ShopFile } from '../src/index.ts';
-import { teethText } from '../src/mountedWords.ts';
 import { type NearRatio, triedRatios } from '../src/nearRatios.ts';
 import { nearRatiosJson } from '../src/nearRatiosJson.ts';
 import { type Fraction, ONE } from '../src/ratio.ts';
 import type { Reading } from '../src/reading.ts';
+import { teethText } from '../src/teethWords.ts';
 import { readTried, triedByVolume, writingOf } from '../src/triedRatio.ts';
 import type { Call } from './flags.ts';
 import { table } from './optionTable.ts';

@@ -3,10 +3,10 @@ import { csvLines, writeCsv } from './file/csv.ts';
 import { spreadsheetText } from './file/spreadsheet.ts';
 import { fixed, type Say } from './format.ts';
 import { senseWord } from './json.ts';
-import { teethText } from './mountedWords.ts';
 import { insideWord } from './optionWords.ts';
 import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { amountText } from './shown.ts';
+import { teethText } from './teethWords.ts';
 
 const RATIO_PLACES = 6;
 const PERCENT_PLACES = 4;

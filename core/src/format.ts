@@ -161,9 +161,9 @@ export function temperatureText(value_K: Fraction, say: Say): string {
   return degrees.replace(/[.,]0$/, '') + printedUnit(unit);
 }
 
-/** The places given, or as many as show two digits of a size above zero that they would round to nothing. */
+/** The places given, or as many as show two digits of a size that they would round to nothing. */
 function placesToShow(size: Fraction, places: number): number {
-  if (/[1-9]/.test(digits(size, places))) return places;
+  if (size.n === 0n || /[1-9]/.test(digits(size, places))) return places;
   let first = places;
   while (size.n * 10n ** BigInt(first) < size.d) first++;
   return first + 1;
@@ -193,7 +193,7 @@ export function offRatioText(e: Fraction, say: Say, places = 2): string {
  */
 export function percentText(share: Fraction, say: Say, places = 2): string {
   const percent = share.mul(HUNDRED);
-  return `${fixed(percent, percent.n === 0n ? places : placesToShow(percent, places), say)}${NO_BREAK_SPACE}%`;
+  return `${fixed(percent, placesToShow(percent, places), say)}${NO_BREAK_SPACE}%`;
 }
 
 /** Stands beside an off-ratio that is shown with its sign. */

@@ -1,16 +1,9 @@
 import type { Mounted } from './layOut.ts';
-import { type Plan, SIDES, type Teeth } from './plan.ts';
+import { type Plan, SIDES } from './plan.ts';
+import { teethText } from './teethWords.ts';
 import { fittedPumps } from './train.ts';
 
 // What an option mounts, in the few words of a table.
-
-/**
- * Teeth stage by stage, as people say them.
- *
- * @source our choice of words
- * @example teethText([{ driver: 23, driven: 25 }])  // '23 to 25'
- */
-export const teethText = (teeth: readonly Teeth[]): string => teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', ');
 
 /** A pump by its side and name. */
 export const sidePumpText = (side: string, name: string): string => `pump ${side} ${name}`;

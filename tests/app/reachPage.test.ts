@@ -152,7 +152,7 @@ test('an answer that comes while the cursor is in an end of the window waits unt
 test('at 320 px the words beneath the ratio band lie within the window and apart', async () => {
   await opened();
   await page.setViewportSize({ width: 320, height: 700 });
-  const words = page.locator('.underrule span').filter({ hasText: /./ });
+  const words = page.locator('.band .key span').filter({ hasText: /./ });
   const boxes = await words.evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
   expect(boxes.length).toBe(2);
   for (const { left, right } of boxes) expect([left >= 0, right <= 320]).toEqual([true, true]);

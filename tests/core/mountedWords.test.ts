@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { mountedText, teethText } from '../../core/src/mountedWords.ts';
+import { mountedText } from '../../core/src/mountedWords.ts';
+import { teethText } from '../../core/src/teethWords.ts';
 import { demoPlan } from '../file/demoPlan.ts';
 
 const spare = { id: 'pb3', name: 'PB3', displacement: { value: '3', unit: 'cc/rev' } };

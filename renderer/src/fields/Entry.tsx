@@ -47,7 +47,7 @@ export function Entry(props: EntryProps) {
     on(
       () => props.text,
       () => {
-        if (props.answered !== true || document.activeElement?.id !== id) follow();
+        if (!props.answered || document.activeElement?.id !== id) follow();
       },
       { defer: true },
     ),
@@ -87,7 +87,7 @@ export function Entry(props: EntryProps) {
         onBlur={() => {
           app.shop.pause();
           // What cannot be read stays, so that it can be mended.
-          if (props.answered === true && trouble() === null) follow();
+          if (props.answered && !trouble()) follow();
         }}
       />
       <Show when={reading()}>

@@ -92,8 +92,8 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
         <Pointer spot={chosenSpot()} solid />
       </svg>
       {/* Not drawn: on a narrow window it takes several lines. */}
-      <p class="underrule">
-        <span class="faint">
+      <p class="key">
+        <span>
           above: A : B by volume · below: B per 100 A by {app.solution.answered()?.plan.mix.sheet.basis} · more B to the left · solid:
           chosen, with its worst case; hollow: fitted
         </span>

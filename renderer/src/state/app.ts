@@ -79,7 +79,7 @@ export interface App {
   readonly askBuy: (asked: BuyAsked) => void;
   /** Purchases as planned last, by the id of their machine. */
   readonly purchases: () => ReadonlyMap<string, KeptPlans>;
-  readonly keepPurchases: (machine: string, plans: KeptPlans) => void;
+  readonly keepPurchases: (plans: ReadonlyMap<string, KeptPlans>) => void;
   readonly quoteAsked: () => QuoteAsked;
   readonly askQuote: (asked: QuoteAsked) => void;
   /** Prints what stands on the page, where that is no change sheet; null where it is. */
@@ -110,6 +110,7 @@ export function useApp(): App {
 
 /** Two per cent is what most data sheets allow. */
 const REACH: ReachAsked = { low: '', high: '', tolerance: '2' };
+const NO_PLANS: ReadonlyMap<string, KeptPlans> = new Map();
 const QUOTE: QuoteAsked = { customer: '', note: '', days: '' };
 
 const BUY: BuyAsked = { whole: false, without: [], most: 3, teeth: '' };
@@ -125,7 +126,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [material, pickMaterial] = createSignal(0);
   const [reachAsked, askReach] = createSignal(REACH);
   const [buyAsked, askBuy] = createSignal(BUY);
-  const [purchases, setPurchases] = createSignal<ReadonlyMap<string, KeptPlans>>(new Map());
+  const [purchases, keepPurchases] = createSignal(NO_PLANS);
   const [quoteAsked, askQuote] = createSignal(QUOTE);
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
@@ -164,7 +165,7 @@ export function createApp(host: Host, files: PageFiles): App {
     buyAsked,
     askBuy: (asked) => void askBuy(asked),
     purchases,
-    keepPurchases: (machine, plans) => void setPurchases((kept) => new Map(kept).set(machine, plans)),
+    keepPurchases: (plans) => void keepPurchases(plans),
     quoteAsked,
     askQuote: (asked) => void askQuote(asked),
     ownPrint,
@@ -220,7 +221,7 @@ export function createApp(host: Host, files: PageFiles): App {
     pickMaterial(0);
     askReach(REACH);
     askBuy(BUY);
-    setPurchases(new Map());
+    keepPurchases(NO_PLANS);
     askQuote(QUOTE);
     // A file with holes opens where they are filled.
     void show(solution.plan()?.ok ? 'options' : 'machine');

@@ -1,9 +1,9 @@
 import { For, Show } from 'solid-js';
 import { asSheetCounts, fixed, offRatioText } from '../../../../core/src/index.ts';
 import { offRatio } from '../../../../core/src/mixRatio.ts';
-import { teethText } from '../../../../core/src/mountedWords.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { exactText, ONE, ratioOf } from '../../../../core/src/ratio.ts';
+import { teethText } from '../../../../core/src/teethWords.ts';
 import { useApp } from '../../state/app.ts';
 import type { SentNear } from '../../state/messages.ts';
 import type { Near } from '../../state/tried.ts';

@@ -1,9 +1,9 @@
 import { createSignal, onCleanup, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { offRatioText, ratioText } from '../../../../core/src/index.ts';
-import { teethText } from '../../../../core/src/mountedWords.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
+import { teethText } from '../../../../core/src/teethWords.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/options.css';
 import { Head } from './Head.tsx';

@@ -1,5 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
-import { teethText } from '../../../../core/src/mountedWords.ts';
+import { teethText } from '../../../../core/src/teethWords.ts';
 import { useApp } from '../../state/app.ts';
 
 /** Sheets as they were printed, newest first; what is kept never changes with the machine. */
