@@ -58,7 +58,13 @@ function buyForMaterials(file: ShopFile, call: Call): ReturnType<typeof buy> {
   const laid = withProgress(process.stderr, 'laying out', (hooks) => layBuying(targets, found, call.rows ?? SHOWN_PLANS, hooks));
   const text = call.json
     ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`
-    : buyText(targets, found, laid, { passedOver, priced: priced !== undefined, pumps: wish.pumps, say: call.say });
+    : buyText(targets, found, laid, {
+        passedOver,
+        most: wish.mostPurchases,
+        priced: priced !== undefined,
+        pumps: wish.pumps,
+        say: call.say,
+      });
   return { ok: true, value: { text, allServed: found.fewestPurchases !== null }, findings: [] };
 }
 

@@ -1,5 +1,5 @@
 import { type Buying, type BuyingTarget, bestLevel, type LaidBuying, type LaidPlan } from '../src/buying/index.ts';
-import { boreText, gainText, priceText, pumpText, wheelsOf, wheelsText } from '../src/buyWords.ts';
+import { boreText, gainText, priceText, pumpText, shortText, wheelsOf, wheelsText } from '../src/buyWords.ts';
 import { exactRatioText, offRatioText, ratioText, type Say } from '../src/index.ts';
 import { mountedText } from '../src/mountedWords.ts';
 import { ONE } from '../src/ratio.ts';
@@ -8,6 +8,8 @@ import { table } from './optionTable.ts';
 interface Words {
   /** Materials without limits. */
   readonly passedOver: readonly string[];
+  /** As many were asked for. */
+  readonly most: number;
   readonly priced: boolean;
   /** Whether pumps that are not fitted have to be bought. */
   readonly pumps: boolean;
@@ -19,10 +21,11 @@ export function buyText(
   targets: readonly BuyingTarget[],
   found: Buying,
   laid: LaidBuying,
-  { passedOver, priced, pumps, say }: Words,
+  { passedOver, most, priced, pumps, say }: Words,
 ): string {
   const plan = targets[0]?.plan;
   const best = bestLevel(found);
+  const short = found.fewestPurchases === null ? shortText(found.mostPurchases, most, pumps) : null;
   const lines = [
     `${plan?.machine.name}, ${plan?.rack?.name ?? 'no rack'}${plan?.invented ? ' (invented example)' : ''}`,
     `Up to ${found.mostPurchases} ${partsWord(pumps)} to buy${teethText(plan?.choice.teeth ?? null, pumps)}; a material is served where an option inside its limits can be built`,
@@ -46,11 +49,14 @@ export function buyText(
         noGain ? 'no gain' : String(planCount),
       ]),
     ]),
+    ...(short === null ? [] : ['', short]),
     ...(found.unserved.length === 0 ? [] : ['', `Served by no such plan: ${names(targets, found.unserved)}.`]),
     '',
-    best.purchases === 0
-      ? 'Nothing need be bought for what can be served.'
-      : `Fewest ${partsWord(pumps)}, whatever they cost: ${best.purchases}${found.fewestPurchases === null ? ', for as many materials as can be served' : ''}`,
+    best.servedCount === 0
+      ? 'Nothing is served; with what is at hand:'
+      : best.purchases === 0
+        ? 'Nothing need be bought for what can be served.'
+        : `Fewest ${partsWord(pumps)}, whatever they cost: ${best.purchases}${found.fewestPurchases === null ? ', for as many materials as can be served' : ''}`,
     ...planLines(targets, laid.fewest, best.planCount, say),
     ...(priced ? cheapestLines(targets, found, laid.cheapest, say) : []),
   ];

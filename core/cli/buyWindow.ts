@@ -1,5 +1,5 @@
 import { planWindowLevels, type RatioWindow, type WindowBuying, type WindowLevels } from '../src/buying/index.ts';
-import { boreText, pumpText, wheelText } from '../src/buyWords.ts';
+import { boreText, pumpText, shortText, wheelText } from '../src/buyWords.ts';
 import { percentText } from '../src/format.ts';
 import { type Plan, ratioText, type Say } from '../src/index.ts';
 import { ONE } from '../src/ratio.ts';
@@ -26,7 +26,7 @@ export function buyWindow(plan: Plan, window: RatioWindow, wish: Wish, call: Cal
   const found = withProgress(process.stderr, 'planning', (hooks) => planWindowLevels(plan, window, wish, hooks));
   const text = call.json
     ? `${JSON.stringify(windowBuyingJson(plan, window, found), null, 2)}\n`
-    : windowText(plan, window, found, { pumps: wish.pumps, say: call.say });
+    : windowText(plan, window, found, { ...wish, say: call.say });
   return { text, allServed: found.within.fewestPurchases !== null };
 }
 
@@ -34,10 +34,11 @@ function windowText(
   plan: Plan,
   window: RatioWindow,
   { levels, within }: WindowLevels,
-  { pumps, say }: { pumps: boolean; say: Say },
+  { pumps, mostPurchases, say }: Wish & { readonly say: Say },
 ): string {
   const ratio = (bPerA: RatioWindow['low']) => ratioText(ONE.div(bPerA), say);
   const word = pumps ? 'parts' : 'wheels';
+  const short = shortText(within.mostPurchases, mostPurchases, pumps);
   const lines = [
     `${plan.machine.name}, ${plan.rack?.name ?? 'no rack'}${plan.invented ? ' (invented example)' : ''}`,
     `Every ratio A to B by volume from ${ratio(window.high)} to ${ratio(window.low)} within ${percentText(window.tolerance, say)} of B per A`,
@@ -53,6 +54,7 @@ function windowText(
         planTexts(level, say)[0] ?? '',
       ]),
     ]),
+    ...(short === null ? [] : ['', short]),
     '',
     ...fewestLines(within, word, ratio, say),
   ];

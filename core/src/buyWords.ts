@@ -56,6 +56,15 @@ export const boughtCount = ({ purchases, pumps }: Bought): number => wheelsOf(pu
 export const countOf = (count: number, pumps: boolean): string => `${count} ${pumps ? 'part' : 'wheel'}${count === 1 ? '' : 's'}`;
 
 /**
+ * What is said where there was no room to look at as many parts as were asked for; null where there was.
+ *
+ * @source our choice of words
+ * @example shortText(5, 8, false)  // 'Plans of more than 5 wheels were not looked at: they are too many.'
+ */
+export const shortText = (lookedCount: number, askedCount: number, pumps: boolean): string | null =>
+  lookedCount >= askedCount ? null : `Plans of more than ${countOf(lookedCount, pumps)} were not looked at: they are too many.`;
+
+/**
  * A price in the money of the shop.
  *
  * @param price     in hundredths
@@ -98,7 +107,9 @@ export function materialsSentences(found: Buying, names: readonly string[], pump
   if (all) return [first];
   const never = named(names, found.unserved);
   const none = `No plan of up to ${countOf(found.mostPurchases, pumps)}`;
-  return [first, never === '' ? `${none} serves all of them at once.` : `${none} brings these inside their limits: ${never}.`];
+  const nothing = `${none} brings these inside their limits: ${never}.`;
+  if (servedCount === 0) return [nothing];
+  return [first, never === '' ? `${none} serves all of them at once.` : nothing];
 }
 
 /** What one part of a plan is good for. */

@@ -161,3 +161,16 @@ test('where no wheel may change, what no purchase serves is still told', () => {
   // 21 to 30 teeth with 12 and 6 cc/rev make 20 : 7 and nothing else, which is furthest from 2 : 1
   expect(ran.out).toContain('They cannot serve all of these: 2.0000 : 1.');
 });
+
+test('more parts than there is room for are not passed over in silence', () => {
+  const wish = ['--machine', 'bench-1', '--teeth', '13-60', '--most', '8'] as const;
+  const short = 'Plans of more than 5 wheels were not looked at: they are too many.';
+  const window = ratiowright('buy', 'demo.ratiowright', ...wish, '--window', '2:3', '--tolerance', '1');
+  expect([window.exit, window.out.split('\n').includes(short)]).toEqual([1, true]);
+  const file = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-buy-')), 'tight.ratiowright');
+  writeFileSync(file, demoWith([['materials', 0, 'limits'], { definition: '% of B per A', low: '-0.01', high: '0.01' }]));
+  const e12 = ratiowright('buy', file, ...wish, '--materials', 'e12');
+  expect([e12.exit, e12.out.split('\n').includes(short)]).toEqual([1, true]);
+  expect(e12.out).toContain('Nothing is served; with what is at hand:');
+  expect(e12.out).not.toContain('Nothing need be bought');
+});

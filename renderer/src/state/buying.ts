@@ -10,7 +10,7 @@ import type { ReachState, ShopMaterial } from './reach.ts';
 import { revived } from './revive.ts';
 
 /** Plans of purchases with what they were made for; they stay in sight when that has changed. */
-export type FoundPlans = { readonly plan: Plan } & (
+export type FoundPlans = { readonly plan: Plan; readonly most: number } & (
   | { readonly kind: 'materials'; readonly materials: readonly ShopMaterial[]; readonly plans: MaterialPlans }
   | { readonly kind: 'window'; readonly window: WantedWindow; readonly plans: WindowPlans }
 );
@@ -83,12 +83,12 @@ export function createBuying(app: App, reach: ReachState, buyable: () => Buyable
       const [file, may, wanted, materials] = [app.shop.snapshot(), buyable(), asked(), chosen()];
       if (file === null || may?.ok !== true || wanted === null) return;
       const { plan } = may;
-      const keep = (plans: KeptPlans) => app.keepPurchases(plan.machine.id, plans);
+      const keep = (plans: KeptPlans) => app.keepPurchases(new Map(app.purchases()).set(plan.machine.id, plans));
       jobs.plan({ file, selection: app.selection(), say: app.say() });
       setProgress(0);
       const take = (answer: BuyAnswer) => {
         setProgress(null);
-        const of = { plan, asked: name(wanted) };
+        const of = { plan, most: wanted.wish.most, asked: name(wanted) };
         if (answer.kind === 'materials') keep({ ...of, kind: 'materials', materials, plans: revived(answer.plans) });
         if (answer.kind === 'window' && wanted.kind === 'window')
           keep({ ...of, kind: 'window', window: wanted.window, plans: revived(answer.plans) });

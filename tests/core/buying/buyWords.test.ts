@@ -11,6 +11,7 @@ import {
   materialsSentences,
   priceSentence,
   priceText,
+  shortText,
   wheelsOf,
   wheelsText,
 } from '../../../core/src/buyWords.ts';
@@ -87,6 +88,14 @@ test('nothing to buy, one material, and what cannot be served', () => {
     'Nothing to buy: the rack as it is brings 1 of 2 materials inside their limits.',
     'No plan of up to 1 wheel brings these inside their limits: L5.',
   ]);
+});
+
+test('what serves nothing is not called nothing to buy, and what was not looked at is said', () => {
+  const never = planBuying(targets(['l5']), { teeth: { from: 20, to: 24 }, mostPurchases: 1 });
+  expect(materialsSentences(never, ['L5'], false)).toEqual(['No plan of up to 1 wheel brings these inside their limits: L5.']);
+  expect(shortText(5, 8, false)).toBe('Plans of more than 5 wheels were not looked at: they are too many.');
+  expect(shortText(1, 2, true)).toBe('Plans of more than 1 part were not looked at: they are too many.');
+  expect(shortText(3, 3, false)).toBeNull();
 });
 
 test('the lowest price, whether it takes as few wheels as can be, and where it cannot be told', () => {
