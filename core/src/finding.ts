@@ -75,7 +75,6 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   shafts: 'shaft',
   pumps: 'pump',
   pieces: 'piece',
-  prices: 'price',
   changeSheets: 'change sheet',
   quotePages: 'quote page',
   ratioChecks: 'ratio check',
@@ -117,15 +116,6 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   outsideDiameter: 'outside diameter',
   insideDiameter: 'inside diameter',
   centreDistance: 'centre distance',
-  fittedOn: 'fitted on',
-  validUntil: 'valid until',
-  densityUncertainty: 'density uncertainty',
-  temperatureUncertainty: 'temperature uncertainty',
-  chainLength: 'chain length',
-  invented: 'invented example',
-  anyPump: 'any pump',
-  openShared: 'shared stages open',
-  asMeasured: 'as measured',
 };
 
 /** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */

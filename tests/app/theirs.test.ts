@@ -135,11 +135,14 @@ test('what is typed while a save is under way is not taken for saved', async () 
     go = resolve;
   });
   const save = app.stage.handlers.get('save');
+  let called = false;
   app.stage.handlers.set('save', async (...args) => {
+    called = true;
     await held;
     return save?.(...args);
   });
   await app.page.keyboard.press('Control+s');
+  await expect.poll(() => called).toBe(true);
   await renameMachine(app.page, 'Later');
   go();
   await expect.poll(content).toContain('"Mine"');

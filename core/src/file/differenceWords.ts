@@ -7,8 +7,22 @@ export type IdRow = Readonly<Record<string, unknown>> & { readonly id: string };
 
 export const isRow = (json: unknown): json is IdRow => isObject(json) && typeof json.id === 'string';
 
+/** Words for keys of which no finding speaks. */
+const MORE_WORDS: Readonly<Record<string, string>> = {
+  prices: 'price',
+  fittedOn: 'fitted on',
+  validUntil: 'valid until',
+  densityUncertainty: 'density uncertainty',
+  temperatureUncertainty: 'temperature uncertainty',
+  chainLength: 'chain length',
+  invented: 'invented example',
+  anyPump: 'any pump',
+  openShared: 'shared stages open',
+  asMeasured: 'as measured',
+};
+
 /** A key of the file in words, as `take-up`. */
-export const keyWords = (key: string): string => placeText([key]);
+export const keyWords = (key: string): string => MORE_WORDS[key] ?? placeText([key]);
 
 /** A row as people call it: `stage s1`, `piece 08B, 21 teeth`; by its name, else by what tells it from its neighbours, else by its id. */
 export function rowWords(list: string, row: IdRow): string {

@@ -1,4 +1,5 @@
 import type { BrowserFiles, FilePlace } from './browserFiles.ts';
+import { textOf } from './fileText.ts';
 import type { Host, LeftWork, Work } from './host.ts';
 
 // Unsaved work in the browser's own database. Each page keeps its work under an id and holds a lock of that name as long as it lives, so that another page can tell what is left behind from what somebody is at.
@@ -67,7 +68,7 @@ async function leftWork({ place, ...work }: Row): Promise<LeftWork> {
 async function presentText(handle: FileSystemFileHandle): Promise<string | null> {
   try {
     const granted = (await handle.queryPermission?.({ mode: 'read' })) ?? 'granted';
-    return granted === 'granted' ? await (await handle.getFile()).text() : null;
+    return granted === 'granted' ? await textOf(await handle.getFile()) : null;
   } catch {
     return null;
   }
