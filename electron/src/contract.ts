@@ -3,6 +3,8 @@ export interface OpenedFile {
   readonly name: string;
   readonly text: string;
   readonly token: string;
+  /** The name of the backup that lies beside it; null where there is none. */
+  readonly backup: string | null;
 }
 
 /** A file that somebody else wrote to since it was opened: nothing was written over it. */

@@ -7,7 +7,7 @@ import { namedBeside, shownName } from './names.ts';
 import { clearParts, replace, withOpen } from './replace.ts';
 
 /** What lay at a place, and the digest by which a later change shows. */
-export interface Reading {
+interface Reading {
   readonly text: string;
   readonly digest: string;
 }
@@ -68,9 +68,17 @@ export function writeWhole(file: string, content: string | Uint8Array): Promise<
   });
 }
 
+const BACKUP = 'backup';
+
 /** Keeps a copy of what lies at a place as its one backup, in place of the one before. */
 export function backUp(file: string): Promise<void> {
-  return copyTo(file, async (target) => namedBeside(target, 'backup'));
+  return copyTo(file, async (target) => namedBeside(target, BACKUP));
+}
+
+/** The name of that backup; null where there is none. */
+export async function backupOf(file: string): Promise<string | null> {
+  const backup = namedBeside(await targetOf(file), BACKUP);
+  return (await stat(backup).catch(() => null)) === null ? null : shownName(backup);
 }
 
 /** Keeps a copy of what lies at a place under a name that nothing has yet; returns that name. */

@@ -2,7 +2,7 @@ import path from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
 import { EXTENSION, LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
 import type { OpenedFile, Saved, SavedAs, Theirs } from './contract.ts';
-import { backUp, digestAt, digestOf, driveOf, keepAside, onSameDrive, readText, writeWhole } from './disk.ts';
+import { backUp, backupOf, digestAt, digestOf, driveOf, keepAside, onSameDrive, readText, writeWhole } from './disk.ts';
 import { isGone } from './diskFailure.ts';
 import { makeTurns } from './inTurn.ts';
 import { placeChosen, shownName, suggestedName } from './names.ts';
@@ -31,7 +31,8 @@ export async function openRecentFile(token: string): Promise<OpenedFile> {
 export async function openPlace(file: string): Promise<OpenedFile> {
   const { text, digest } = await readText(file, LARGEST_FILE_BYTES);
   await remember(file);
-  return { name: shownName(file), text, token: tokenFor({ path: file, digest, good: null, tried: null, drive: await driveOf(file) }) };
+  const token = tokenFor({ path: file, digest, good: null, tried: null, drive: await driveOf(file) });
+  return { name: shownName(file), text, token, backup: await backupOf(file) };
 }
 
 /** The page alone can tell whether a version opens: until it has said so, that version does not become the backup. */

@@ -55,7 +55,7 @@ const openRecent = (token: string) =>
 test('opening shows shop files only, and gives name, text and a token that is no path', async () => {
   app = await launch(browser, { open: [place('shop.ratiowright', 'text ü')] });
   const opened = await open();
-  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'text ü', token: expect.stringMatching(/^[0-9a-f-]{36}$/) });
+  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'text ü', token: expect.stringMatching(/^[0-9a-f-]{36}$/), backup: null });
   expect(options('open-dialog')).toEqual([
     expect.objectContaining({ filters: [{ name: 'Shop files', extensions: ['ratiowright'] }], properties: ['openFile'] }),
   ]);

@@ -90,7 +90,7 @@ test('with file handles, a file is opened, written back and saved under another 
   await start(true);
   await pick('shop.ratiowright', '\ufefffirst');
   const opened = await page.evaluate(() => window.host.open());
-  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'first', token: expect.stringMatching(/^[0-9a-f-]{36}$/) });
+  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'first', token: expect.stringMatching(/^[0-9a-f-]{36}$/), backup: null });
   const token = opened?.token ?? '';
   for (const text of ['second', 'third'])
     expect(await page.evaluate(([to, what]) => window.host.save('shop.ratiowright', what, to, null), [token, text] as const)).toEqual({

@@ -5,6 +5,7 @@ import axe from 'axe-core';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { type Launched, launch } from '../harness/launch.ts';
+import { preventable } from '../harness/window.ts';
 import { startBrowser } from './browser.ts';
 import { openOffered, renameMachine } from './journey.ts';
 
@@ -110,6 +111,32 @@ test('a file that became unreadable is never written over: it can be set aside, 
   await choose('Keep mine, theirs set aside');
   await expect.poll(nav).toBe('bench.ratiowright · saved');
   expect(content('bench.aside 1.ratiowright')).toBe('{"format": "ratiowright shop file", "version": 1,,');
+});
+
+test('a file that is damaged is not opened, and the message names the backup; the one that is open stays', async () => {
+  await app.page.keyboard.press('Control+s');
+  await expect.poll(nav).toBe('bench.ratiowright · saved');
+  writeFileSync(file, '{"format":');
+  app.stage.answers.open.push({ canceled: false, filePaths: [file] });
+  await app.page.keyboard.press('Control+o');
+  await expect
+    .poll(notice)
+    .toBe(
+      'bench.ratiowright was not opened. the file: The file is damaged: line 1, column 11 should have a value. The last version that opened lies beside it as bench.backup.ratiowright.',
+    );
+  expect(await nav()).toBe('bench.ratiowright · saved');
+  expect([content(), content('bench.backup.ratiowright')]).toEqual(['{"format":', readFileSync(DEMO, 'utf8')]);
+});
+
+test('what the system hands over while a question is open waits for the answer', async () => {
+  await meet(THEIRS);
+  const other = path.join(home, 'other.ratiowright');
+  copyFileSync(DEMO, other);
+  app.standIn.app.emit('second-instance', preventable({}), ['program', other], home);
+  await choose('Go back');
+  await expect.poll(() => dialog().textContent()).toContain('bench.ratiowright is not saved. If another file takes its place');
+  await choose('Lose the changes');
+  await expect.poll(nav).toBe('other.ratiowright · saved');
 });
 
 test('a drive that vanished is told, the work is still in the window, and saving goes on once it is back', async () => {

@@ -10,13 +10,14 @@ import '../style/dialogs.css';
 export function askIn<T>(onEsc: T, body: (answer: (choice: T) => void) => JSX.Element): Promise<T> {
   const place = document.body.appendChild(document.createElement('div'));
   return new Promise((resolve) => {
+    let dialog: HTMLDialogElement | undefined;
     const answer = (choice: T) => {
-      close();
+      dialog?.close();
+      dispose();
       place.remove();
       resolve(choice);
     };
-    const close = render(() => {
-      let dialog: HTMLDialogElement | undefined;
+    const dispose = render(() => {
       onMount(() => dialog?.showModal());
       return (
         <dialog

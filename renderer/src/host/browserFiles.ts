@@ -60,13 +60,13 @@ export function createFiles(): BrowserFiles {
     if (window.showOpenFilePicker === undefined) {
       const file = await upload();
       // No place belongs to the token: saving such a file downloads it.
-      return file === null ? null : { name: file.name, text: await textOf(file), token: '' };
+      return file === null ? null : { name: file.name, text: await textOf(file), token: '', backup: null };
     }
     const handle = await unlessCancelled(window.showOpenFilePicker({ types: TYPES }).then(([first]) => first));
     if (handle === null || handle === undefined) return null;
     const file = await handle.getFile();
     const text = await textOf(file);
-    return { name: file.name, text, token: tokenFor({ handle, digest: await digestOf(file) }) };
+    return { name: file.name, text, token: tokenFor({ handle, digest: await digestOf(file) }), backup: null };
   }
 
   async function save(

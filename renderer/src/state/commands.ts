@@ -1,5 +1,5 @@
 import { EXTENSION } from '../../../core/src/index.ts';
-import type { Host } from '../host/host.ts';
+import type { Host, MenuCommand } from '../host/host.ts';
 import type { App, Page } from './app.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
@@ -47,7 +47,7 @@ export function commandsOf(app: App): readonly Command[] {
       run: () =>
         leave(async () => {
           const opened = await host.open();
-          if (opened !== null) app.take(opened.text, opened.name, opened.token);
+          if (opened !== null) app.take(opened);
         }),
     },
     { id: 'file.save', title: 'Save', key: 'Ctrl+S', when: open, run: () => save(false) },
@@ -71,7 +71,7 @@ export function commandsOf(app: App): readonly Command[] {
       run: () =>
         leave(async () => {
           const opened = await host.handedOver();
-          if (opened !== null) app.take(opened.text, opened.name, opened.token);
+          if (opened !== null) app.take(opened);
         }),
     },
     { id: 'edit.undo', title: 'Undo', key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
@@ -81,14 +81,14 @@ export function commandsOf(app: App): readonly Command[] {
       title: 'Open the invented example',
       key: 'D',
       when: () => !open(),
-      run: () => leave(async () => void app.take(await (await import('./newShop.ts')).demoShop(), `example${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take({ text: await (await import('./newShop.ts')).demoShop(), name: `example${EXTENSION}` })),
     },
     {
       id: 'start.empty',
       title: 'Start empty',
       key: 'N',
       when: () => !open(),
-      run: () => leave(async () => void app.take((await import('./newShop.ts')).emptyShop(), `shop${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take({ text: (await import('./newShop.ts')).emptyShop(), name: `shop${EXTENSION}` })),
     },
     ...(Object.keys(PAGE_TITLES) as Page[]).map((page) => ({
       id: `page.${page}`,
@@ -109,15 +109,19 @@ export async function mayLeave({ shop, ask }: App): Promise<boolean> {
 /** Keys run commands; single letters only outside fields, so that nobody loses what is typed. */
 export function listenForKeys(commands: readonly Command[], host: Host): () => void {
   // A question stops the way until it is answered.
-  const asked = () => document.querySelector('dialog[open]') !== null;
-  host.onCommand((id) => {
+  const asked = () => document.querySelector('dialog[open]');
+  const hear = (id: MenuCommand) => {
+    const question = asked();
     const command = commands.find((one) => one.id === id);
-    if (command?.when() && !asked()) void command.run();
-  });
+    if (question === null && command?.when()) void command.run();
+    // What the system hands over waits; the rest was meant for what stands behind the question.
+    if (id === 'file.handedOver') question?.addEventListener('close', () => hear(id), { once: true });
+  };
+  host.onCommand(hear);
   const listen = (event: KeyboardEvent) => {
     const pressed = keyOf(event);
     const command = commands.find((one) => one.key === pressed && one.when());
-    if (command === undefined || event.defaultPrevented || asked()) return;
+    if (command === undefined || event.defaultPrevented || asked() !== null) return;
     const letter = !event.ctrlKey && !event.metaKey && !event.altKey;
     if (letter && isField(event.target)) return;
     event.preventDefault();

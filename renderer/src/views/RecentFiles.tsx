@@ -10,8 +10,7 @@ export function RecentFiles() {
   onMount(() => app.host.recent().then(setRecent, tell));
   const open = async (token: string) => {
     try {
-      const file = await app.host.openRecent(token);
-      app.take(file.text, file.name, file.token);
+      app.take(await app.host.openRecent(token));
     } catch (error) {
       tell(error);
     }
