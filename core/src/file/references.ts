@@ -17,7 +17,7 @@ const PUMPS = row({ fitted: id, pumps: list(NAMED) });
  * looks at are faulty, which the schema has then said.
  */
 export function references(json: unknown, problems: Problems): void {
-  for (const name of ['machines', 'materials', 'racks', 'changeSheets']) uniqueIds(field(json, name), [name], problems);
+  for (const name of ['machines', 'materials', 'racks', 'changeSheets', 'ratioChecks']) uniqueIds(field(json, name), [name], problems);
   const racks = rows(field(json, 'racks'));
   rows(field(json, 'machines')).forEach((machine, index) => {
     machineReferences(machine, racks, ['machines', index], problems);
