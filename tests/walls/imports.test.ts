@@ -20,6 +20,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['checks', 'drift'],
   ['option'],
   ['band', 'choices', 'facts', 'file', 'layOut'],
+  ['ratioCheck'],
   ['logMarks', 'sheet'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
@@ -35,6 +36,7 @@ const LIBRARIES: readonly (readonly [library: string, door: RegExp])[] = [
   ['fraction.js', /^core\/src\/ratio\.ts$/],
   ['valibot', /^core\/src\/file\//],
   ['papaparse', /^core\/src\/file\/rackCsv\.ts$/],
+  ['@stdlib/stats-base-dists-t-quantile', /^core\/src\/ratioCheck\/student\.ts$/],
 ];
 
 /** Who may import whom besides itself: places of the project, and packages. */

@@ -50,7 +50,7 @@ export function wantedOn({ wantedBPerA, densityBOverA }: CheckTerms, weighed: bo
 }
 
 /** Half a step for each reading, all the same way: the most by which a net weight may differ from what the scale would have shown. */
-export const mostByStep = ({ step_kg, readings }: Scale): Fraction => step_kg.mul(whole(readings)).div(whole(2));
+export const mostByStep_kg = ({ step_kg, readings }: Scale): Fraction => step_kg.mul(whole(readings)).div(whole(2));
 
 /** Volume of what was weighed, where its density is given. */
 export const volumeOf = (terms: CheckTerms, side: 'A' | 'B', mass_kg: Fraction) => {

@@ -1,7 +1,7 @@
 import type { OffRatioLimits } from '../mixRatio.ts';
 import { type Fraction, float, least, ONE, whole, ZERO } from '../ratio.ts';
 import { formula, input, type Worked, work } from '../working.ts';
-import { mostByStep } from './amounts.ts';
+import { mostByStep_kg } from './amounts.ts';
 import type { BySide, Scale } from './model.ts';
 import { scaleVariance } from './pairs.ts';
 import { studentQuantile } from './student.ts';
@@ -48,7 +48,7 @@ export function smallestCatch(wanted: Fraction, limits: OffRatioLimits, scale: S
   if (quarter === null) return null;
   const w = input('B per A wanted by weight', wanted, 'number');
   const A = work(smallestOfA, 'smallest catch of A', {
-    c: input('half a step for each reading', mostByStep(scale), 'mass'),
+    c: input('half a step for each reading', mostByStep_kg(scale), 'mass'),
     w,
     q: input('a quarter of the way to the nearer limit', quarter, 'share'),
   });
@@ -60,9 +60,9 @@ export function smallestCatch(wanted: Fraction, limits: OffRatioLimits, scale: S
  *
  * @param share  above 0
  * @source arithmetic
- * @example leastReadable(a scale of 1 g, 1/100)  // 50 g
+ * @example leastReadable_kg(a scale of 1 g, 1/100)  // 50 g
  */
-export const leastReadable = ({ step_kg }: Scale, share: Fraction): Fraction => step_kg.div(whole(2)).div(share);
+export const leastReadable_kg = ({ step_kg }: Scale, share: Fraction): Fraction => step_kg.div(whole(2)).div(share);
 
 const FEWEST = 3;
 const MOST = 10;

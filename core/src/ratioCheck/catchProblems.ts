@@ -94,7 +94,7 @@ function farOff(counted: readonly Counted[], run: CatchRun, terms: CheckTerms, p
       if (usual === null) return [];
       const times = float(mass_kg.div(usual));
       if (times < FAR && times > 1 / FAR) return [];
-      const grams = (mass: Fraction) => `${Number(float(mass.mul(whole(1000))).toPrecision(4))}\u00A0g`;
+      const grams = (mass_kg: Fraction) => `${Number(float(mass_kg.mul(whole(1000))).toPrecision(4))}\u00A0g`;
       return [
         {
           // no pump gives ten times its displacement, but a blocked one may give a tenth

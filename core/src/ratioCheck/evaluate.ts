@@ -2,7 +2,7 @@ import { orNull } from '../given.ts';
 import { offRatio, offRatioOf } from '../mixRatio.ts';
 import { type Fraction, float, least, most, ONE } from '../ratio.ts';
 import { formula, inFloat, input, type Worked, work } from '../working.ts';
-import { mostByStep } from './amounts.ts';
+import { mostByStep_kg } from './amounts.ts';
 import { deliveriesOf, type MeasuredDelivery } from './delivery.ts';
 import { type Further, furtherOf } from './further.ts';
 import type { BySide, CheckInput } from './model.ts';
@@ -32,7 +32,7 @@ export interface Evaluation {
   /** Ratio of the means, as caught. */
   readonly bPerA: Worked<Fraction>;
   /** B per A by volume as run; null where no densities carry it over. */
-  readonly bPerAByVolume: Fraction | null;
+  readonly volumeBPerA: Fraction | null;
   readonly offRatio: Worked<Fraction>;
   /** Of the off-ratio; null with one catch, or where A is not told from nothing. */
   readonly interval: { readonly from: Worked<number>; readonly to: Worked<number> } | null;
@@ -102,7 +102,7 @@ export function evaluate(check: CheckInput): Evaluation {
     counted,
     mean,
     bPerA,
-    bPerAByVolume: byVolume(check, weighed, bPerA.value),
+    volumeBPerA: byVolume(check, weighed, bPerA.value),
     offRatio: work(offRatioOf, 'off-ratio', { m: bPerA, w }),
     interval,
     range,
@@ -123,7 +123,7 @@ function byVolume({ terms }: CheckInput, weighed: boolean, bPerA: Fraction): Fra
 }
 
 function catchFigures({ scale }: CheckInput, { of, numbers, wanted, weighed }: Pairs): readonly [CatchFigures, ...CatchFigures[]] {
-  const half = mostByStep(scale);
+  const half = mostByStep_kg(scale);
   const figures = numbers.map((number, index): CatchFigures => {
     const [a, b] = [of.A[index] ?? ONE, of.B[index] ?? ONE];
     const bPerA = b.div(a);

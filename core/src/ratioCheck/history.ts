@@ -1,4 +1,4 @@
-import { dayNumber } from '../file/day.ts';
+import { dayCount } from '../file/day.ts';
 import type { RatioCheckRow } from '../file/ratioCheckRow.ts';
 import type { SideName } from '../plan.ts';
 import { float } from '../ratio.ts';
@@ -22,7 +22,7 @@ export function keptChecks(rows: readonly RatioCheckRow[]): readonly KeptCheck[]
       const read = readCheck(row, readTerms(row.terms), ['ratioChecks', index]);
       return read.ok ? [{ row, evaluation: evaluate(read.value) }] : [];
     })
-    .sort((a, b) => dayNumber(a.row.date) - dayNumber(b.row.date));
+    .sort((a, b) => dayCount(a.row.date) - dayCount(b.row.date));
 }
 
 /** Whether two checks were made with the same two pumps on the same machine. */
@@ -94,7 +94,7 @@ export function offRatioTrend(checks: readonly KeptCheck[]): Trend {
 const isStable = ({ unstable, interval }: Evaluation): boolean => unstable.length === 0 && interval !== null;
 
 function trendOf(values: readonly TrendValue[], limits: readonly number[]): Trend {
-  const line = trendLine(values.filter(({ stable }) => stable).map(({ date, value }) => ({ x: dayNumber(date), y: value })));
+  const line = trendLine(values.filter(({ stable }) => stable).map(({ date, value }) => ({ x: dayCount(date), y: value })));
   const last = values.at(-1);
   return {
     values,
@@ -102,7 +102,7 @@ function trendOf(values: readonly TrendValue[], limits: readonly number[]): Tren
     line,
     meetings: limits.flatMap((limit) => {
       const meeting = line && meets(line, limit, CONFIDENCE);
-      return meeting && last !== undefined && meeting.x > dayNumber(last.date) ? [{ ...meeting, limit }] : [];
+      return meeting && last !== undefined && meeting.x > dayCount(last.date) ? [{ ...meeting, limit }] : [];
     }),
   };
 }

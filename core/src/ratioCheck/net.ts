@@ -26,7 +26,7 @@ interface Weighing {
  * @returns not given where nothing was weighed, or where what was typed gives no net
  * @source net = gross − tare
  */
-export function netOf(
+export function net_kg(
   { gross, tare, net }: CaughtRow,
   tared: boolean,
   { place, what }: Weighing,

@@ -6,7 +6,7 @@ import type { SideName } from '../plan.ts';
 import { float } from '../ratio.ts';
 import { catchProblems } from './catchProblems.ts';
 import type { Catch, CatchRun, Caught, CheckInput, CheckTerms, Scale } from './model.ts';
-import { type CatchTrouble, netOf } from './net.ts';
+import { type CatchTrouble, net_kg } from './net.ts';
 
 /** What of a check is typed: its fields may have holes while it is being written. */
 export type TypedCheck = Pick<RatioCheckRow, 'run' | 'scale' | 'confidence' | 'catches'>;
@@ -55,7 +55,7 @@ function catchOf(row: CatchRow, tared: boolean, place: Place, number: number, tr
   const side = (name: SideName): Caught => {
     const found: CatchTrouble[] = [];
     const caught: Caught = {
-      mass_kg: netOf(row[name], tared, { place: [...place, name], what: `Catch ${number}, ${name}` }, found),
+      mass_kg: net_kg(row[name], tared, { place: [...place, name], what: `Catch ${number}, ${name}` }, found),
       volume_m3: given(row[name].volume, (volume) => si('volume', volume)),
     };
     // what does not count need not be sound

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { NOT_GIVEN } from '../../../core/src/given.ts';
 import { Fraction, float, ONE } from '../../../core/src/ratio.ts';
-import { catchesWorthMaking, leastReadable, smallestCatch } from '../../../core/src/ratioCheck/before.ts';
+import { catchesWorthMaking, leastReadable_kg, smallestCatch } from '../../../core/src/ratioCheck/before.ts';
 import type { Scale } from '../../../core/src/ratioCheck/model.ts';
 import { grams } from './someCheck.ts';
 
@@ -32,7 +32,7 @@ describe('the smallest catch worth making', () => {
 });
 
 test('whole grams read to one per cent: 50 g', () => {
-  expect(leastReadable(scale('1', 1), new Fraction(1, 100)).equals(grams('50'))).toBe(true);
+  expect(leastReadable_kg(scale('1', 1), new Fraction(1, 100)).equals(grams('50'))).toBe(true);
 });
 
 describe('how many catches are worth making', () => {

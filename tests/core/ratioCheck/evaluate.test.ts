@@ -164,7 +164,7 @@ test('volumes are judged by volume where nothing was weighed', () => {
   const found = evaluate({ ...check, catches: [first, ...rest] });
   expect(found.weighed).toBe(false);
   expect(100 * float(found.offRatio.value)).toBeCloseTo(1, 10);
-  expect(found.bPerAByVolume?.equals(found.bPerA.value)).toBe(true);
+  expect(found.volumeBPerA?.equals(found.bPerA.value)).toBe(true);
 });
 
 describe('what settles a check that is not proven', () => {

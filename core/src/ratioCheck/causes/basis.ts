@@ -8,17 +8,17 @@ export const basis: Cause = {
   title: 'Wrong basis',
   source: 'arithmetic: ratio by weight = ratio by volume × density ratio',
   why: 'Sheets give a ratio by weight, pumps meter by volume: forgetting the densities is as far off as they are apart.',
-  judge({ evaluation: { input, bPerAByVolume, offRatio: off } }) {
+  judge({ evaluation: { input, volumeBPerA, offRatio: off } }) {
     const { limits, densityBOverA, wantedBPerA, basis: ofSheet } = input.terms;
     if (limits === null) return notLookedFor('The material has no limits to hold the other reading against.');
-    if (!densityBOverA.known || bPerAByVolume === null)
+    if (!densityBOverA.known || volumeBPerA === null)
       return notLookedFor('The densities are not given, so the other basis cannot be held against the catches.');
     // the figure of the sheet, taken for one of the other basis
     const mistaken = ofSheet === 'weight' ? wantedBPerA.mul(densityBOverA.value) : wantedBPerA.div(densityBOverA.value);
     const [as, meant] = ofSheet === 'weight' ? ['by volume', 'by weight'] : ['by weight', 'by volume'];
     const apart = offRatio(mistaken, wantedBPerA);
     if (liesInside(apart, limits)) return notLookedFor('The densities are so alike that a wrong basis would stay inside the limits.');
-    const then = offRatio(bPerAByVolume, mistaken);
+    const then = offRatio(volumeBPerA, mistaken);
     return liesInside(then, limits) && !liesInside(off.value, limits)
       ? likely(
           (say) =>

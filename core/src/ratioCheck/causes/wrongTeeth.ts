@@ -21,7 +21,7 @@ export const wrongTeeth: Cause = {
   judge({ evaluation, plan, teethBefore }) {
     if (plan === null) return notLookedFor('The machine of this check is no longer in the file, so its teeth cannot be looked through.');
     if (evaluation.unstable.length > 0) return notLookedFor('Catches that do not agree would fit many teeth.');
-    const measured = evaluation.bPerAByVolume;
+    const measured = evaluation.volumeBPerA;
     const found = foundWithin(evaluation);
     if (measured === null || found === null) return notLookedFor('The catches give no interval by volume to look for teeth in.');
     const { wantedBPerA } = plan.mix;
