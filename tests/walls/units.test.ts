@@ -53,7 +53,6 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'numbers',
     'deviation',
     'deviations',
-    'variance',
     'varianceA',
     'varianceB',
     'covariance',

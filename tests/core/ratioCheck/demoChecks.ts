@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { CatchRow } from '../../../core/src/file/ratioCheckRow.ts';
-import { type Plan, readShopFile, resolve } from '../../../core/src/index.ts';
+import { type Plan, readShopFile, resolve, type ShopFile } from '../../../core/src/index.ts';
 import { type Evaluation, evaluate } from '../../../core/src/ratioCheck/evaluate.ts';
 import { readCheck } from '../../../core/src/ratioCheck/readCheck.ts';
 import { termsOf } from '../../../core/src/ratioCheck/terms.ts';
@@ -36,11 +36,16 @@ export const PAST = [
 
 const SAY = { decimal: '.', system: 'metric' } as const;
 
-/** U40 on Bench 1 of the invented example, as it runs. */
-export function demoPlan(): Plan {
+/** The invented example, read anew each time so that a test may change it. */
+export function demoFile(): ShopFile {
   const file = readShopFile(readFileSync(new URL('../../examples/demo.ratiowright', import.meta.url), 'utf8'));
   if (!file.ok) throw new RangeError(file.findings[0].what);
-  const plan = resolve(file.value, { machine: 'bench-1', material: 'u40' }, SAY);
+  return file.value;
+}
+
+/** U40 on Bench 1 of the invented example, as it runs. */
+export function demoPlan(): Plan {
+  const plan = resolve(demoFile(), { machine: 'bench-1', material: 'u40' }, SAY);
   if (!plan.ok) throw new RangeError(plan.findings[0].what);
   return plan.value;
 }
