@@ -36,7 +36,7 @@ const ORDER: readonly (readonly string[])[] = [
 const LIBRARIES: readonly (readonly [library: string, door: RegExp])[] = [
   ['fraction.js', /^core\/src\/ratio\.ts$/],
   ['valibot', /^core\/src\/file\//],
-  ['papaparse', /^core\/src\/file\/rackCsv\.ts$/],
+  ['papaparse', /^core\/src\/file\/csv\.ts$/],
   ['@stdlib/stats-base-dists-t-quantile', /^core\/src\/ratioCheck\/student\.ts$/],
 ];
 
