@@ -8,7 +8,7 @@ import { type Judged, judge } from '../src/ratioCheck/judge.ts';
 import { ratioCheckJson } from '../src/ratioCheckJson.ts';
 import { checkRecord } from '../src/sheet/checkRecord.ts';
 import { checkRecordLines } from '../src/sheet/checkRecordLines.ts';
-import { checkRecordBody, RECORD_CHART } from '../src/sheet/checkRecordPage.ts';
+import { checkRecordBody, recordChart } from '../src/sheet/checkRecordPage.ts';
 import { wholePage } from '../src/sheet/wholePage.ts';
 import { workingGroups } from '../src/sheet/workingPage.ts';
 import { before } from './checkBefore.ts';
@@ -75,7 +75,7 @@ function answerTo(file: ShopFile, judged: Outcome<Judged>, call: Call, ofReading
   const findings = [...ofReading, ...judged.findings];
   const { say } = call;
   const record = checkRecord(file, judged.value, findings, { file: path.basename(call.file), say });
-  const charts = checkCharts(file, judged.value, say, RECORD_CHART);
+  const charts = checkCharts(file, judged.value, say, recordChart(record));
   const lines = checkRecordLines(
     record,
     charts.map(({ sentence }) => sentence),

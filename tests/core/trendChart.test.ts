@@ -109,6 +109,6 @@ describe('the upright scale', () => {
     ],
     [[5], [4.96, 4.98, 5, 5.02, 5.04]],
   ] as const)('%j has its round marks %j', (values, marks) => {
-    expect(trendScale(values).marks.map(({ value, places }) => Number(value.toFixed(places)))).toEqual(marks);
+    expect(trendScale(values, 5).marks.map(({ value, places }) => Number(value.toFixed(places)))).toEqual(marks);
   });
 });

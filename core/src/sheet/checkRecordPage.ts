@@ -1,19 +1,18 @@
 import type { CheckRecord } from './checkRecord.ts';
-import { CHARTS_KEY, CHARTS_TITLE, recordSize_pt } from './checkRecordSize.ts';
+import { CHARTS_KEY, CHARTS_TITLE, isCrowded, recordSize_pt } from './checkRecordSize.ts';
 import { footBlock } from './foot.ts';
 import { escaped } from './html.ts';
 import type { RatioRow } from './ratioRows.ts';
 import type { SheetBody } from './wholePage.ts';
-import type { WordTable } from './wordTable.ts';
 import { type WorkingGroup, workingPages } from './workingPage.ts';
 
 /** Size of each of the three trends that stand side by side. */
-export const RECORD_CHART = { width_mm: 60, height_mm: 31 } as const;
+export const recordChart = (record: CheckRecord) => ({ width_mm: 60, height_mm: isCrowded(record) ? 20 : 31 });
 
 /**
  * The content of the check record without its frame.
  *
- * @param charts   drawings of the size of `RECORD_CHART`, at most three; put in as they are
+ * @param charts   drawings of the size of `recordChart`, at most three; put in as they are
  * @param working  what follows on further pages; none where it is empty
  * @returns markup without style attributes; the user's own words are escaped
  */
@@ -22,7 +21,7 @@ export function checkRecordBody(record: CheckRecord, charts: readonly string[], 
     headingBlock(record),
     `<section class="care">${list(record.cautions)}</section>`,
     verdictBlock(record),
-    `<section><h2>Catches <span>${escaped(record.how)}</span></h2>${tableBlock(record.catches)}</section>`,
+    `<section><h2>Catches <span>${escaped(record.how)}</span></h2>${tableBlock(record)}</section>`,
     `<section><h2>What the catches say</h2>${rowsBlock(record.result)}<p class="note">${escaped(record.definition)}</p></section>`,
     ...(charts.length === 0
       ? []
@@ -34,7 +33,7 @@ export function checkRecordBody(record: CheckRecord, charts: readonly string[], 
     footBlock(record.footer, record.invented),
   ];
   const pages = working.length === 0 ? [] : [workingPages(`Working: ${record.title}, ${record.date}`, working)];
-  const size_pt = recordSize_pt(record, charts.length === 0 ? 0 : RECORD_CHART.height_mm);
+  const size_pt = recordSize_pt(record, charts.length === 0 ? 0 : recordChart(record).height_mm);
   return { html: [`<div class="page record">${blocks.join('\n')}</div>`, ...pages].join('\n'), size_pt };
 }
 
@@ -56,11 +55,12 @@ const listBlock = (title: string, words: readonly string[]): readonly string[] =
 const rowsBlock = (rows: readonly RatioRow[]): string =>
   `<dl class="reachrows">${rows.map(({ what, figure, against }) => `<div><dt>${escaped(what)}</dt><dd><b>${escaped(figure)}</b></dd><dd>${escaped(against)}</dd></div>`).join('')}</dl>`;
 
-function tableBlock({ heads, rows }: WordTable): string {
+function tableBlock(record: CheckRecord): string {
+  const { heads, rows } = record.catches;
   const head = heads.map((word) => `<th scope="col">${escaped(word)}</th>`).join('');
   const cell = (words: string, index: number, all: readonly string[]) => {
     const span = index === all.length - 1 ? heads.length - index : 1;
     return `<td${span > 1 ? ` colspan="${span}"` : ''}>${escaped(words)}</td>`;
   };
-  return `<table class="offers"><tr>${head}</tr>${rows.map((cells) => `<tr>${cells.map(cell).join('')}</tr>`).join('')}</table>`;
+  return `<table class="offers${isCrowded(record) ? ' dense' : ''}"><tr>${head}</tr>${rows.map((cells) => `<tr>${cells.map(cell).join('')}</tr>`).join('')}</table>`;
 }

@@ -8,6 +8,10 @@ import { em_mm } from './typeSize.ts';
 // Heights are reckoned from the numbers of the page's style, with the widths of a wide font.
 
 const LARGEST_pt = 10;
+/** From so many catches on their rows stand close and the trends are low, so that all of it still is one page. */
+const CROWD = 16;
+const CLOSE_LINE = 1.15;
+export const isCrowded = ({ catches: { rows } }: CheckRecord): boolean => rows.length >= CROWD;
 /** Above the trends, and what their marks mean. */
 export const CHARTS_TITLE = 'Check by check';
 export const CHARTS_KEY =
@@ -18,6 +22,9 @@ const STEP_pt = 0.1;
 const GAP_mm = 1.2;
 /** Bold letters take more room. */
 const BOLD = 0.88;
+/** Of the table of catches; the columns between share the rest. */
+const FIRST_mm = 10;
+const LAST_mm = 30;
 const LIST_mm = SHEET_WIDTH_mm - 6;
 
 /**
@@ -66,16 +73,19 @@ function verdict_em({ verdict: { word, reason, agree, rule } }: CheckRecord, em:
   return Math.max(2.6 * 1.1, texts + textHeight_em([rule], beside_mm, 0.85, em));
 }
 
-function table_mm({ catches: { heads, rows } }: CheckRecord, em: number): number {
-  const cell_mm = SHEET_WIDTH_mm / heads.length;
+function table_mm(record: CheckRecord, em: number): number {
+  const { heads, rows } = record.catches;
+  const [line, air_em] = isCrowded(record) ? [CLOSE_LINE, 0.08] : [LINE, 0.36];
+  const cell_mm = (SHEET_WIDTH_mm - FIRST_mm - LAST_mm) / (heads.length - 2);
+  const width_mm = (index: number, count: number): number => {
+    if (index === 0) return FIRST_mm;
+    if (index < count - 1) return cell_mm;
+    // the last cell runs to the end of the row
+    return LAST_mm + (heads.length - 1 - index) * cell_mm;
+  };
   const row_em = (cells: readonly string[]) =>
-    Math.max(
-      ...cells.map((cell, index) => {
-        const span = index === cells.length - 1 ? heads.length - index : 1;
-        return textHeight_em([cell], span * cell_mm - 0.6 * em, 0.9, em);
-      }),
-    );
-  return [heads, ...rows].reduce((sum, cells) => sum + (row_em(cells) + 0.36) * em + 0.15, 0);
+    (Math.max(...cells.map((cell, index) => textHeight_em([cell], width_mm(index, cells.length) - 0.6 * em, 0.9, em))) * line) / LINE;
+  return [heads, ...rows].reduce((sum, cells) => sum + (row_em(cells) + air_em) * em + 0.15, 0);
 }
 
 function rows_mm(rows: readonly RatioRow[], em: number): number {

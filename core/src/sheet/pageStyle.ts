@@ -91,6 +91,10 @@ ul+.note,table+.note{margin-top:.2em}
 .verdict small{display:block;font-size:.85em}
 .record .care{font-size:.82em;display:block}
 .record .reachrows div{grid-template-columns:34mm 44mm 1fr}
+.record .offers th:first-child{width:10mm}
+.record .offers th:last-child{width:30mm}
+.record .dense{line-height:1.15}
+.dense td,.dense th{padding-top:.02em;padding-bottom:.02em}
 .trends{display:flex;gap:3mm}
 .trends svg{display:block;flex:none}
 .work{break-before:page;font-size:7.5pt}
