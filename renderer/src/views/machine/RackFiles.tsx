@@ -1,5 +1,5 @@
 import { createSignal, Show } from 'solid-js';
-import type { CsvTrouble } from '../../../../core/src/file/rackCsv.ts';
+import type { CsvTrouble } from '../../../../core/src/file/csv.ts';
 import { useApp } from '../../state/app.ts';
 import type { RackForm } from './rackForm.ts';
 import { rackTables } from './rackTables.ts';
