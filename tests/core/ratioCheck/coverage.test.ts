@@ -19,7 +19,7 @@ describe('where the steps are as wide as the spread, or wider', () => {
   test.each(COARSE.filter(({ readings }) => readings === 2))('$name: no less than 95 %, as each reading counts its half step', (of) => {
     expect(coverage(of, CHECKS, SEED)).toBeGreaterThan(0.95 - WITHIN);
   });
-  test.each(COARSE.filter(({ readings, catches }) => readings === 1 && catches === 3))('$name: no less than 95 %', (of) => {
+  test.each(COARSE.filter(({ readings }) => readings === 1))('$name: no less than 95 %', (of) => {
     expect(coverage(of, CHECKS, SEED)).toBeGreaterThan(0.95 - WITHIN);
   });
 });
