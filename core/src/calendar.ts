@@ -1,21 +1,51 @@
 /** How long a page may be said to hold, in days: our choice, ten years. */
 export const MOST_DAYS = 3650;
 
-interface Day {
-  readonly year: number;
-  readonly month: number;
-  readonly day: number;
+// Years are counted from March, so that the leap day is their last, in eras of 400 years, which all have as many days.
+const ERA_years = 400;
+const ERA_days = 146_097;
+/** From the first of March of year 0 to the first of January 1970. */
+const BEFORE_1970_days = 719_468;
+
+/**
+ * Days since the first of January 1970.
+ *
+ * @param text  a day, as `2026-11-09`; a month or a day beyond the calendar is counted on
+ * @source arithmetic on the Gregorian calendar
+ * @example dayCount('2026-11-09')  // 20766
+ */
+export function dayCount(text: string): number {
+  const [year = 0, month = 1, date = 1] = text.split('-').map(Number);
+  const fromMarch = (month + 9) % 12;
+  const years = month <= 2 ? year - 1 : year;
+  const era = Math.floor(years / ERA_years);
+  const inEra = years - era * ERA_years;
+  const inYear = Math.floor((153 * fromMarch + 2) / 5) + date - 1;
+  return era * ERA_days + inEra * 365 + Math.floor(inEra / 4) - Math.floor(inEra / 100) + inYear - BEFORE_1970_days;
 }
 
-const LENGTHS: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
-const lengthOf = (year: number, month: number): number => (month === 2 && isLeap(year) ? 29 : (LENGTHS[month - 1] ?? 0));
-
-/** A date as it is written here, of a day that exists. */
-function dayOf(date: string): Day | null {
-  const [, year, month, day] = (/^(\d{4})-(\d{2})-(\d{2})$/.exec(date) ?? []).map(Number);
-  if (year === undefined || month === undefined || day === undefined) return null;
-  return day >= 1 && day <= lengthOf(year, month) ? { year, month, day } : null;
+/**
+ * The day so many days after the first of January 1970, rounded to a whole one.
+ *
+ * @param count  finite
+ * @returns an empty text before the year 0 and from the year 10000 on
+ * @source arithmetic on the Gregorian calendar
+ * @example dayText(20766)  // '2026-11-09'
+ */
+export function dayText(count: number): string {
+  const days = Math.round(count) + BEFORE_1970_days;
+  const era = Math.floor(days / ERA_days);
+  const inEra = days - era * ERA_days;
+  const leaps = Math.floor(inEra / 1460) - Math.floor(inEra / 36_524) + Math.floor(inEra / 146_096);
+  const years = Math.floor((inEra - leaps) / 365);
+  const inYear = inEra - (365 * years + Math.floor(years / 4) - Math.floor(years / 100));
+  const fromMarch = Math.floor((5 * inYear + 2) / 153);
+  const month = ((fromMarch + 2) % 12) + 1;
+  const year = years + era * ERA_years + (month <= 2 ? 1 : 0);
+  const date = inYear - Math.floor((153 * fromMarch + 2) / 5) + 1;
+  if (year < 0 || year > 9999) return '';
+  const two = (of: number) => String(of).padStart(2, '0');
+  return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}`;
 }
 
 /**
@@ -24,25 +54,18 @@ function dayOf(date: string): Day | null {
  * @source ISO 8601, calendar dates; the Gregorian calendar
  * @example isDate('2026-02-29')  // false
  */
-export const isDate = (text: string): boolean => dayOf(text) !== null;
+export const isDate = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text) && dayText(dayCount(text)) === text;
 
 /**
  * The date so many days later.
  *
- * @param date      as `2026-11-24`
- * @param dayCount  whole number, 0 to MOST_DAYS
+ * @param date   as `2026-11-24`
+ * @param count  of days, a whole number from 0 to MOST_DAYS
  * @throws RangeError  on a text that is no date
  * @source ISO 8601, calendar dates; the Gregorian calendar
  * @example dateAfter('2026-11-24', 30)  // '2026-12-24'
  */
-export function dateAfter(date: string, dayCount: number): string {
-  const start = dayOf(date);
-  if (start === null) throw new RangeError(`dateAfter: "${date}" is no date`);
-  let { year, month } = start;
-  let day = start.day + dayCount;
-  while (day > lengthOf(year, month)) {
-    day -= lengthOf(year, month);
-    [year, month] = month === 12 ? [year + 1, 1] : [year, month + 1];
-  }
-  return [String(year).padStart(4, '0'), String(month).padStart(2, '0'), String(day).padStart(2, '0')].join('-');
+export function dateAfter(date: string, count: number): string {
+  if (!isDate(date)) throw new RangeError(`dateAfter: "${date}" is no date`);
+  return dayText(dayCount(date) + count);
 }

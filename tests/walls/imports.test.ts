@@ -20,10 +20,16 @@ const ORDER: readonly (readonly string[])[] = [
   ['checks', 'drift'],
   ['option'],
   ['band', 'choices', 'facts', 'file', 'layOut'],
-  ['logMarks', 'quick', 'sheet'],
+  ['ratioCheck'],
+  ['ratioCheckWords'],
+  ['logMarks', 'quick', 'sheet', 'trendScale', 'trendSentence'],
+  ['trendMarks'],
+  ['trendChart'],
+  ['checkCharts'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['firstOption', 'json', 'knownOnRule', 'windowPlans', 'rackChange', 'reachWords', 'standing'],
-  ['buyWords', 'buyingJson', 'nearRatiosJson', 'reachJson'],
+  ['buyWords', 'buyingJson', 'nearRatiosJson', 'ratioCheckResultJson', 'reachJson'],
+  ['ratioCheckJson'],
   ['index', 'optionList', 'productText', 'windowBuyingJson', 'windowWords'],
   ['optionWords'],
   ['comparison', 'materialReach'],
@@ -36,6 +42,7 @@ const LIBRARIES: readonly (readonly [library: string, door: RegExp])[] = [
   ['fraction.js', /^core\/src\/ratio\.ts$/],
   ['valibot', /^core\/src\/file\//],
   ['papaparse', /^core\/src\/file\/csv\.ts$/],
+  ['@stdlib/stats-base-dists-t-quantile', /^core\/src\/ratioCheck\/student\.ts$/],
 ];
 
 /** Who may import whom besides itself: places of the project, and packages. */

@@ -88,6 +88,9 @@ const pump = row({
     }),
   ),
   measuredDelivery: maybe(row({ value: delivery, uncertainty: maybe(uncertainty) })),
+  /** What it delivered when it was new, and the least it may still deliver, as shares of its displacement. */
+  newDelivery: maybe(delivery),
+  leastDelivery: maybe(delivery),
 });
 
 const side = row({
