@@ -36,7 +36,7 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     commands: ['reach'],
     help: 'every material of the file or list with its best option; --window may then be left out',
   },
-  csv: { takes: null, commands: ['reach'], help: 'print that table alone, as CSV' },
+  csv: { takes: null, commands: ['reach', 'ratio-check'], help: 'print that table alone, as CSV; of ratio-check with --all' },
   rack: { takes: 'ID', commands: PLANNING, help: "which rack; otherwise the machine's own, or the only one" },
   buy: { takes: 'N', commands: ONE_MATERIAL, help: 'up to N wheels may be bought, 1 to 8' },
   teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy and in buy: teeth that may be bought; alone: any wheel of that range' },
@@ -225,7 +225,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   if ((command === 'quote' || (command === 'reach' && !best)) && !given.has('window'))
     problems.push(`${command} needs --window LO:HI, as 1:5${command === 'reach' ? ', or --best' : ''}.`);
   for (const name of ['window', 'json'])
-    if (given.has('csv') && given.has(name)) problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
+    if (command === 'reach' && given.has('csv') && given.has(name)) problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
   if (given.has('ratios') && best && !given.has('window')) problems.push('--ratios belongs to --window.');
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
