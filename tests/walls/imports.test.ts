@@ -21,8 +21,10 @@ const ORDER: readonly (readonly string[])[] = [
   ['option'],
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['ratioCheck'],
-  ['logMarks', 'sheet'],
   ['ratioCheckWords'],
+  ['logMarks', 'sheet', 'trendScale', 'trendSentence'],
+  ['trendMarks'],
+  ['trendChart'],
   ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
   ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
   ['buyingJson', 'nearRatiosJson', 'reachJson'],
@@ -36,7 +38,7 @@ const ORDER: readonly (readonly string[])[] = [
 const LIBRARIES: readonly (readonly [library: string, door: RegExp])[] = [
   ['fraction.js', /^core\/src\/ratio\.ts$/],
   ['valibot', /^core\/src\/file\//],
-  ['papaparse', /^core\/src\/file\/rackCsv\.ts$/],
+  ['papaparse', /^core\/src\/file\/csv\.ts$/],
   ['@stdlib/stats-base-dists-t-quantile', /^core\/src\/ratioCheck\/student\.ts$/],
 ];
 

@@ -79,6 +79,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'repeatability',
     'quarterToLimit',
     'catchesWorthMaking',
+    'pooledRepeatability',
     'beyond',
     'runs',
     'wantedOn',

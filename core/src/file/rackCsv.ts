@@ -1,23 +1,17 @@
-/// <reference path="./papaparse.d.ts" />
-
-import papaparse from 'papaparse/papaparse.js';
 import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
 import { type EntryText, readCount } from '../entry.ts';
 import type { Say } from '../format.ts';
 import type { TypedQuantity } from '../reading.ts';
 import { readEntry } from '../units.ts';
+import { type CsvTrouble, readCsv, writeCsv } from './csv.ts';
 import { length as lengthInFile } from './fields.ts';
 import { freshId } from './freshId.ts';
 import type { PieceRow } from './rack.ts';
 import { type Columns, HEADS, readHead, SIZES } from './rackColumns.ts';
 import { spreadsheetText, textOfCell } from './spreadsheet.ts';
 
-/** One line that could not be read, counted from 1 with the head. */
-export interface CsvTrouble {
-  readonly line: number;
-  readonly what: string;
-}
+export { LARGEST_CSV_BYTES } from './csv.ts';
 
 export type RackCsv =
   | {
@@ -27,12 +21,9 @@ export type RackCsv =
     }
   | { readonly ok: false; readonly troubles: readonly [CsvTrouble, ...CsvTrouble[]] };
 
-export const LARGEST_CSV_BYTES = 1_000_000;
 const MOST_CSV_ROWS = 500;
 const MOST_PIECES = 10_000;
 const LONGEST_TEXT = 200;
-
-const MARK = '\uFEFF';
 
 /**
  * The rack as a table for spreadsheets: UTF-8 with its mark, numbers and units as typed, one cell for each.
@@ -40,7 +31,7 @@ const MARK = '\uFEFF';
  * @param rows     of the rack
  * @param decimal  of the shop: where a comma is the decimal sign, spreadsheets expect semicolons between cells
  * @returns the text of the file; `readRackCsv` reads it back to the same rows
- * @source RFC 4180 for quotes and line ends; the delimiter is common practice, no source
+ * @source our choice
  * @example writeRackCsv([], '.')  // '\uFEFFchain number,teeth,bore,keyway,quantity,part number,place\r\n'
  */
 export function writeRackCsv(rows: readonly PieceRow[], decimal: Say['decimal']): string {
@@ -54,7 +45,7 @@ export function writeRackCsv(rows: readonly PieceRow[], decimal: Say['decimal'])
     spreadsheetText(row.part ?? ''),
     spreadsheetText(row.place ?? ''),
   ]);
-  return `${MARK}${papaparse.unparse([HEADS, ...cells], { delimiter: decimal === ',' ? ';' : ',', newline: '\r\n' })}\r\n`;
+  return writeCsv([HEADS, ...cells], decimal);
 }
 
 /**
@@ -66,14 +57,11 @@ export function writeRackCsv(rows: readonly PieceRow[], decimal: Say['decimal'])
  * @example readRackCsv('chain;teeth;quantity\n40;12;1')  // one row
  */
 export function readRackCsv(text: string): RackCsv {
-  if (text.includes('\uFFFD')) return refused([{ line: 1, what: 'The file is not UTF-8 text: save it as "CSV UTF-8".' }]);
-  const plain = text.startsWith(MARK) ? text.slice(1) : text;
-  const { data, errors } = papaparse.parse(plain, { delimiter: delimiterOf(plain), skipEmptyLines: false });
-  const lines = numbered(data);
-  const broken = errors.map(({ row = 0, message }) => ({ line: lines[row]?.line ?? 1, what: `${message}.` }));
-  const [first, ...body] = lines.filter(({ cells }) => cells.some((cell) => cell.trim() !== ''));
+  const table = readCsv(text);
+  if (table.troubles.length > 0) return refused(table.troubles);
+  const [first, ...body] = table.rows;
   const head = readHead(first?.cells ?? []);
-  const troubles = [...broken, ...head.troubles.map((what) => ({ line: first?.line ?? 1, what }))];
+  const troubles = head.troubles.map((what) => ({ line: first?.line ?? 1, what }));
   const beyond = body[MOST_CSV_ROWS];
   if (beyond !== undefined) troubles.push({ line: beyond.line, what: `There are more than ${MOST_CSV_ROWS} rows.` });
   if (troubles.length > 0) return refused(troubles);
@@ -90,23 +78,6 @@ function refused(troubles: readonly CsvTrouble[]): RackCsv {
   const [first, ...rest] = troubles;
   if (first === undefined) throw new RangeError('refused: nothing is wrong with the table');
   return { ok: false, troubles: [first, ...rest] };
-}
-
-/** Heads hold none of the three, so the one that stands there most is the delimiter. */
-function delimiterOf(text: string): string {
-  const head = text.split(/[\r\n]/).find((line) => line.trim() !== '') ?? '';
-  const count = (mark: string) => head.split(mark).length;
-  return [',', ';', '\t'].reduce((best, mark) => (count(mark) > count(best) ? mark : best));
-}
-
-/** A cell may hold line ends, so rows are counted by them. */
-function numbered(data: readonly (readonly string[])[]): readonly { readonly cells: readonly string[]; readonly line: number }[] {
-  let next = 1;
-  return data.map((cells) => {
-    const line = next;
-    next += 1 + cells.reduce((sum, cell) => sum + cell.split('\n').length - 1, 0);
-    return { cells, line };
-  });
 }
 
 function readRow(

@@ -4,6 +4,9 @@ import { id, line, list, oneOf, quantity, row, shareAboveZero, yesNo } from './f
 import { mounted } from './mounted.ts';
 
 const maybe = v.exactOptional;
+
+export const MOST_CATCHES = 50;
+
 const mass = quantity('mass', { least: ['0', 'g'], most: ['10000', 'kg'] });
 const volume = quantity('volume', { above: ['0', 'cc'], most: ['10000', 'L'] });
 
@@ -16,7 +19,7 @@ const exact = v.pipe(
 /** One side of a catch as it was written down: gross and tare, or net; its volume where it was read too. */
 const caught = row({ gross: maybe(mass), tare: maybe(mass), net: maybe(mass), volume: maybe(volume) });
 
-const catchRow = row({
+export const catchRow = row({
   A: caught,
   B: caught,
   /** Why the catch does not count. */
@@ -74,7 +77,7 @@ export const ratioCheckRow = row({
   catches: v.pipe(
     list(catchRow),
     v.minLength(1, 'a ratio check has at least one catch'),
-    v.maxLength(50, 'a ratio check has at most 50 catches'),
+    v.maxLength(MOST_CATCHES, `a ratio check has at most ${MOST_CATCHES} catches`),
   ),
   by: maybe(line),
   note: maybe(line),
