@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { dayCount, dayText, isDay } from '../../core/src/file/day.ts';
+import { dayCount, dayText } from '../../core/src/file/day.ts';
+import { isDay } from '../../core/src/file/isDay.ts';
 
 test('days are counted and written as the calendar of the language does [ECMAScript Date, proleptic Gregorian calendar]', () => {
   const days = fc.integer({ min: -719_000, max: 2_932_000 });

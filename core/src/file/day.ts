@@ -1,21 +1,3 @@
-import * as v from 'valibot';
-
-/** A day as ISO 8601 writes it, one that there is. */
-export const day = v.pipe(
-  v.string('a day in quotation marks is expected, as "2026-11-09"'),
-  v.check(isDay, ({ input }) => `"${input}" is no day: year, month and day are expected, as "2026-11-09"`),
-);
-
-/**
- * Whether a text is a day of the calendar, as `2026-11-09`.
- *
- * @source ISO 8601; the Gregorian calendar, carried on to all years
- * @example isDay('2026-02-30')  // false
- */
-export function isDay(text: string): boolean {
-  return /^\d{4}-\d{2}-\d{2}$/.test(text) && dayText(dayCount(text)) === text;
-}
-
 // Years are counted from March, so that the leap day is their last, in eras of 400 years, which all have as many days.
 const ERA_years = 400;
 const ERA_days = 146_097;

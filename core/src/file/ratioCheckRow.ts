@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { day } from './day.ts';
 import { id, line, list, oneOf, quantity, row, shareAboveZero, yesNo } from './fields.ts';
+import { day } from './isDay.ts';
 import { mounted } from './mounted.ts';
 
 const maybe = v.exactOptional;
