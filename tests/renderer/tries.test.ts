@@ -1,12 +1,13 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { TryReply, TryRequest } from '../../renderer/src/state/messages.ts';
+import type { Reply } from '../../renderer/src/state/lastAsked.ts';
+import type { SentNear, TryRequest } from '../../renderer/src/state/messages.ts';
 import { makeTries } from '../../renderer/src/state/tries.ts';
 import { demoFile } from '../core/sheet/demoSheet.ts';
 
 /** A worker that answers when the test says so. */
 class HeldWorker {
   static made: HeldWorker[] = [];
-  onmessage: ((event: { readonly data: TryReply }) => void) | null = null;
+  onmessage: ((event: { readonly data: Reply<readonly SentNear[]> }) => void) | null = null;
   onerror: ((event: { readonly message: string }) => void) | null = null;
   readonly heard: TryRequest[] = [];
   ended = false;
@@ -26,7 +27,7 @@ class HeldWorker {
   answer() {
     const last = this.heard.at(-1);
     if (last?.kind !== 'try') throw new Error('nothing was asked');
-    this.onmessage?.({ data: { id: last.id, kind: 'near', near: [] } });
+    this.onmessage?.({ data: { id: last.id, kind: 'answer', answer: [] } });
   }
 }
 

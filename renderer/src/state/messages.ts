@@ -1,5 +1,7 @@
+import type { RatioCheckRow } from '../../../core/src/file/ratioCheckRow.ts';
 import type { Mounted, Ranked, Say, Selection, ShopFile } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
+import type { Judged } from '../../../core/src/ratioCheck/judge.ts';
 import type { Reach } from '../../../core/src/reach/reach.ts';
 import type { ReachWindow } from '../../../core/src/reachWindow.ts';
 
@@ -31,10 +33,6 @@ export interface SentNear {
   readonly first: Mounted;
 }
 
-export type TryReply =
-  | { readonly id: number; readonly kind: 'near'; readonly near: readonly SentNear[] }
-  | { readonly id: number; readonly kind: 'fault'; readonly message: string };
-
 export interface AskedReach {
   /** Null: all that can be built, and these ratios with it. */
   readonly window: ReachWindow | null;
@@ -55,3 +53,14 @@ export type ReachReply =
   | { readonly id: number; readonly kind: 'best'; readonly material: string; readonly best: Mounted | null }
   | { readonly id: number; readonly kind: 'add'; readonly words: readonly string[] }
   | { readonly id: number; readonly kind: 'fault'; readonly message: string };
+
+/** What the page asks of the worker that looks for the causes of a check. */
+export interface JudgeRequest {
+  readonly id: number;
+  readonly file: ShopFile;
+  readonly row: RatioCheckRow;
+  readonly say: Say;
+}
+
+/** What takes its time about a check; all else the page has at once. */
+export type SlowHalf = Pick<Judged, 'causes' | 'proposal' | 'delivery' | 'offRatio'>;

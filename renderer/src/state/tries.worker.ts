@@ -1,9 +1,10 @@
 import { resolve } from '../../../core/src/index.ts';
 import { type TriedRatios, triedRatios } from '../../../core/src/nearRatios.ts';
 import { ratioOf } from '../../../core/src/ratio.ts';
-import type { TryReply, TryRequest } from './messages.ts';
+import type { Reply } from './lastAsked.ts';
+import type { SentNear, TryRequest } from './messages.ts';
 
-const reply = (message: TryReply) => postMessage(message);
+const reply = (message: Reply<readonly SentNear[]>) => postMessage(message);
 
 /** What the plan can do, worked out when the first ratio is tried on it. */
 let tried: () => TriedRatios = () => {
@@ -28,7 +29,7 @@ self.onmessage = ({ data }: MessageEvent<TryRequest>) => {
     const near = tried()
       .near(ratioOf(...wanted), keep)
       .map(({ bPerA, inside, partsChanged, first }) => ({ bPerA: [bPerA.n, bPerA.d] as const, inside, partsChanged, first }));
-    reply({ id, kind: 'near', near });
+    reply({ id, kind: 'answer', answer: near });
   } catch (error) {
     reply({ id, kind: 'fault', message: error instanceof Error ? error.message : String(error) });
   }
