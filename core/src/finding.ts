@@ -77,6 +77,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   pieces: 'piece',
   changeSheets: 'change sheet',
   ratioChecks: 'ratio check',
+  unfinishedChecks: 'unfinished ratio check',
   centreNow: 'centre now',
   takeUp: 'take-up',
   offsetLink: 'offset link',

@@ -79,6 +79,8 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'repeatability',
     'quarterToLimit',
     'catchesWorthMaking',
+    'catchesToMake',
+    'waiting',
     'pooledRepeatability',
     'beyond',
     'runs',

@@ -6,6 +6,7 @@ import { material } from './material.ts';
 import { rack } from './rack.ts';
 import { ratioCheckRow } from './ratioCheckRow.ts';
 import { sheetRecord } from './sheetRecord.ts';
+import { unfinishedCheck } from './unfinishedCheck.ts';
 
 const maybe = v.exactOptional;
 /** The whole shop file after its envelope, values as typed with their units. Holes are allowed: `resolve` says what a plan lacks. */
@@ -19,6 +20,8 @@ export const shopFile = row({
   racks: list(rack),
   changeSheets: list(sheetRecord),
   ratioChecks: list(ratioCheckRow),
+  /** At most one for a machine. */
+  unfinishedChecks: maybe(list(unfinishedCheck)),
 });
 
 export type ShopFile = v.InferOutput<typeof shopFile>;

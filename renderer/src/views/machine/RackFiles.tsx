@@ -1,11 +1,10 @@
 import { createSignal, Show } from 'solid-js';
-import type { CsvTrouble } from '../../../../core/src/file/rackCsv.ts';
+import type { CsvTrouble } from '../../../../core/src/file/csv.ts';
 import { useApp } from '../../state/app.ts';
+import { giveCsv } from '../../state/giveCsv.ts';
 import type { RackForm } from './rackForm.ts';
 import { rackTables } from './rackTables.ts';
 
-/** Long enough for the slowest browser to have taken the file over. */
-const DOWNLOAD_TAKES_ms = 60_000;
 const MOST_TROUBLES = 12;
 
 /** The rack to and from a file for spreadsheets. A file is taken as a whole or not at all. */
@@ -37,11 +36,7 @@ export function RackFiles(props: { readonly form: RackForm }) {
   };
   const write = async () => {
     const { writeRackCsv } = await rackTables();
-    const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([writeRackCsv(props.form.copy().pieces, app.say().decimal)], { type: 'text/csv' }));
-    link.download = `${props.form.row().name || 'rack'}.csv`;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(link.href), DOWNLOAD_TAKES_ms);
+    giveCsv(`${props.form.row().name || 'rack'}.csv`, writeRackCsv(props.form.copy().pieces, app.say().decimal));
   };
   const guarded = (work: Promise<void>) => {
     work.catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
