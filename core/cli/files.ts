@@ -5,19 +5,24 @@ import { type Finding, LARGEST_FILE_BYTES, type Outcome, placeText, readShopFile
 /** npm runs scripts in the project's folder; a file named by the user is meant from where the user stands. */
 export const fromHere = (file: string): string => path.resolve(process.env.INIT_CWD ?? process.cwd(), file);
 
-/** Reads a shop file from disk; a disk failure speaks like any other problem. */
-export function openShopFile(file: string): Outcome<ShopFile> {
+/** Reads a file from disk; a disk failure speaks like any other problem. */
+export function readText(file: string, mostBytes: number): Outcome<string> {
   try {
     const place = fromHere(file);
     const size = statSync(place).size;
-    if (size > LARGEST_FILE_BYTES) return failure(`${file} has ${size} bytes; more than ${LARGEST_FILE_BYTES} are not read.`);
-    return readShopFile(readFileSync(place, 'utf8'));
+    if (size > mostBytes) return failure(`${file} has ${size} bytes; more than ${mostBytes} are not read.`);
+    return { ok: true, value: readFileSync(place, 'utf8'), findings: [] };
   } catch (error) {
     return failure(`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
   }
 }
 
-function failure(what: string): Outcome<ShopFile> {
+export function openShopFile(file: string): Outcome<ShopFile> {
+  const text = readText(file, LARGEST_FILE_BYTES);
+  return text.ok ? readShopFile(text.value) : text;
+}
+
+function failure(what: string): Outcome<string> & { readonly ok: false } {
   return {
     ok: false,
     findings: [{ check: 'file.disk', severity: 'blocks', where: [], what, figure: null, limit: null, source: 'the disk', missing: false }],

@@ -1,10 +1,12 @@
 import { parseArgs } from 'node:util';
+import { isDay } from '../src/file/day.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
+import { type CheckWish, readCheckWish } from './checkFlags.ts';
 import { type PriceRow, readPrices } from './prices.ts';
 import { readWindow, type Window } from './windowFlag.ts';
 
-export const COMMANDS = ['options', 'reach', 'sheet', 'quote', 'buy', 'validate'] as const;
+export const COMMANDS = ['options', 'reach', 'sheet', 'quote', 'buy', 'ratio-check', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
 
 /** One flag: what it takes, which commands know it, and its line in the help. */
@@ -15,12 +17,13 @@ interface Flag {
 }
 
 const ONE_MATERIAL = ['options', 'reach', 'sheet', 'quote'] as const;
-const PRINTED = ['sheet', 'quote'] as const;
+const PRINTED = ['sheet', 'quote', 'ratio-check'] as const;
+const CHECK = ['ratio-check'] as const;
 const PLANNING = ['options', 'reach', 'sheet', 'quote', 'buy'] as const;
 
 export const FLAGS: Readonly<Record<string, Flag>> = {
-  machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
-  material: { takes: 'ID', commands: ONE_MATERIAL, help: 'which material; may be left out where the file holds one' },
+  machine: { takes: 'ID', commands: [...PLANNING, ...CHECK], help: 'which machine; may be left out where the file holds one' },
+  material: { takes: 'ID', commands: [...ONE_MATERIAL, ...CHECK], help: 'which material; may be left out where the file holds one' },
   materials: { takes: 'ID,ID', commands: ['buy'], help: 'which materials; all of the file that have limits if left out' },
   rack: { takes: 'ID', commands: PLANNING, help: "which rack; otherwise the machine's own, or the only one" },
   buy: { takes: 'N', commands: ONE_MATERIAL, help: 'up to N wheels may be bought, 1 to 8' },
@@ -39,8 +42,8 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   },
   'any-pump': { takes: null, commands: PLANNING, help: 'also try the other pumps each side may carry' },
   'as-measured': { takes: null, commands: PLANNING, help: 'count the deliveries the pumps were measured at in the ratio' },
-  inch: { takes: null, commands: PLANNING, help: 'lengths in inches (JSON keeps its stated units)' },
-  comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
+  inch: { takes: null, commands: [...PLANNING, ...CHECK], help: 'lengths in inches (JSON keeps its stated units)' },
+  comma: { takes: null, commands: [...PLANNING, ...CHECK], help: 'print a decimal comma (JSON keeps the point)' },
   rows: {
     takes: 'N',
     commands: ['options', 'reach', 'buy'],
@@ -57,13 +60,31 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     help: 'instead: what can be built near another ratio, written as the material writes its own',
   },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
-  json: { takes: null, commands: ['options', 'reach', 'quote', 'buy', 'validate'], help: 'print JSON' },
-  workings: { takes: null, commands: ['options', 'sheet'], help: 'with JSON: how each figure came about; on a sheet: as further pages' },
+  json: { takes: null, commands: ['options', 'reach', 'quote', 'buy', 'ratio-check', 'validate'], help: 'print JSON' },
+  workings: {
+    takes: null,
+    commands: ['options', 'sheet', 'ratio-check'],
+    help: 'with JSON: how each figure came about; on paper: as further pages',
+  },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
   paper: { takes: 'A4|Letter', commands: PRINTED, help: 'paper size; A4 if left out' },
-  number: { takes: 'TEXT', commands: PRINTED, help: 'number of the change sheet or quote page, to be printed on it' },
-  date: { takes: 'YYYY-MM-DD', commands: PRINTED, help: 'date to be printed; today if left out' },
-  out: { takes: 'FILE.html', commands: PRINTED, help: 'where the page is written; a quote without it is printed as text' },
+  number: { takes: 'TEXT', commands: ['sheet', 'quote'], help: 'number of the change sheet or quote page, to be printed on it' },
+  date: { takes: 'YYYY-MM-DD', commands: PRINTED, help: 'date to be printed, or of the catches; today if left out' },
+  out: { takes: 'FILE.html', commands: PRINTED, help: 'where the page is written; a quote or a ratio check without it is printed as text' },
+  sheet: { takes: 'N', commands: CHECK, help: 'number of the change sheet that is proved; without it what is fitted' },
+  catches: { takes: 'FILE.csv', commands: CHECK, help: 'what was caught: columns A net g, B net g, or gross and tare, volume, left out' },
+  turns: { takes: 'N', commands: CHECK, help: 'turns of the motor for each catch' },
+  time: { takes: 'TIME', commands: CHECK, help: 'instead of turns, with --dial: how long each catch ran, as 20s' },
+  dial: { takes: 'PERCENT', commands: CHECK, help: 'with --time: where the dial stood' },
+  step: { takes: 'MASS', commands: CHECK, help: 'step of the scale, as 0.1g; the scale of the last kept check if left out' },
+  tared: { takes: null, commands: CHECK, help: 'with --step: the scale was tared and read once a weighing' },
+  'scale-uncertainty': { takes: 'MASS', commands: CHECK, help: 'with --step: ± of the scale from its certificate at 95 %' },
+  confidence: { takes: 'PERCENT', commands: CHECK, help: 'of the interval, 60 to 99.9; 95 if left out' },
+  by: { takes: 'NAME', commands: CHECK, help: 'who caught and weighed' },
+  before: { takes: null, commands: CHECK, help: 'instead of catches: what to catch, how little and how often' },
+  check: { takes: 'ID', commands: CHECK, help: 'instead of catches: a check that the file keeps' },
+  all: { takes: null, commands: CHECK, help: 'instead of catches: every check that the file keeps' },
+  csv: { takes: null, commands: CHECK, help: 'with --all: as CSV' },
 };
 
 /** A value on the command line has no space in it. */
@@ -88,6 +109,9 @@ export interface Call {
   readonly prices: readonly PriceRow[] | null;
   /** Of ratios: what reach is asked for, and in buy what takes the place of the materials. */
   readonly window: Window | null;
+  /** Of ratio-check; null for all others. */
+  readonly check: CheckWish | null;
+  readonly csv: boolean;
   readonly count: boolean;
   readonly json: boolean;
   readonly workings: boolean;
@@ -150,7 +174,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   const teeth = readTeeth(given.get('teeth'), problems);
   const buy = whole('buy', 1, 8);
   const date = given.get('date') ?? null;
-  if (date !== null && !/^\d{4}-\d{2}-\d{2}$/.test(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
+  if (date !== null && !isDay(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
   const out = given.get('out') ?? null;
   if (command === 'sheet' && out === null) problems.push('sheet needs --out FILE.html.');
   if ((command === 'reach' || command === 'quote') && !given.has('window')) problems.push(`${command} needs --window LO:HI, as 1:5.`);
@@ -186,6 +210,8 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     mostPurchases: whole('most', 1, 8) ?? 3,
     window: readWindow(given.get('window'), given.get('tolerance'), problems),
     prices: readPrices(given.get('prices'), problems),
+    check: command === 'ratio-check' ? readCheckWish(given, problems) : null,
+    csv: given.has('csv'),
     count: given.has('count'),
     json: given.has('json'),
     workings: given.has('workings'),

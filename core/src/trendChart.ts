@@ -3,7 +3,7 @@ import type { Trend, TrendValue } from './ratioCheck/history.ts';
 import { escaped } from './sheet/html.ts';
 import { spread } from './sheet/spread.ts';
 import { days, joined, label, mark, mm } from './trendMarks.ts';
-import { type TrendScale, trendScale } from './trendScale.ts';
+import { trendScale } from './trendScale.ts';
 import { type TrendLimit, trendSentence } from './trendSentence.ts';
 
 // A chart of single values, one mark a check, in the colour of the text around it; every size is in millimetres of the drawing.
@@ -32,6 +32,8 @@ const LEFT_mm = 11;
 const RIGHT_mm = 13;
 const TOP_mm = 5;
 const BOTTOM_mm = 4.5;
+/** Between two round values beside the drawing. */
+const STEP_mm = 4;
 /** Closer together marks would not be told apart. */
 const MARK_ROOM_mm = 3;
 const LABEL_mm = 2.6;
@@ -49,8 +51,9 @@ export function trendChart(trend: Trend, wish: ChartWish): TrendChart | null {
   const across_mm = width_mm - LEFT_mm - RIGHT_mm;
   const shown = trend.values.slice(-Math.max(1, Math.floor(across_mm / MARK_ROOM_mm)));
   if (shown.length === 0) return null;
-  const scale = scaleOf(trend, shown, wish.limits);
   const bottom_mm = height_mm - BOTTOM_mm;
+  const mostSteps = Math.max(1, Math.floor((bottom_mm - TOP_mm) / STEP_mm));
+  const scale = trendScale(shownPercents(trend, shown, wish.limits), mostSteps);
   const level_mm = (share: number) => bottom_mm - ((100 * share - scale.from) / (scale.to - scale.from)) * (bottom_mm - TOP_mm);
   const place_mm = (index: number) => LEFT_mm + (across_mm * (index + 0.5)) / shown.length;
   const skipped = trend.values.length - shown.length;
@@ -75,13 +78,13 @@ export function trendChart(trend: Trend, wish: ChartWish): TrendChart | null {
 }
 
 /** Intervals of catches that do not agree may be wide; they are cut off rather than flatten everything else. */
-function scaleOf({ chart }: Trend, shown: readonly TrendValue[], limits: readonly TrendLimit[]): TrendScale {
+function shownPercents({ chart }: Trend, shown: readonly TrendValue[], limits: readonly TrendLimit[]): readonly number[] {
   const sure = shown.flatMap(({ value, interval, stable }) => [
     value,
     ...(stable && interval !== null ? [interval.from, interval.to] : []),
   ]);
   const lines = [...(chart === null ? [] : [chart.mean, chart.low, chart.high]), ...limits.map(({ value }) => value)];
-  return trendScale([...sure, ...lines].map((share) => 100 * share));
+  return [...sure, ...lines].map((share) => 100 * share);
 }
 
 function linesOf({ chart }: Trend, { limits, width_mm }: ChartWish, level_mm: (share: number) => number): readonly string[] {

@@ -12,7 +12,6 @@ export interface TrendScale extends Interval {
 }
 
 const STEPS = [1, 2, 5, 10];
-const MOST_STEPS = 5;
 /** Room beyond the outermost value, as a share of the whole. */
 const AIR = 0.06;
 /** However alike the values are, the scale shows at least so much. */
@@ -20,20 +19,21 @@ const LEAST_SHOWN = 0.1;
 const HAIR = 1e-9;
 
 /**
- * An upright scale that holds some values, with at most six round marks.
+ * An upright scale that holds some values, with round marks.
  *
- * @param values  at least one, finite
+ * @param values     at least one, finite
+ * @param mostSteps  whole number from 1: at most so many steps, and one mark more, find room
  * @returns marks ascending, inside the scale; as many places as their step needs
  * @throws RangeError  where there is no value
  * @source our choice
- * @example trendScale([97.6, 100.2]).marks.map(({ value }) => value)  // 98, 99, 100
+ * @example trendScale([97.6, 100.2], 5).marks.map(({ value }) => value)  // 98, 99, 100
  */
-export function trendScale(values: readonly number[]): TrendScale {
+export function trendScale(values: readonly number[], mostSteps: number): TrendScale {
   if (values.length === 0) throw new RangeError('trendScale: there is nothing to show');
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const air = Math.max(AIR * (most - least), (LEAST_SHOWN - (most - least)) / 2);
   const [from, to] = [least - air, most + air];
-  const rough = (to - from) / MOST_STEPS;
+  const rough = (to - from) / mostSteps;
   const power = Math.floor(Math.log10(rough));
   const step = (STEPS.find((one) => one * 10 ** power >= rough) ?? 10) * 10 ** power;
   const places = Math.max(0, -Math.floor(Math.log10(step) + HAIR));

@@ -1,4 +1,4 @@
-import { capital, type Say, SENSE, signedPercentText, signedRangeText } from './format.ts';
+import { capital, type Say, signedPercentText, signedRangeText } from './format.ts';
 import { shareText } from './ratioCheck/causes/words.ts';
 import type { Trend, TrendValue } from './ratioCheck/history.ts';
 
@@ -33,7 +33,7 @@ export function trendSentence(
   const skipped = values.length - SAID;
   const dates = (indexes: readonly number[]) => indexes.flatMap((index) => values[index]?.date ?? []).join(', ');
   return [
-    `${title}${isSigned ? ` (${SENSE})` : ''}, ${values.length} ${values.length === 1 ? 'ratio check' : 'ratio checks'}.`,
+    `${title}, ${values.length} ${values.length === 1 ? 'ratio check' : 'ratio checks'}.`,
     ...(skipped > 0 ? [`The last ${SAID}:`] : []),
     `${values.slice(-SAID).map(said).join('; ')}.`,
     ...(chart === null ? [] : [`Mean ${one(chart.mean)}, control limits ${range(chart.low, chart.high)}.`]),

@@ -38,11 +38,11 @@ describe('the trend of the invented example', () => {
   });
 
   test('in words: every check with its interval, mean, control limits and limits', () => {
-    const wish = { ...WISH, title: 'Off-ratio, %', limits: LIMITS, isSigned: true };
+    const wish = { ...WISH, title: 'Off-ratio, %, + is B-rich', limits: LIMITS, isSigned: true };
     const said = trendChart(offRatioTrend(kept), wish)?.sentence.replaceAll('\u00A0', ' ');
     // worked out apart from the program: mean −1.2467 and mean moving range 0.7814 % of −0.4977, −1.1821, −2.0605; 3 × 0.7814 / 1.128 = 2.0782
     expect(said).toBe(
-      'Off-ratio, % (+ is B-rich), 3 ratio checks. 2026-09-15: −0.50 %, −0.66 to −0.34 %; 2026-10-12: −1.18 %, −1.35 to −1.01 %; ' +
+      'Off-ratio, %, + is B-rich, 3 ratio checks. 2026-09-15: −0.50 %, −0.66 to −0.34 %; 2026-10-12: −1.18 %, −1.35 to −1.01 %; ' +
         '2026-11-09: −2.06 %, −4.55 to +0.38 %, the catches do not agree. Mean −1.25 %, control limits −3.32 to +0.83 %. Limit −2.86 %. Limit +2.86 %.',
     );
   });
@@ -109,6 +109,6 @@ describe('the upright scale', () => {
     ],
     [[5], [4.96, 4.98, 5, 5.02, 5.04]],
   ] as const)('%j has its round marks %j', (values, marks) => {
-    expect(trendScale(values).marks.map(({ value, places }) => Number(value.toFixed(places)))).toEqual(marks);
+    expect(trendScale(values, 5).marks.map(({ value, places }) => Number(value.toFixed(places)))).toEqual(marks);
   });
 });

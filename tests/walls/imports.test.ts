@@ -25,7 +25,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['checkPageWords', 'logMarks', 'sheet', 'trendScale', 'trendSentence'],
   ['beforeWeighing', 'trendMarks'],
   ['trendChart'],
-  ['checkTrends'],
+  ['checkCharts'],
   [
     'answer',
     'buying',
@@ -40,7 +40,8 @@ const ORDER: readonly (readonly string[])[] = [
     'stageFacts',
   ],
   ['json', 'knownOnRule', 'quoteAdd', 'quoteRule', 'rackChange', 'reachWords', 'standing'],
-  ['buyingJson', 'nearRatiosJson', 'reachJson'],
+  ['buyingJson', 'nearRatiosJson', 'ratioCheckResultJson', 'reachJson'],
+  ['ratioCheckJson'],
   ['index', 'optionList'],
   ['optionWords'],
   ['comparison', 'materialReach'],

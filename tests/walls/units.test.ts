@@ -82,6 +82,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'catchesToMake',
     'waiting',
     'pooledRepeatability',
+    'confidenceOf',
     'beyond',
     'runs',
     'wantedOn',
@@ -107,6 +108,7 @@ const BARE_WORDS = new Set(Object.values(BARE).flat());
 
 /** Files that set type and draw: places and sizes in the units of the drawing or of the type, as their headers say. */
 const DRAWING: Readonly<Record<string, readonly string[]>> = {
+  'core/src/trendScale.ts': ['mostSteps'],
   'core/src/reachRule.ts': ['ratios', 'counts', 'best', 'lanes'],
   'core/src/sheet/columns.ts': ['size'],
   'core/src/sheet/driveLayout.ts': ['x', 'names', 'foot', 'dimensions', 'height', 'scale'],

@@ -34,9 +34,11 @@ export function readCheck(typed: TypedCheck, terms: CheckTerms, place: Place): O
   if (worst !== undefined && blocking.length > 0) return { ok: false, findings: [worst, ...others] };
   // `catchProblems` blocks where there is none
   if (first === undefined) throw new RangeError('readCheck: no catch');
-  const confidence = typed.confidence === undefined ? USUAL_CONFIDENCE : float(si('share', typed.confidence));
-  return { ok: true, value: { terms, run, scale, catches: [first, ...rest], confidence }, findings };
+  return { ok: true, value: { terms, run, scale, catches: [first, ...rest], confidence: confidenceOf(typed) }, findings };
 }
+
+export const confidenceOf = ({ confidence }: Pick<TypedCheck, 'confidence'>): number =>
+  confidence === undefined ? USUAL_CONFIDENCE : float(si('share', confidence));
 
 export const scaleOf = ({ step, tared, uncertainty }: TypedCheck['scale']): Scale => ({
   step_kg: si('mass', step),

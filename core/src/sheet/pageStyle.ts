@@ -85,6 +85,18 @@ ul+.note,table+.note{margin-top:.2em}
 .reachrows div{display:grid;grid-template-columns:46mm 50mm 1fr;gap:0 2mm;border-bottom:.15mm solid #777;padding:.12em 0}
 .quote svg{display:block;overflow:visible}
 .quote text{paint-order:stroke;stroke:#fff;stroke-width:.8}
+.verdict{display:grid;grid-template-columns:auto 1fr;gap:0 5mm;align-items:center}
+.verdict b:first-child{font-size:2.6em;line-height:1.1}
+.verdict div b{font-size:1em}
+.verdict small{display:block;font-size:.85em}
+.record .care{font-size:.82em;display:block}
+.record .reachrows div{grid-template-columns:34mm 44mm 1fr}
+.record .offers th:first-child{width:10mm}
+.record .offers th:last-child{width:30mm}
+.record .dense{line-height:1.15}
+.dense td,.dense th{padding-top:.02em;padding-bottom:.02em}
+.trends{display:flex;gap:3mm}
+.trends svg{display:block;flex:none}
 .work{break-before:page;font-size:7.5pt}
 .workcols{columns:2;column-gap:6mm}
 .workcols li{break-inside:avoid;border-bottom:.15mm solid #777;padding:.3em 0}
