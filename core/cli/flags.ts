@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { isDay } from '../src/file/day.ts';
+import { isDay } from '../src/file/isDay.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
 import { type CheckWish, readCheckWish } from './checkFlags.ts';

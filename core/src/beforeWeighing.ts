@@ -1,19 +1,19 @@
 import { countText, expectedTexts, smallestText, tooSmallText } from './checkPageWords.ts';
 import type { UnfinishedCheck } from './file/unfinishedCheck.ts';
 import type { Say } from './format.ts';
-import { float } from './ratio.ts';
-import { wantedOn } from './ratioCheck/amounts.ts';
-import { smallestCatch } from './ratioCheck/before.ts';
+import { known, NOT_GIVEN } from './given.ts';
+import type { Plan } from './plan.ts';
+import { type Fraction, float, whole } from './ratio.ts';
+import { beforeCheck } from './ratioCheck/beforeCheck.ts';
 import { type CheckBox, readBox } from './ratioCheck/boxes.ts';
-import { type KeptCheck, pooledRepeatability } from './ratioCheck/history.ts';
-import type { Proved } from './ratioCheck/proved.ts';
-import { runOf, scaleOf, USUAL_CONFIDENCE } from './ratioCheck/readCheck.ts';
-import { catchesToMake, toExpect } from './ratioCheck/toExpect.ts';
+import type { KeptCheck } from './ratioCheck/history.ts';
+import { USUAL_CONFIDENCE } from './ratioCheck/readCheck.ts';
+import { fittedPumps } from './train.ts';
 import { readQuantity } from './units.ts';
 
-/** What to know before the first catch, in words; null where what it needs is not written yet. */
+/** What to know before the first catch, in words; null where what it needs is not given. */
 export interface BeforeWeighing {
-  readonly expected: ReturnType<typeof expectedTexts> | null;
+  readonly expected: ReturnType<typeof expectedTexts>;
   readonly smallest: string | null;
   /** What is to be done where the catch would be smaller than that. */
   readonly small: string | null;
@@ -23,37 +23,47 @@ export interface BeforeWeighing {
 /**
  * What the first catch should give, how large it has to be, and how many are worth making.
  *
- * @param earlier  kept checks of the machine, which show how catches spread
- * @source `toExpect`, `smallestCatch`, `catchesWorthMaking`
+ * @param kept  checks of the machine, which show how catches spread
+ * @returns null until both the run of a catch and the step of the scale can be read
+ * @source `beforeCheck`
  */
-export function beforeWeighing(
-  check: UnfinishedCheck,
-  { plan, terms, mounted }: Proved,
-  earlier: readonly KeptCheck[],
-  say: Say,
-): BeforeWeighing {
-  const value = (box: CheckBox & keyof UnfinishedCheck) => {
-    const read = readBox(box, check[box], say);
-    return read.ok ? read.value : undefined;
+export function beforeWeighing(check: UnfinishedCheck, plan: Plan, kept: readonly KeptCheck[], say: Say): BeforeWeighing | null {
+  const value = (box: CheckBox & keyof UnfinishedCheck, dimension: Parameters<typeof readQuantity>[0]): Fraction | null => {
+    const entry = readBox(box, check[box], say);
+    if (!entry.ok || entry.value === undefined) return null;
+    const read = readQuantity(dimension, entry.value);
+    return read.ok ? read.value : null;
   };
-  const [turns, time, dial] = [value('turns'), value('time'), value('dial')];
-  const [step, uncertainty, confidence] = [value('step'), value('uncertainty'), value('confidence')];
-  const run = runOf(check.runBy === 'turns' ? { ...(turns && { turns }) } : { ...(time && { time }), ...(dial && { dial }) }, terms);
-  const scale = step === undefined ? null : scaleOf({ step, tared: check.weighing === 'tared', ...(uncertainty && { uncertainty }) });
-  const expected = toExpect(plan, run);
-  const smallest =
-    scale !== null && terms.limits !== null && terms.densityBOverA.known ? smallestCatch(wantedOn(terms, true), terms.limits, scale) : null;
-  const alike = earlier.filter(
-    ({ row }) => row.material === plan.material.id && row.mounted.pumps.A === mounted.pumps.A && row.mounted.pumps.B === mounted.pumps.B,
-  );
-  const repeatability = pooledRepeatability(alike);
-  const read = confidence && readQuantity('share', confidence);
-  const by = { confidence: read?.ok === true ? float(read.value) : USUAL_CONFIDENCE, repeatability };
-  const count = expected === null || scale === null ? undefined : catchesToMake(plan, expected, { scale, ...by });
+  const motorTurns = check.runBy === 'turns' ? value('turns', 'number') : turnsIn(value('time', 'time'), value('dial', 'share'), plan);
+  const step_kg = value('step', 'mass');
+  if (motorTurns === null || step_kg === null) return null;
+  const uncertainty_kg = value('uncertainty', 'mass');
+  const scale = {
+    step_kg,
+    readings: check.weighing === 'tared' ? (1 as const) : (2 as const),
+    uncertainty_kg: uncertainty_kg === null ? NOT_GIVEN : known(uncertainty_kg),
+  };
+  const confidence = value('confidence', 'share');
+  const before = beforeCheck(plan, alike(kept, plan), {
+    motorTurns,
+    scale,
+    confidence: confidence === null ? USUAL_CONFIDENCE : float(confidence),
+  });
+  const { expected, smallest, leastTurns, repeatability } = before;
+  const isSmall = leastTurns !== null && motorTurns.compare(whole(leastTurns)) < 0;
   return {
-    expected: expected && expectedTexts(expected, say),
+    expected: expectedTexts(expected, say),
     smallest: smallest && smallestText(smallest, say),
-    small: expected && smallest && tooSmallText(expected, smallest),
-    count: count === undefined ? null : countText(count, repeatability !== null),
+    small: isSmall ? tooSmallText(leastTurns) : null,
+    count: smallest && countText(before.catchesWorthMaking, repeatability !== null),
   };
+}
+
+const turnsIn = (time_s: Fraction | null, dial: Fraction | null, { motor }: Plan): Fraction | null =>
+  time_s === null || dial === null ? null : time_s.mul(motor.speed_rev_per_s).mul(dial);
+
+/** Of the same material through the same pumps. */
+function alike(kept: readonly KeptCheck[], plan: Plan): readonly KeptCheck[] {
+  const { A, B } = fittedPumps(plan);
+  return kept.filter(({ row }) => row.material === plan.material.id && row.mounted.pumps.A === A.id && row.mounted.pumps.B === B.id);
 }

@@ -1,9 +1,8 @@
-import type { CatchAmount } from './expectedCatch.ts';
+import type { CatchAmount, ExpectedCatch } from './expectedCatch.ts';
 import { fixed, offRatioText, quantity, ratioText, type Say, SENSE, signedRangeText } from './format.ts';
 import { type Fraction, float, ONE } from './ratio.ts';
 import type { SmallestCatch } from './ratioCheck/before.ts';
 import type { Evaluation } from './ratioCheck/evaluate.ts';
-import type { ToExpect } from './ratioCheck/toExpect.ts';
 import type { Unstable } from './ratioCheck/verdict.ts';
 import { verdictHead } from './ratioCheckWords.ts';
 
@@ -18,10 +17,10 @@ const amountText = ({ mass_kg, volume_m3 }: CatchAmount, say: Say): string =>
 /**
  * What one catch gives on each side.
  *
- * @example expectedTexts(toExpect(…), say)  // A '246.4 g', B '103.1 g', '100.2 to 106.1 g'
+ * @example expectedTexts(expectedCatch(…), say)  // A '246.4 g', B '103.1 g', '100.2 to 106.1 g'
  */
 export function expectedTexts(
-  { sides, limitsOnB }: ToExpect,
+  { sides, limitsOnB }: Pick<ExpectedCatch, 'sides' | 'limitsOnB'>,
   say: Say,
 ): { readonly A: string; readonly B: string; readonly allowedB: string | null } {
   return {
@@ -34,19 +33,14 @@ export function expectedTexts(
 /** The smallest catch that can prove the limits on the scale. */
 export const smallestText = ({ A, B }: SmallestCatch, say: Say): string => `A ${mass(A.value, say)}, B ${mass(B.value, say)}`;
 
-/** Whether what is to be expected is large enough for the scale; null where it is, or where that is not known. */
-export function tooSmallText({ sides }: ToExpect, { A, B }: SmallestCatch): string | null {
-  const small = [sides.A, sides.B].some(({ mass_kg }, index) => mass_kg.known && mass_kg.value.compare([A, B][index]?.value ?? ONE) < 0);
-  return small ? 'The catch would be smaller than this scale can prove: let it run longer, or take a finer scale.' : null;
-}
-
-const COUNTS = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+/** What is to be done where a catch would prove nothing. */
+export const tooSmallText = (leastTurns: number): string =>
+  `The catch would be smaller than this scale can prove: let it run for ${leastTurns} turns of the motor or more, or take a finer scale.`;
 
 /** How many catches are worth making. */
 export function countText(count: number | null, spreadKnown: boolean): string {
-  if (count === null) return 'More than ten: by what earlier checks spread, not even ten would prove these limits.';
-  const word = COUNTS[count] ?? String(count);
-  return spreadKnown ? `${word}, by what earlier checks spread` : `${word} to begin with; they show the spread`;
+  if (count === null) return 'more than 10, by earlier spread';
+  return spreadKnown ? `${count}, by earlier spread` : `${count} to begin with`;
 }
 
 /** Catches that are left aside for now. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { fitOption } from '../../core/src/file/fit.ts';
-import { nextSheetNumber } from '../../core/src/file/sheetRecord.ts';
+import { nextSheetNumber } from '../../core/src/file/nextSheetNumber.ts';
 import { fittedPumps, planOption, readShopFile, resolve, type ShopFile, type Teeth } from '../../core/src/index.ts';
 
 const say = { decimal: '.', system: 'metric' } as const;

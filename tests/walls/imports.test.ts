@@ -23,7 +23,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['ratioCheck'],
   ['ratioCheckWords'],
   ['checkPageWords', 'logMarks', 'sheet', 'trendScale', 'trendSentence'],
-  ['beforeWeighing', 'trendMarks'],
+  ['beforeWeighing', 'trendMarks', 'trendTable'],
   ['trendChart'],
   ['checkCharts'],
   [

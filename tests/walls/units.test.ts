@@ -79,7 +79,6 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'repeatability',
     'quarterToLimit',
     'catchesWorthMaking',
-    'catchesToMake',
     'waiting',
     'pooledRepeatability',
     'confidenceOf',

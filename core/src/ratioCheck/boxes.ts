@@ -67,3 +67,10 @@ export const boxesOf = ({ weighing, volumes }: Pick<UnfinishedCheck, 'weighing' 
   ...(weighing === 'gross' ? (['gross', 'tare'] as const) : (['net'] as const)),
   ...(volumes === true ? (['volume'] as const) : []),
 ];
+
+/** A column of one side: a box, or the net weight that is worked out from two of them. */
+export type CatchColumn = CatchBox | 'worked net';
+
+/** The columns of one side, the net weight beside what it is worked out from. */
+export const columnsOf = (check: Pick<UnfinishedCheck, 'weighing' | 'volumes'>): readonly CatchColumn[] =>
+  boxesOf(check).flatMap((box): readonly CatchColumn[] => (box === 'tare' ? [box, 'worked net'] : [box]));

@@ -1,6 +1,6 @@
 import { isDay } from '../file/isDay.ts';
 import type { CatchRow, CaughtRow } from '../file/ratioCheckRow.ts';
-import type { UnfinishedCatch, UnfinishedCheck } from '../file/unfinishedCheck.ts';
+import type { CatchBox, UnfinishedCatch, UnfinishedCheck } from '../file/unfinishedCheck.ts';
 import type { Finding, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import type { SideName } from '../plan.ts';
@@ -42,7 +42,7 @@ export function readWritten(check: UnfinishedCheck, terms: CheckTerms, place: Pl
     return undefined;
   };
   const head = (name: Exclude<CheckBox, 'gross' | 'tare' | 'net' | 'volume'>) => box(name, check[name], [...place, name], TITLES[name]);
-  const catches = writtenCatches(check.catches).map(
+  const catches = writtenCatches(check).map(
     (row, index): CatchRow => ({
       ...bothSides((side) =>
         caughtOf(check, row[side], (name, text) =>
@@ -70,7 +70,14 @@ export function readWritten(check: UnfinishedCheck, terms: CheckTerms, place: Pl
     catches,
   };
   const whole = readCheck(typed, terms, place);
-  const all = [...findings, ...whole.findings];
+  // of a side that cannot be read nothing else is said
+  const unread = findings.map(({ where }) => where.slice(0, -1).join('.'));
+  const all = [
+    ...findings,
+    ...whole.findings.filter(
+      ({ where }) => ![where, where.slice(0, -1)].some((of) => unread.includes(of.join('.')) && of.length > place.length),
+    ),
+  ];
   const sound = all.every(({ severity }) => severity !== 'blocks');
   if (sound && whole.ok) return { findings: all, evaluation: evaluate(whole.value), waiting: [], judged: typed, typed };
   const waiting = catches.flatMap((_, index) => (all.some((one) => isOf(one, place, index)) ? [index] : []));
@@ -92,14 +99,16 @@ const TITLES = {
   confidence: 'Confidence',
 } as const;
 
-/** Up to the last in which something is written. */
-export function writtenCatches(catches: readonly UnfinishedCatch[]): readonly UnfinishedCatch[] {
-  return catches.slice(0, catches.findLastIndex((row) => !isBlank(row)) + 1);
+/** Up to the last in which something is written that counts. */
+export function writtenCatches(check: UnfinishedCheck): readonly UnfinishedCatch[] {
+  const boxes = boxesOf(check);
+  const isWritten = ({ A, B, leftOut }: UnfinishedCatch) => leftOut !== undefined || !isBlank(A, boxes) || !isBlank(B, boxes);
+  return check.catches.slice(0, check.catches.findLastIndex(isWritten) + 1);
 }
 
-/** Whether nothing at all is written in a catch. */
-export const isBlank = ({ A, B, leftOut }: UnfinishedCatch): boolean =>
-  leftOut === undefined && [A, B].every((side) => Object.values(side).every((text) => (text ?? '').trim() === ''));
+/** Whether nothing is written of a side in boxes that count. */
+export const isBlank = (side: UnfinishedCatch['A'], boxes: readonly CatchBox[]): boolean =>
+  boxes.every((box) => (side[box] ?? '').trim() === '');
 
 const bothSides = <T>(of: (side: SideName) => T): Record<SideName, T> => ({ A: of('A'), B: of('B') });
 

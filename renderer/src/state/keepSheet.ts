@@ -1,6 +1,7 @@
 import { optionFacts } from '../../../core/src/facts/index.ts';
 import { fitOption } from '../../../core/src/file/fit.ts';
-import { nextSheetNumber, type SheetRecord } from '../../../core/src/file/sheetRecord.ts';
+import { nextSheetNumber } from '../../../core/src/file/nextSheetNumber.ts';
+import type { SheetRecord } from '../../../core/src/file/sheetRecord.ts';
 import { fittedPumps, fittedTeeth, planOption } from '../../../core/src/index.ts';
 import { changeSheet } from '../../../core/src/sheet/changeSheet.ts';
 import { changeSheetBody, type SheetBody } from '../../../core/src/sheet/changeSheetPage.ts';

@@ -1,7 +1,6 @@
 import type { RatioCheckRow } from '../../../core/src/file/ratioCheckRow.ts';
 import type { Mounted, Ranked, Say, Selection, ShopFile } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
-import type { Judged } from '../../../core/src/ratioCheck/judge.ts';
 import type { Reach } from '../../../core/src/reach/reach.ts';
 import type { ReachWindow } from '../../../core/src/reachWindow.ts';
 
@@ -61,6 +60,3 @@ export interface JudgeRequest {
   readonly row: RatioCheckRow;
   readonly say: Say;
 }
-
-/** What takes its time about a check; all else the page has at once. */
-export type SlowHalf = Pick<Judged, 'causes' | 'proposal' | 'delivery' | 'offRatio'>;

@@ -3,19 +3,20 @@ import type { MachineRow } from '../../../core/src/file/machine.ts';
 import type { RatioCheckRow } from '../../../core/src/file/ratioCheckRow.ts';
 import type { SheetRecord } from '../../../core/src/file/sheetRecord.ts';
 import type { UnfinishedCheck } from '../../../core/src/file/unfinishedCheck.ts';
-import type { Finding, Outcome, Place } from '../../../core/src/index.ts';
+import { type Finding, fittedPumps, fittedTeeth, type Outcome, type Place } from '../../../core/src/index.ts';
 import type { Evaluation } from '../../../core/src/ratioCheck/evaluate.ts';
 import { freshCheck, nextCheckId } from '../../../core/src/ratioCheck/freshCheck.ts';
-import { type Proved, provedBy } from '../../../core/src/ratioCheck/proved.ts';
+import type { Judged } from '../../../core/src/ratioCheck/judge.ts';
+import { type CheckSubject, checkRowOf, subjectFitted, subjectOfSheet } from '../../../core/src/ratioCheck/newCheck.ts';
 import type { TypedCheck } from '../../../core/src/ratioCheck/readCheck.ts';
-import { keptTerms } from '../../../core/src/ratioCheck/terms.ts';
+import { termsOf } from '../../../core/src/ratioCheck/terms.ts';
 import { readWritten, type Written } from '../../../core/src/ratioCheck/unfinished.ts';
 import { type App, placeKey } from './app.ts';
 import { today } from './keepSheet.ts';
 import { type Kept, keptOf } from './keptChecks.ts';
 import { makeLastAsked } from './lastAsked.ts';
 import { isOnBand, measuredOf } from './measured.ts';
-import type { JudgeRequest, SlowHalf } from './messages.ts';
+import type { JudgeRequest } from './messages.ts';
 import { put } from './put.ts';
 import { revived } from './revive.ts';
 
@@ -37,7 +38,7 @@ export interface RatioCheckState {
   readonly edit: (field: Place, change: (check: UnfinishedCheck) => void) => void;
   readonly sheets: () => readonly SheetRecord[];
   readonly prove: (sheet: SheetRecord | null) => void;
-  readonly proved: () => Outcome<Proved> | null;
+  readonly proved: () => Outcome<CheckSubject> | null;
   readonly written: () => Written | null;
   /** The first finding that blocks at a box, or at what it is part of. */
   readonly faultAt: (...rest: Place) => string | null;
@@ -47,11 +48,10 @@ export interface RatioCheckState {
   readonly open: (id: string | null) => void;
   /** The check whose verdict and causes are in sight: the opened one, else the written one as far as it goes. */
   readonly shown: () => Shown | null;
-  /** What the worker found last, and whether it is for what is shown. */
-  readonly slow: () => SlowHalf | null;
-  readonly slowIsCurrent: () => boolean;
-  /** The check that the trends end at. */
-  readonly asked: () => RatioCheckRow | null;
+  /** What the worker found last: of what is shown, or of the last kept check while nothing is written. */
+  readonly judged: () => Judged | null;
+  /** Whether that is for what is in sight. */
+  readonly judgedIsCurrent: () => boolean;
   /** Keeps the written check and shows it: one undo step. */
   readonly keep: () => void;
   readonly remove: (id: string) => void;
@@ -84,16 +84,18 @@ export function createRatioCheck(app: App): RatioCheckState {
     });
   };
   const sheets = createMemo(() => (app.shop.file?.changeSheets ?? []).filter((one) => one.machine === machine()?.id).toReversed());
-  const proved = createMemo((): Outcome<Proved> | null => {
+  const proved = createMemo((): Outcome<CheckSubject> | null => {
     const { file } = app.shop;
     const [of, sheetId] = [machine(), check()?.changeSheet];
     if (file === null || of === undefined) return null;
-    const sheet = sheets().find(({ id }) => id === sheetId) ?? null;
-    return provedBy(file, { machine: of.id, material: app.selection().material, sheet }, app.say());
+    const sheet = sheets().find(({ id }) => id === sheetId);
+    return sheet === undefined ? subjectFitted(file, app.selection(), app.say()) : subjectOfSheet(file, sheet.number, app.say());
   });
   const written = createMemo((): Written | null => {
     const [of, by] = [check(), proved()];
-    return of === null || by?.ok !== true ? null : readWritten(of, by.value.terms, place(), app.say());
+    if (of === null || by?.ok !== true) return null;
+    const { plan } = by.value;
+    return readWritten(of, termsOf(plan, { pumps: fittedPumps(plan), teeth: fittedTeeth(plan) }), place(), app.say());
   });
 
   const [openId, open] = createSignal<string | null>(null);
@@ -102,19 +104,9 @@ export function createRatioCheck(app: App): RatioCheckState {
   const rowOf = (typed: TypedCheck): RatioCheckRow | null => {
     const [of, by, file] = [check(), proved(), app.shop.file];
     if (of === null || by?.ok !== true || file === null) return null;
-    const { plan, sheet, mounted, terms } = by.value;
-    return {
-      id: nextCheckId(file.ratioChecks),
-      date: of.date === undefined || of.date === '' ? today() : of.date,
-      machine: plan.machine.id,
-      material: plan.material.id,
-      ...(sheet && { changeSheet: sheet.id }),
-      mounted,
-      ...structuredClone(typed),
-      ...(of.by !== undefined && { by: of.by }),
-      ...(of.note !== undefined && { note: of.note }),
-      terms: keptTerms(terms),
-    };
+    const made = { ...typed, date: of.date === undefined || of.date === '' ? today() : of.date, ...(of.by !== undefined && { by: of.by }) };
+    const row = checkRowOf(file, by.value, made);
+    return row.ok ? { ...row.value, id: nextCheckId(file.ratioChecks), ...(of.note !== undefined && { note: of.note }) } : null;
   };
   const shown = createMemo((): Shown | null => {
     const read = opened();
@@ -125,11 +117,11 @@ export function createRatioCheck(app: App): RatioCheckState {
     return row && { row, evaluation: of.evaluation, findings: of.findings };
   });
 
-  const judges = makeLastAsked<Omit<JudgeRequest, 'id'>, SlowHalf>(
+  const judges = makeLastAsked<Omit<JudgeRequest, 'id'>, Judged>(
     () => new Worker(new URL('./judge.worker.ts', import.meta.url), { type: 'module' }),
   );
   onCleanup(judges.stop);
-  const [slow, setSlow] = createSignal<{ readonly of: RatioCheckRow; readonly half: SlowHalf } | null>(null);
+  const [slow, setSlow] = createSignal<{ readonly of: RatioCheckRow; readonly judged: Judged } | null>(null);
   /** With nothing written yet the last kept check tells the trend. */
   const asked = createMemo(() => shown()?.row ?? kept().find(({ evaluation }) => evaluation !== null)?.row ?? null);
   createEffect(
@@ -142,7 +134,7 @@ export function createRatioCheck(app: App): RatioCheckState {
       judges.ask(
         { file, row: structuredClone(plain(row)), say: app.say() },
         {
-          found: (half) => setSlow({ of: row, half: revived(half) }),
+          found: (judged) => setSlow({ of: row, judged: revived(judged) }),
           fault: (message) => app.tell(`The causes were not looked for; this is a fault of the program: ${message}`),
         },
       );
@@ -178,9 +170,8 @@ export function createRatioCheck(app: App): RatioCheckState {
     opened,
     open: (id) => void open(id),
     shown,
-    slow: () => slow()?.half ?? null,
-    asked: () => slow()?.of ?? null,
-    slowIsCurrent: () => slow()?.of === asked(),
+    judged: () => slow()?.judged ?? null,
+    judgedIsCurrent: () => slow()?.of === asked(),
     keep() {
       const typed = written()?.typed ?? null;
       const row = typed && rowOf(typed);

@@ -44,7 +44,7 @@ export function Before(props: { readonly state: RatioCheckState }) {
         {(of) => (
           <>
             <p class="provedline">
-              {of().plan.material.name}: {wantedText(of().terms)}
+              {of().plan.material.name}: {wantedText({ written: of().plan.mix.sheet.written, limitsWritten: of().plan.mix.limitsWritten })}
             </p>
             <Show when={of().plan.material.id !== app.selection().material}>
               <p class="hint">
@@ -68,17 +68,17 @@ function ToExpect(props: { readonly state: RatioCheckState }) {
   const app = useApp();
   const figures = createMemo(() => {
     const [of, check] = [props.state.proved(), props.state.check()];
-    const earlier = props.state.kept().flatMap(({ row, evaluation }) => (evaluation ? [{ row, evaluation }] : []));
-    return of?.ok === true && check !== null ? beforeWeighing(check, of.value, earlier, app.say()) : null;
+    const kept = props.state.kept().flatMap(({ row, evaluation }) => (evaluation ? [{ row, evaluation }] : []));
+    return of?.ok === true && check !== null ? beforeWeighing(check, of.value.plan, kept, app.say()) : null;
   });
   return (
     <Show when={figures()}>
       {(of) => (
         <>
           <dl class="facts">
-            <Fact word="Expected of A" value={of().expected?.A} />
-            <Fact word="Expected of B" value={of().expected?.B} />
-            <Fact word="Limits allow of B" value={of().expected?.allowedB} />
+            <Fact word="Expected of A" value={of().expected.A} />
+            <Fact word="Expected of B" value={of().expected.B} />
+            <Fact word="Limits allow of B" value={of().expected.allowedB} />
             <Fact word="Smallest catch worth making" value={of().smallest} />
             <Fact word="Catches worth making" value={of().count} />
           </dl>

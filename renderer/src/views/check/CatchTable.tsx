@@ -1,7 +1,8 @@
-import { createMemo, For, Index, Show } from 'solid-js';
+import { createMemo, For, Index } from 'solid-js';
 import { MOST_CATCHES } from '../../../../core/src/file/ratioCheckRow.ts';
 import { pastedCells } from '../../../../core/src/pastedCells.ts';
-import { boxesOf } from '../../../../core/src/ratioCheck/boxes.ts';
+import { SIDES } from '../../../../core/src/plan.ts';
+import { boxesOf, columnsOf } from '../../../../core/src/ratioCheck/boxes.ts';
 import { blankCatch } from '../../../../core/src/ratioCheck/freshCheck.ts';
 import { useApp } from '../../state/app.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
@@ -9,18 +10,17 @@ import { CatchFile } from './CatchFile.tsx';
 import { CatchLine } from './CatchLine.tsx';
 import { moveInTable } from './moveInTable.ts';
 
-const HEADS = { gross: 'gross, g', tare: 'tare, g', net: 'net, g', volume: 'volume, cc' } as const;
+const HEADS = { gross: 'gross, g', tare: 'tare, g', net: 'net, g', 'worked net': 'net', volume: 'volume, cc' } as const;
 
 /** The catches, typed from cell to cell; what a spreadsheet has on its clipboard fills them from the cell in which it is pasted. */
 export function CatchTable(props: { readonly state: RatioCheckState }) {
   const app = useApp();
   let table: HTMLTableElement | undefined;
   const rows = () => props.state.check()?.catches ?? [];
-  const boxes = createMemo(() => {
+  const columns = createMemo(() => {
     const check = props.state.check();
-    return check === null ? [] : boxesOf(check);
+    return check === null ? [] : columnsOf(check);
   });
-  const netShown = () => props.state.check()?.weighing === 'gross';
   const add = () => {
     if (rows().length >= MOST_CATCHES) return app.tell(`A ratio check has at most ${MOST_CATCHES} catches.`);
     app.shop.pause();
@@ -35,16 +35,17 @@ export function CatchTable(props: { readonly state: RatioCheckState }) {
     const from = Number(event.target instanceof HTMLElement ? event.target.closest('tr')?.dataset.catch : Number.NaN);
     if (at === undefined || Number.isNaN(from) || !/[\t\n\r]/.test(text)) return;
     event.preventDefault();
-    const columns = (['A', 'B'] as const).flatMap((side) => boxes().map((box) => ({ side, box })));
-    const first = columns.findIndex(({ side, box }) => side === at[0] && box === at[1]);
+    const check = props.state.check();
+    const boxes = check === null ? [] : SIDES.flatMap((side) => boxesOf(check).map((box) => ({ side, box })));
+    const first = boxes.findIndex(({ side, box }) => side === at[0] && box === at[1]);
     const cells = pastedCells(text);
-    const lost = cells.some((line) => line.length > columns.length - first) || from + cells.length > MOST_CATCHES;
+    const lost = cells.some((line) => line.length > boxes.length - first) || from + cells.length > MOST_CATCHES;
     app.shop.pause();
     props.state.edit(['catches', 'pasted'], (check) => {
       cells.slice(0, MOST_CATCHES - from).forEach((line, down) => {
         const row = check.catches[from + down] ?? blankCatch();
         line.forEach((cell, right) => {
-          const column = columns[first + right];
+          const column = boxes[first + right];
           if (column !== undefined && cell !== '') row[column.side][column.box] = cell.slice(0, 200);
         });
         check.catches[from + down] = row;
@@ -61,34 +62,27 @@ export function CatchTable(props: { readonly state: RatioCheckState }) {
           <thead>
             <tr>
               <th scope="col">Catch</th>
-              <For each={['A', 'B'] as const}>
+              <For each={SIDES}>
                 {(side) => (
-                  <>
-                    <For each={boxes()}>
-                      {(box) => (
-                        <th scope="col" class="num" classList={{ ca: side === 'A', cb: side === 'B' }}>
-                          <b>{side}</b> {HEADS[box]}
-                        </th>
-                      )}
-                    </For>
-                    <Show when={netShown()}>
-                      <th scope="col" class="num" classList={{ ca: side === 'A', cb: side === 'B' }}>
-                        <b>{side}</b> net
+                  <For each={columns()}>
+                    {(column) => (
+                      <th scope="col" class="num nw" classList={{ ca: side === 'A', cb: side === 'B' }}>
+                        <b>{side}</b> {HEADS[column]}
                       </th>
-                    </Show>
-                  </>
+                    )}
+                  </For>
                 )}
               </For>
               <th scope="col" class="num">
                 Off-ratio
               </th>
-              <th scope="col" />
+              <th scope="col">
+                <span class="heard">What to do</span>
+              </th>
             </tr>
           </thead>
           <tbody>
-            <Index each={rows()}>
-              {(row, index) => <CatchLine state={props.state} row={row()} index={index} boxes={boxes()} netShown={netShown()} />}
-            </Index>
+            <Index each={rows()}>{(row, index) => <CatchLine state={props.state} row={row()} index={index} columns={columns()} />}</Index>
           </tbody>
         </table>
       </div>

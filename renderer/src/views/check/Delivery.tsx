@@ -17,9 +17,9 @@ export function Delivery(props: { readonly state: RatioCheckState }) {
             <For each={SIDES}>{(side) => <OfPump side={side} shown={shown()} />}</For>
           </dl>
           <Use shown={shown()} />
-          <Show when={props.state.slow()?.proposal}>
+          <Show when={props.state.judged()?.proposal}>
             {(proposal) => (
-              <p class="gap" classList={{ faint: !props.state.slowIsCurrent() }}>
+              <p class="gap" classList={{ faint: !props.state.judgedIsCurrent() }}>
                 <ProposalLine proposal={proposal()} />
               </p>
             )}

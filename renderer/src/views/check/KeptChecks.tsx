@@ -9,6 +9,7 @@ import type { RatioCheckState } from '../../state/ratioCheck.ts';
 export function KeptChecks(props: { readonly state: RatioCheckState }) {
   const app = useApp();
   const materialOf = (id: string) => app.shop.file?.materials.find((one) => one.id === id)?.name ?? id;
+  const isOpen = (id: string) => props.state.opened()?.row.id === id;
   const write = async () => {
     const file = app.shop.snapshot();
     const { checksCsv } = await import('../../../../core/src/ratioCheck/checksCsv.ts');
@@ -28,13 +29,15 @@ export function KeptChecks(props: { readonly state: RatioCheckState }) {
                   Off-ratio
                 </th>
                 <th scope="col">Verdict</th>
-                <th scope="col" />
+                <th scope="col">
+                  <span class="heard">What to do</span>
+                </th>
               </tr>
             </thead>
             <tbody>
               <For each={props.state.kept()}>
                 {({ row, evaluation }) => (
-                  <tr data-check={row.id} aria-selected={props.state.opened()?.row.id === row.id}>
+                  <tr data-check={row.id} aria-selected={isOpen(row.id)}>
                     <td class="nw">{row.date}</td>
                     <td>{materialOf(row.material)}</td>
                     <td class="num nw">{evaluation === null ? '–' : offRatioText(evaluation.offRatio.value, app.say())}</td>
@@ -43,11 +46,11 @@ export function KeptChecks(props: { readonly state: RatioCheckState }) {
                       <button
                         type="button"
                         class="plain"
-                        aria-label={`Read the ratio check of ${row.date}`}
-                        aria-expanded={props.state.opened()?.row.id === row.id}
-                        onClick={() => props.state.open(props.state.opened()?.row.id === row.id ? null : row.id)}
+                        aria-label={`${isOpen(row.id) ? 'Close' : 'Read'} the ratio check of ${row.date}`}
+                        aria-expanded={isOpen(row.id)}
+                        onClick={() => props.state.open(isOpen(row.id) ? null : row.id)}
                       >
-                        {props.state.opened()?.row.id === row.id ? 'Close' : 'Read'}
+                        {isOpen(row.id) ? 'Close' : 'Read'}
                       </button>
                     </td>
                   </tr>

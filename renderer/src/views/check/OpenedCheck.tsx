@@ -9,7 +9,7 @@ import type { Kept } from '../../state/keptChecks.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 
 /** A kept check, read only, judged by the terms of its day. */
-export function OpenedCheck(props: { readonly state: RatioCheckState; readonly opened: Kept }) {
+export function OpenedCheck(props: { readonly state: RatioCheckState; readonly opened: Kept; readonly print: () => void }) {
   const app = useApp();
   const row = () => props.opened.row;
   const sheet = () => app.shop.file?.changeSheets.find(({ id }) => id === row().changeSheet);
@@ -32,6 +32,9 @@ export function OpenedCheck(props: { readonly state: RatioCheckState; readonly o
       <p class="bar-of gap">
         <button type="button" class="pri" onClick={() => props.state.open(null)}>
           Back to the new check
+        </button>
+        <button type="button" disabled={props.opened.evaluation === null} onClick={() => props.print()}>
+          Print check record
         </button>
         <button type="button" onClick={remove}>
           Delete this check

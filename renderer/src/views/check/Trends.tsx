@@ -1,37 +1,42 @@
 import { createMemo, For, Show } from 'solid-js';
-import { type CheckTrend, checkTrends } from '../../../../core/src/checkTrends.ts';
+import { checkCharts } from '../../../../core/src/checkCharts.ts';
+import { meetingTexts, trendTable } from '../../../../core/src/trendTable.ts';
 import { useApp } from '../../state/app.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
+
+/** On the page a millimetre of the drawing is stretched to the width there is. */
+const SIZE = { width_mm: 84, height_mm: 42 };
 
 /** Deliveries and off-ratio from check to check: drawn, with the same figures in a table. */
 export function Trends(props: { readonly state: RatioCheckState }) {
   const app = useApp();
-  const trends = createMemo((): readonly CheckTrend[] => {
-    const [slow, row] = [props.state.slow(), props.state.asked()];
-    const machine = props.state.machine();
-    return slow === null || row === null || machine === undefined ? [] : checkTrends(slow, row, machine, app.say());
+  const charts = createMemo(() => {
+    const [file, judged] = [app.shop.file, props.state.judged()];
+    return file === null || judged === null ? [] : checkCharts(file, judged, app.say(), SIZE);
   });
+  const meetings = () => {
+    const judged = props.state.judged();
+    return judged === null ? [] : meetingTexts(judged, app.say());
+  };
   return (
-    <Show when={trends().length > 0}>
+    <Show when={charts().length > 0}>
       <section class="block trends" aria-labelledby="trends">
         <h2 id="trends">From check to check</h2>
-        <For each={trends()}>
-          {(trend) => (
-            <figure>
-              {/* Made by core: every word of the user is escaped there. */}
-              <div innerHTML={trend.svg} />
-              <Show when={trend.meeting}>{(text) => <figcaption>{text()}</figcaption>}</Show>
-            </figure>
-          )}
-        </For>
-        <Figures trends={trends()} />
+        <For each={meetings()}>{(text) => <p>{text}</p>}</For>
+        {/* Made by core: every word of the user is escaped there. */}
+        <For each={charts()}>{({ svg }) => <figure innerHTML={svg} />}</For>
+        <Figures state={props.state} />
       </section>
     </Show>
   );
 }
 
-function Figures(props: { readonly trends: readonly CheckTrend[] }) {
-  const days = () => props.trends[0]?.figures ?? [];
+function Figures(props: { readonly state: RatioCheckState }) {
+  const app = useApp();
+  const rows = () => {
+    const judged = props.state.judged();
+    return judged === null ? [] : trendTable(judged, app.say());
+  };
   return (
     <details>
       <summary>The same as a table</summary>
@@ -40,23 +45,23 @@ function Figures(props: { readonly trends: readonly CheckTrend[] }) {
           <thead>
             <tr>
               <th scope="col">Day</th>
-              <For each={props.trends}>
-                {(trend) => (
-                  <th scope="col" class="num">
-                    {trend.title}
-                  </th>
-                )}
-              </For>
+              <th scope="col" class="num ca">
+                Pump A
+              </th>
+              <th scope="col" class="num cb">
+                Pump B
+              </th>
+              <th scope="col" class="num">
+                Off-ratio, + is B-rich
+              </th>
             </tr>
           </thead>
           <tbody>
-            <For each={days()}>
-              {(day) => (
+            <For each={rows()}>
+              {(row) => (
                 <tr>
-                  <td class="nw">{day.date}</td>
-                  <For each={props.trends}>
-                    {(trend) => <td class="num nw">{trend.figures.find(({ check }) => check === day.check)?.figure ?? '–'}</td>}
-                  </For>
+                  <td class="nw">{row.date}</td>
+                  <For each={[row.A, row.B, row.offRatio]}>{(figure) => <td class="num nw">{figure ?? '–'}</td>}</For>
                 </tr>
               )}
             </For>

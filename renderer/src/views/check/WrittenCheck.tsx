@@ -16,7 +16,8 @@ export function WrittenCheck(props: { readonly state: RatioCheckState }) {
   const general = () => {
     const start = props.state.place().length;
     // before the first catch its want is no finding
-    if (!props.state.begun() || writtenCatches(props.state.check()?.catches ?? []).length === 0) return [];
+    const check = props.state.check();
+    if (check === null || writtenCatches(check).length === 0) return [];
     return (props.state.written()?.findings ?? []).filter(({ where }) => {
       const [field, row] = where.slice(start);
       return ['terms', 'run'].includes(String(field)) || (field === 'catches' && row === undefined);

@@ -21,7 +21,9 @@ export function KeptSheets() {
                 <th scope="col">Material</th>
                 <th scope="col">Teeth</th>
                 <th scope="col">Fitted</th>
-                <th scope="col" />
+                <th scope="col">
+                  <span class="heard">What to do</span>
+                </th>
               </tr>
             </thead>
             <tbody>
