@@ -127,6 +127,54 @@ describe('the invented example [worked out apart from the program]', () => {
   });
 });
 
+describe('what is not given', () => {
+  const without = (name: string, change: (json: ReturnType<typeof JSON.parse>) => void): string => {
+    const json = JSON.parse(readFileSync(new URL('../examples/demo.ratiowright', import.meta.url), 'utf8'));
+    change(json);
+    return written(name, JSON.stringify(json));
+  };
+
+  test('without densities and limits it is told in cubic centimetres, and nothing is called small enough', () => {
+    const file = without('bare', (json) => {
+      const l5 = json.materials.find(({ id }: { readonly id: string }) => id === 'l5');
+      json.materials = [l5];
+      json.ratioChecks = [];
+      json.changeSheets = [];
+      delete l5.limits;
+      for (const part of [l5.A, l5.B]) for (const key of Object.keys(part)) if (key !== 'name') delete part[key];
+    });
+    const ran = ratiowright('ratio-check', file, '--machine', 'bench-1', '--before', '--step', '0.1g');
+    expect([ran.exit, ran.err]).toEqual([0, '']);
+    // 20 turns × 12 cc, 14 turns × 6 cc
+    expect(ran.out).toContain('Expected: A 240.0 cc, B 84.0 cc\nThe limits of the material are not given');
+    expect(ran.out).toContain('The smallest catch is not worked out');
+    expect(ran.out).not.toMatch(/Make \d|ten such catches/);
+    const weighed = ratiowright('ratio-check', file, '--machine', 'bench-1', '--catches', first, '--step', '0.1g');
+    expect([weighed.exit, weighed.out]).toEqual([2, '']);
+    expect(weighed.err).toContain('the densities of the material are not given');
+    const volumes = written('volumes.csv', 'A volume cc,B volume cc\n240,84\n240.5,84\n');
+    const measured = ratiowright('ratio-check', file, '--machine', 'bench-1', '--catches', volumes, '--step', '0.1g');
+    expect([measured.exit, measured.err]).toEqual([1, '']);
+    expect(measured.out).toContain('= NO VERDICT. The material has no limits, so nothing says what passes.');
+    expect(measured.out).toContain('By volume as run | 2.8601 : 1');
+    expect(measured.out).not.toContain('By weight');
+  });
+
+  test('a kept check that cannot be judged any more is counted, not lost; no check at all is said', () => {
+    const file = without('spilt', (json) => {
+      for (const one of json.ratioChecks[1].catches) one.leftOut = 'spilt';
+    });
+    const ran = ratiowright('ratio-check', file, '--all');
+    expect(ran.out.trim().split('\n')).toHaveLength(4);
+    expect(ran.out).toContain('1 more cannot be judged any more; --csv says why.');
+    expect(ratiowright('ratio-check', file, '--all', '--csv').out).toContain('No catch counts');
+    const none = without('none', (json) => {
+      json.ratioChecks = [];
+    });
+    expect(ratiowright('ratio-check', none, '--all').out).toBe('The file keeps no ratio check that can be judged.\n');
+  });
+});
+
 /** The invented example with one material: `parts` by `basis` at 25 °C, ±`limit` % of B per A; pumps as given, one turn each a motor turn. */
 function shop(name: string, { parts, basis, limit, densities = ['1', '1'], pumps = ['12', '6'] }: Material): string {
   const json = JSON.parse(readFileSync(new URL('../examples/demo.ratiowright', import.meta.url), 'utf8'));

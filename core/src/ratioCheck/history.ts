@@ -113,7 +113,7 @@ function trendOf(values: readonly TrendValue[], limits: readonly number[]): Tren
  * @param checks  of one material through the same pumps
  * @returns standard deviation of the off-ratio; null where no check had two catches that agree: the cause of one that does not is to be
  *   found, not to be reckoned with
- * @source pooled standard deviation: s² = Σ (nᵢ − 1) sᵢ² / Σ (nᵢ − 1) [ISO 5725-2, repeatability variance; from memory]
+ * @source pooled standard deviation: s² = Σ (nᵢ − 1) sᵢ² / Σ (nᵢ − 1) [iso-5725-2]
  * @example pooledRepeatability(the first two checks of the demo)  // 0.00051, of 0.00048 and 0.00054 with two degrees each
  */
 export function pooledRepeatability(checks: readonly KeptCheck[]): number | null {

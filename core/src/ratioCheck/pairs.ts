@@ -18,9 +18,11 @@ export interface Pairs extends Amounts {
   readonly count: number;
   /** Null with one catch. */
   readonly spread: Spread | null;
-  /** Of one net weight by the scale: what the steps leave open, which every catch has anew, and the scale's own error, which all share. */
+  /** Variance of one net weight by the steps of the scale, and by the scale's own error, which all catches share. */
   readonly step: number;
   readonly shared: number;
+  /** Variance below which catches repeat within one step. */
+  readonly withinStep: number;
 }
 
 /** @throws RangeError  as `amountsOf` */
@@ -36,7 +38,7 @@ export function pairsOf(input: CheckInput): Pairs {
     columns,
     count: amounts.numbers.length,
     spread: isAlone ? null : { varianceA, varianceB, covariance },
-    ...(amounts.weighed ? scaleVariance(input.scale) : { step: 0, shared: 0 }),
+    ...(amounts.weighed ? scaleVariance(input.scale) : { step: 0, shared: 0, withinStep: 0 }),
   };
 }
 
@@ -46,22 +48,29 @@ export function pairsOf(input: CheckInput): Pairs {
  * @source gum 4.3.7: a reading that was rounded to a step d is uniform about what it shows, variance d²/12; 4.3.4: a certificate’s ± at
  *   95 % is two standard deviations
  */
-export function scaleVariance({ step_kg, readings, uncertainty_kg }: Scale): { readonly step: number; readonly shared: number } {
-  const step = (readings * float(step_kg) ** 2) / 12;
-  return { step, shared: uncertainty_kg.known ? (float(uncertainty_kg.value) / 2) ** 2 : 0 };
+export function scaleVariance({ step_kg, readings, uncertainty_kg }: Scale): Pick<Pairs, 'step' | 'shared' | 'withinStep'> {
+  const withinStep = float(step_kg) ** 2;
+  return { step: (readings * withinStep) / 12, shared: uncertainty_kg.known ? (float(uncertainty_kg.value) / 2) ** 2 : 0, withinStep };
 }
 
 /**
- * The means of so many catches that spread like this; the scale counts into each.
+ * The means of so many catches that spread like this; the scale counts into each. Catches that repeat within one step are all rounded the
+ * same way, so what the steps leave open does not average out.
  *
  * @param count  of catches, from 1
+ * @source our choice of one step as the bound; simulated in `npm run bench -- --only ratio-check`
  */
-export function meansOf({ columns, step, shared }: Pairs, { varianceA, varianceB, covariance }: Spread, count: number): PairedMeans {
+export function meansOf(
+  { columns, step, shared, withinStep }: Pairs,
+  { varianceA, varianceB, covariance }: Spread,
+  count: number,
+): PairedMeans {
+  const ofMean = (variance: number) => (variance < withinStep ? variance / count + step : (variance + step) / count) + shared;
   return {
     a: float(columns.A.mean),
     b: float(columns.B.mean),
-    varianceA: (varianceA + step) / count + shared,
-    varianceB: (varianceB + step) / count + shared,
+    varianceA: ofMean(varianceA),
+    varianceB: ofMean(varianceB),
     covariance: covariance / count,
   };
 }

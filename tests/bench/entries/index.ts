@@ -9,6 +9,7 @@ import { memory } from './memory.ts';
 import { perChange } from './perChange.ts';
 import { python } from './python.ts';
 import { quantity } from './quantity.ts';
+import { ratioCheck } from './ratioCheck.ts';
 import { reach } from './reach.ts';
 import { slide } from './slide.ts';
 import { whyNot } from './whyNot.ts';
@@ -25,6 +26,7 @@ export const entries: readonly Entry[] = [
   whyNot,
   slide,
   reach,
+  ratioCheck,
   doubling,
   memory,
   python,
