@@ -134,6 +134,10 @@ describe('what is wrong stands at its catch, and the others are judged', () => {
       expect(await verdict()).toBe('Pass 0.50 % B-lean');
       expect(await plain('.verdict')).toContain('Catch 4 does not count until it is put right.');
       expect(await keep().isDisabled()).toBe(true);
+      await page.locator('button.against').click();
+      await expect
+        .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-place')))
+        .toBe('unfinishedChecks.0.catches.3.A.net');
     }
     await cell(3, 'A.net').fill('0.2443 kg');
     await expect.poll(() => plain('.general')).toContain('Side A is written down in g and kg');

@@ -122,6 +122,9 @@ describe('the printed sheet', () => {
       ['0002', true, true],
     ]);
 
+    // What was on before the change, so that a ratio check can tell whether it was made.
+    expect(file.changeSheets[1]?.before).toEqual({ pumps: { A: 'pa12', B: 'pb6' }, teeth: [{ driver: 21, driven: 30 }] });
+
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+s');
     await expect.poll(() => shop(saved).machines[0]?.stages[0]?.driver.teeth).toBe(21);

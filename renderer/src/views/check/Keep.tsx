@@ -1,17 +1,16 @@
 import { Show } from 'solid-js';
+import { useApp } from '../../state/app.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 
-/** Keeps the check with the terms of today; whatever stands against it is said beside the button. */
+/** Keeps the check with the terms of today; what stands against it is said beside the button, with the way to its box. */
 export function Keep(props: { readonly state: RatioCheckState }) {
-  const ready = () => props.state.written()?.typed !== null && props.state.written() !== null;
-  const against = () => {
-    if (!props.state.begun()) return 'Nothing is written yet.';
-    return props.state.written()?.findings.find(({ severity }) => severity === 'blocks')?.what ?? null;
-  };
+  const app = useApp();
+  const isReady = () => (props.state.written()?.typed ?? null) !== null;
+  const against = () => (props.state.begun() ? props.state.written()?.findings.find(({ severity }) => severity === 'blocks') : undefined);
   return (
     <div class="gap">
       <p class="bar-of">
-        <button type="button" class="pri" disabled={!ready()} onClick={props.state.keep}>
+        <button type="button" class="pri" disabled={!isReady()} onClick={props.state.keep}>
           Keep this ratio check
         </button>
         <Show when={props.state.begun()}>
@@ -20,7 +19,15 @@ export function Keep(props: { readonly state: RatioCheckState }) {
           </button>
         </Show>
       </p>
-      <p class="hint">{ready() ? 'It is kept in the shop file with the limits, densities and pumps of today.' : against()}</p>
+      <p class="hint">
+        <Show when={against()} fallback={isReady() ? 'It is kept in the shop file with the limits, densities and pumps of today.' : ''}>
+          {(finding) => (
+            <button type="button" class="plain against" onClick={() => app.goTo(finding().where)}>
+              {finding().what}
+            </button>
+          )}
+        </Show>
+      </p>
     </div>
   );
 }

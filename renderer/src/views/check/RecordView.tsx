@@ -1,4 +1,4 @@
-import { createMemo, For, onCleanup, onMount, Show } from 'solid-js';
+import { createMemo, onCleanup, onMount, Show } from 'solid-js';
 import { checkCharts } from '../../../../core/src/checkCharts.ts';
 import { checkFacts } from '../../../../core/src/ratioCheck/checkFacts.ts';
 import { checkRecord } from '../../../../core/src/sheet/checkRecord.ts';
@@ -8,9 +8,8 @@ import { useApp } from '../../state/app.ts';
 import type { Kept } from '../../state/keptChecks.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 import { Paper } from '../sheet/Paper.tsx';
+import { PaperChoice } from '../sheet/PaperChoice.tsx';
 import '../../style/sheet.css';
-
-const PAPERS = ['A4', 'Letter'] as const;
 
 /** The record of a kept check, as it prints. */
 export function RecordView(props: { readonly state: RatioCheckState; readonly opened: Kept; readonly back: () => void }) {
@@ -45,17 +44,7 @@ export function RecordView(props: { readonly state: RatioCheckState; readonly op
         >
           Save as PDF
         </button>
-        <fieldset class="papers">
-          <legend class="heard">Paper</legend>
-          <For each={PAPERS}>
-            {(paper) => (
-              <label class="choice">
-                <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
-                {paper}
-              </label>
-            )}
-          </For>
-        </fieldset>
+        <PaperChoice />
         <label class="choice">
           <input type="checkbox" checked={app.workings()} onChange={(event) => app.setWorkings(event.currentTarget.checked)} />
           with the workings on further pages

@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, onCleanup, onMount, Show } from 'solid-js';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { type QuotedMaterial, quoteOf } from '../../../../core/src/quote.ts';
 import { quotePageBody } from '../../../../core/src/sheet/quotePage.ts';
@@ -6,9 +6,8 @@ import { useApp } from '../../state/app.ts';
 import { today } from '../../state/keepSheet.ts';
 import type { ReachState } from '../../state/reach.ts';
 import { Paper } from '../sheet/Paper.tsx';
+import { PaperChoice } from '../sheet/PaperChoice.tsx';
 import '../../style/sheet.css';
-
-const PAPERS = ['A4', 'Letter'] as const;
 
 /** The quote page of the window that is shown, as it prints. */
 export function QuoteView(props: { readonly reach: ReachState; readonly rows: readonly MaterialReach[]; readonly back: () => void }) {
@@ -55,17 +54,7 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
         <button type="button" disabled={body() === null} onClick={pdf}>
           Save as PDF
         </button>
-        <fieldset class="papers">
-          <legend class="heard">Paper</legend>
-          <For each={PAPERS}>
-            {(paper) => (
-              <label class="choice">
-                <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
-                {paper}
-              </label>
-            )}
-          </For>
-        </fieldset>
+        <PaperChoice />
         <label class="choice">
           Number
           <input type="text" size="10" maxlength="24" value={number()} onInput={(event) => setNumber(event.currentTarget.value)} />

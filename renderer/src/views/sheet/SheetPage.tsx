@@ -1,12 +1,11 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import { isBlocked } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
 import { markAsFitted, printSheet, type ReadySheet, readySheet, saveSheetPdf } from '../../state/keepSheet.ts';
 import { KeptSheets } from './KeptSheets.tsx';
 import { Paper } from './Paper.tsx';
+import { PaperChoice } from './PaperChoice.tsx';
 import '../../style/sheet.css';
-
-const PAPERS = ['A4', 'Letter'] as const;
 
 /** The change sheet of the chosen option, as it prints; printing keeps it in the shop file. */
 export function SheetPage() {
@@ -52,17 +51,7 @@ function Tools(props: { readonly sheet: ReadySheet }) {
       <button type="button" onClick={pdf}>
         Save as PDF
       </button>
-      <fieldset class="papers">
-        <legend class="heard">Paper</legend>
-        <For each={PAPERS}>
-          {(paper) => (
-            <label class="choice">
-              <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
-              {paper}
-            </label>
-          )}
-        </For>
-      </fieldset>
+      <PaperChoice />
       <label class="choice">
         <input type="checkbox" checked={app.workings()} onChange={(event) => app.setWorkings(event.currentTarget.checked)} />
         with the workings on further pages
