@@ -80,6 +80,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'quarterToLimit',
     'catchesWorthMaking',
     'waiting',
+    'withinStep',
     'pooledRepeatability',
     'confidenceOf',
     'beyond',
