@@ -3,16 +3,15 @@ import type { MachineRow } from '../file/machine.ts';
 import type { RatioCheckRow } from '../file/ratioCheckRow.ts';
 import type { SheetRecord } from '../file/sheetRecord.ts';
 import type { ShopFile } from '../file/shopFile.ts';
-import type { UnfinishedCatch, UnfinishedCheck } from '../file/unfinishedCheck.ts';
+import type { UnfinishedCheck } from '../file/unfinishedCheck.ts';
 import type { TypedQuantity } from '../reading.ts';
 import type { Dimension } from '../units.ts';
+import { blankCatch } from './blankCatch.ts';
 import { boxUnit, type CheckBox } from './boxes.ts';
 
 /** So many lines stand ready; fewer catches than that show no spread worth the name. */
 const READY = 3;
 const USUAL_TURNS = 20;
-
-export const blankCatch = (): UnfinishedCatch => ({ A: {}, B: {} });
 
 /**
  * A check of a machine before anything is written in it: scale, run and confidence stay from the last kept one.

@@ -1,10 +1,11 @@
 import { isDay } from '../file/isDay.ts';
 import type { CatchRow, CaughtRow } from '../file/ratioCheckRow.ts';
-import type { CatchBox, UnfinishedCatch, UnfinishedCheck } from '../file/unfinishedCheck.ts';
+import type { UnfinishedCatch, UnfinishedCheck } from '../file/unfinishedCheck.ts';
 import type { Finding, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import type { SideName } from '../plan.ts';
 import type { TypedQuantity } from '../reading.ts';
+import { writtenCatches } from './blankCatch.ts';
 import { boxesOf, type CheckBox, readBox } from './boxes.ts';
 import { type Evaluation, evaluate } from './evaluate.ts';
 import type { CheckTerms } from './model.ts';
@@ -98,17 +99,6 @@ const TITLES = {
   uncertainty: 'Uncertainty of the scale',
   confidence: 'Confidence',
 } as const;
-
-/** Up to the last in which something is written that counts. */
-export function writtenCatches(check: UnfinishedCheck): readonly UnfinishedCatch[] {
-  const boxes = boxesOf(check);
-  const isWritten = ({ A, B, leftOut }: UnfinishedCatch) => leftOut !== undefined || !isBlank(A, boxes) || !isBlank(B, boxes);
-  return check.catches.slice(0, check.catches.findLastIndex(isWritten) + 1);
-}
-
-/** Whether nothing is written of a side in boxes that count. */
-export const isBlank = (side: UnfinishedCatch['A'], boxes: readonly CatchBox[]): boolean =>
-  boxes.every((box) => (side[box] ?? '').trim() === '');
 
 const bothSides = <T>(of: (side: SideName) => T): Record<SideName, T> => ({ A: of('A'), B: of('B') });
 

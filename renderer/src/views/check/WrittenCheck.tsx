@@ -1,5 +1,5 @@
 import { For, Show } from 'solid-js';
-import { writtenCatches } from '../../../../core/src/ratioCheck/unfinished.ts';
+import { writtenCatches } from '../../../../core/src/ratioCheck/blankCatch.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 import { Findings } from '../options/Findings.tsx';
 import { Before } from './Before.tsx';
