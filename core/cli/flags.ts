@@ -225,7 +225,8 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   if ((command === 'quote' || (command === 'reach' && !best)) && !given.has('window'))
     problems.push(`${command} needs --window LO:HI, as 1:5${command === 'reach' ? ', or --best' : ''}.`);
   for (const name of ['window', 'json'])
-    if (command === 'reach' && given.has('csv') && given.has(name)) problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
+    if (command === 'reach' && given.has('csv') && given.has(name))
+      problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
   if (given.has('ratios') && best && !given.has('window')) problems.push('--ratios belongs to --window.');
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))

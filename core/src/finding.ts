@@ -78,6 +78,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   changeSheets: 'change sheet',
   quotePages: 'quote page',
   ratioChecks: 'ratio check',
+  unfinishedChecks: 'unfinished ratio check',
   centreNow: 'centre now',
   takeUp: 'take-up',
   offsetLink: 'offset link',

@@ -134,6 +134,9 @@ export function quantity(value_SI: Fraction | number, dimension: Dimension, unit
   return fixed(inUnit(value_SI, dimension, unit), places, say) + printedUnit(unit);
 }
 
+/** The unit of lengths in the shop's system. */
+export const lengthUnit = (say: Say): string => (say.system === 'metric' ? 'mm' : 'in');
+
 /**
  * A length in the shop's system: millimetres, or inches with two places more.
  *

@@ -1,13 +1,12 @@
 import { createEffect, onCleanup, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
-import { Ask } from './frame/Ask.tsx';
 import { Band } from './frame/Band.tsx';
 import { Notice } from './frame/Notice.tsx';
 import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
-import { loadWhenIdle, pageFiles, pageView } from './views/pages.ts';
+import { Ask, loadWhenIdle, Measured, pageFiles, pageView } from './views/pages.ts';
 import { StartPage } from './views/StartPage.tsx';
 
 export function App(props: { readonly host: Host }) {
@@ -16,6 +15,9 @@ export function App(props: { readonly host: Host }) {
   onCleanup(listenForKeys(commands, app.host));
   onMount(() => void commands.find(({ id }) => id === 'file.handedOver')?.run());
   onMount(loadWhenIdle);
+  createEffect(() => {
+    if (app.question() !== null) void Ask.load();
+  });
   createEffect(() => {
     const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
     app.host.unsaved(app.shop.unsaved, title);
@@ -34,7 +36,8 @@ export function App(props: { readonly host: Host }) {
           <Dynamic component={pageView(app.page())} />
         </Show>
         <Notice />
-        <Ask />
+        <Dynamic component={Ask.get()} />
+        <Dynamic component={Measured.get()} />
       </div>
     </AppProvider>
   );

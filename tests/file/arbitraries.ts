@@ -5,6 +5,7 @@ import type { MaterialRow } from '../../core/src/file/material.ts';
 import type { QuoteRecord } from '../../core/src/file/quoteRecord.ts';
 import type { RackRow } from '../../core/src/file/rack.ts';
 import type { ShopFile } from '../../core/src/file/shopFile.ts';
+import type { UnfinishedCheck } from '../../core/src/file/unfinishedCheck.ts';
 import type { TypedQuantity } from '../../core/src/reading.ts';
 
 /** Valid shop files of every shape: trees of up to five shafts, one to three parts, everything optional there or not. */
@@ -417,6 +418,30 @@ const ratioCheck = (checkId: string): fc.Arbitrary<ShopFile['ratioChecks'][numbe
     { requiredKeys: ['id', 'date', 'machine', 'material', 'mounted', 'scale', 'catches', 'terms'] },
   );
 
+const written = fc.record({ gross: line, tare: line, net: line, volume: line }, { requiredKeys: [] });
+
+/** Every box holds whatever was typed. */
+const unfinished: fc.Arbitrary<UnfinishedCheck> = fc.record(
+  {
+    machine: id,
+    changeSheet: id,
+    date: line,
+    runBy: fc.constantFrom('turns' as const, 'time' as const),
+    turns: line,
+    time: line,
+    dial: line,
+    step: line,
+    weighing: fc.constantFrom('gross' as const, 'tared' as const, 'net' as const),
+    uncertainty: line,
+    confidence: line,
+    volumes: yesNo,
+    catches: fc.array(fc.record({ A: written, B: written, leftOut: line }, { requiredKeys: ['A', 'B'] }), { maxLength: 4 }),
+    by: line,
+    note: line,
+  },
+  { requiredKeys: ['machine', 'runBy', 'weighing', 'catches'] },
+);
+
 export const shopFiles: fc.Arbitrary<ShopFile> = fc
   .tuple(ids(0, 2), ids(0, 2), ids(0, 2), ids(0, 1), ids(0, 2), ids(0, 2))
   .chain(([machines, materials, racks, sheets, quotes, checks]) =>
@@ -432,6 +457,7 @@ export const shopFiles: fc.Arbitrary<ShopFile> = fc
         changeSheets: fc.tuple(...sheets.map(sheet)),
         quotePages: fc.tuple(...quotes.map(quote)),
         ratioChecks: fc.tuple(...checks.map(ratioCheck)),
+        unfinishedChecks: fc.array(unfinished, { maxLength: 2 }),
       },
       { requiredKeys: ['format', 'version', 'shop', 'machines', 'materials', 'racks', 'changeSheets', 'ratioChecks'] },
     ),

@@ -83,6 +83,8 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'repeatability',
     'quarterToLimit',
     'catchesWorthMaking',
+    'waiting',
+    'withinStep',
     'pooledRepeatability',
     'confidenceOf',
     'beyond',

@@ -7,6 +7,7 @@ import { quoteRecord } from './quoteRecord.ts';
 import { rack } from './rack.ts';
 import { ratioCheckRow } from './ratioCheckRow.ts';
 import { sheetRecord } from './sheetRecord.ts';
+import { unfinishedCheck } from './unfinishedCheck.ts';
 
 const maybe = v.exactOptional;
 /** The whole shop file after its envelope, values as typed with their units. Holes are allowed: `resolve` says what a plan lacks. */
@@ -21,6 +22,8 @@ export const shopFile = row({
   changeSheets: list(sheetRecord),
   quotePages: maybe(list(quoteRecord)),
   ratioChecks: list(ratioCheckRow),
+  /** At most one for a machine. */
+  unfinishedChecks: maybe(list(unfinishedCheck)),
 });
 
 export type ShopFile = v.InferOutput<typeof shopFile>;

@@ -11,7 +11,8 @@ import { type CatchTrouble, net_kg } from './net.ts';
 /** What of a check is typed: its fields may have holes while it is being written. */
 export type TypedCheck = Pick<RatioCheckRow, 'run' | 'scale' | 'confidence' | 'catches'>;
 
-const USUAL_CONFIDENCE = 0.95;
+/** Where nobody gives another. */
+export const USUAL_CONFIDENCE = 0.95;
 
 /**
  * Typed catches made exact; everything that stands against judging them, and everything odd about them, together.

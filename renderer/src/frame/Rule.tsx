@@ -92,9 +92,10 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
       <Show when={props.worst}>{(budget) => <Whisker span={props.scale.spanOf(budget().from.value, budget().to.value)} />}</Show>
       <Pointer spot={fittedSpot()} />
       <Pointer spot={chosenSpot()} solid />
+      <Show when={measuredSpot()}>{(spot) => <circle class="measured" cx={percent(spot())} cy={MIDDLE} r="5" />}</Show>
       <text class="f" x="0" y="95">
         above: A : B by volume · below: B per 100 A by {app.solution.answered()?.plan.mix.sheet.basis} · more B to the left · solid: chosen,
-        with its worst case; hollow: fitted
+        with its worst case; hollow: fitted{app.measured() && '; ring: measured'}
       </text>
       <text class="e" x="100%" y="95">
         {beyond()}
@@ -102,8 +103,12 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
     </svg>
   );
   function beyond(): string {
-    const spots = [['fitted', fittedSpot()] as const, ['chosen', chosenSpot()] as const];
+    const spots = [['fitted', fittedSpot()] as const, ['chosen', chosenSpot()] as const, ['measured', measuredSpot()] as const];
     return spots.flatMap(([word, spot]) => (spot?.beyond ? [`${word} lies further ${spot.beyond}`] : [])).join(', ');
+  }
+  function measuredSpot(): Spot | null {
+    const measured = app.measured();
+    return measured === null ? null : props.scale.spotOf(measured);
   }
   function fittedSpot(): Spot | null {
     const fitted = app.solution.fitted();

@@ -299,6 +299,12 @@ describe('wrong teeth fitted, U40 on Bench 1 of the invented example: the sheet 
     const [, , third] = PAST;
     expect(judged(third.catches).state).toBe('not looked for');
   });
+
+  test('a catch of which only the first figures of B are written reaches to where there is no B at all, and is looked through all the same', () => {
+    const { state, what } = judged([[244.6, 1]]);
+    expect(state).toBe('ruled out');
+    expect(what).toContain('no other teeth of the rack explain it better');
+  });
 });
 
 describe('wear, by the three past checks of the invented example', () => {

@@ -11,6 +11,7 @@ import { type Cause, likely, notLookedFor, possible, ruledOut } from './cause.ts
 
 /** Digits of an end of the interval as the search takes it: finer than any two trains differ. */
 const DIGITS = 12;
+const NO_B = -1 + 10 ** -DIGITS;
 
 /** Other teeth on the machine than the sheet says. */
 export const wrongTeeth: Cause = {
@@ -72,7 +73,8 @@ function allowance(plan: Plan): number {
 /** Those that change the fewest positions against the sheet; null where none fit. */
 function otherTeeth(plan: Plan, measured: Fraction, room: number, found: Interval, wanted: Fraction): readonly Teeth[] | null {
   const mean = float(measured.div(wanted));
-  const end = (off: number) => new Fraction(((1 + off) / mean - 1).toFixed(DIGITS));
+  // a range may reach to where there is no B at all; of what can be built all lies above
+  const end = (off: number) => new Fraction(Math.max((1 + off) / mean - 1, NO_B).toFixed(DIGITS));
   const choices = choicesOf({ ...plan, choice: { ...plan.choice, wheels: 'rack', purchases: 0, anyPump: false } });
   const limits = { low: end(found.from - room), high: end(found.to + room) };
   const option = bestPerChange({ ...choices.problem, wanted: measured, limits }, choices.rules(0)).find((one) => one?.inside === true);
