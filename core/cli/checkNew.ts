@@ -1,4 +1,4 @@
-import { dayCount } from '../src/calendar.ts';
+import { dayCount } from '../src/days.ts';
 import { readCatchCsv } from '../src/file/catchCsv.ts';
 import { LARGEST_CSV_BYTES } from '../src/file/csv.ts';
 import type { RatioCheckRow } from '../src/file/ratioCheckRow.ts';

@@ -1,4 +1,4 @@
-import { dayText } from './calendar.ts';
+import { dayText } from './days.ts';
 import type { Given } from './given.ts';
 import { type Exact, exact, senseWord } from './json.ts';
 import type { SideName } from './plan.ts';

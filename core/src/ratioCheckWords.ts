@@ -1,4 +1,4 @@
-import { dayText } from './calendar.ts';
+import { dayText } from './days.ts';
 import { offRatioText, quantity, type Say, SENSE, signedRangeText } from './format.ts';
 import type { BestAsMeasured, NoProposal } from './ratioCheck/asMeasured.ts';
 import { shareText } from './ratioCheck/causes/words.ts';

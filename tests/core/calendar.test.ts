@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dateAfter, dayCount, dayText, isDate, MOST_DAYS } from '../../core/src/calendar.ts';
+import { isDate, MOST_DAYS } from '../../core/src/calendar.ts';
+import { dateAfter, dayCount, dayText } from '../../core/src/days.ts';
 
 // The other reckoning is that of ECMAScript: days of 86 400 000 ms since 1970-01-01, in the proleptic Gregorian calendar.
 const DAY_ms = 86_400_000;

@@ -1,4 +1,4 @@
-import { dayCount } from '../calendar.ts';
+import { dayCount } from '../days.ts';
 import { writeCsv } from '../file/csv.ts';
 import type { RatioCheckRow } from '../file/ratioCheckRow.ts';
 import type { ShopFile } from '../file/shopFile.ts';

@@ -1,4 +1,4 @@
-import { dayCount } from '../calendar.ts';
+import { dayCount } from '../days.ts';
 import type { RatioCheckRow } from '../file/ratioCheckRow.ts';
 import type { SideName } from '../plan.ts';
 import { float } from '../ratio.ts';
