@@ -1,5 +1,6 @@
 import type { Component } from 'solid-js';
 import type { Page, PageFiles } from '../state/app.ts';
+import type { Command } from '../state/commands.ts';
 import { type Later, later } from './later.ts';
 import { rackTables } from './machine/rackTables.ts';
 import { OptionsPage } from './options/OptionsPage.tsx';
@@ -16,6 +17,8 @@ const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, neve
 
 /** A question seldom stops the way, and the band stands without the mark of what was measured. */
 export const Ask = later(async () => (await import('../frame/Ask.tsx')).Ask);
+/** A file that was handed over is shown without it. */
+export const Start = later<{ readonly commands: readonly Command[] }>(async () => (await import('./StartPage.tsx')).StartPage);
 export const Measured = later(async () => (await import('../frame/Measured.tsx')).Measured);
 
 export const pageFiles: PageFiles = {
