@@ -32,7 +32,12 @@ export function commandsOf(app: App): readonly Command[] {
       app.tell(error instanceof Error ? error.message : String(error));
     }
   };
-  const save = (asNew: boolean) => guarded(async () => (await import('./saving.ts')).saveShop(app, asNew));
+  /** One after the other: whoever saves again before the first is through means the same file. */
+  let saving: Promise<void> = Promise.resolve();
+  const save = (asNew: boolean) => {
+    saving = saving.then(() => guarded(async () => (await import('./saving.ts')).saveShop(app, asNew)));
+    return saving;
+  };
   const leave = (then: () => void | Promise<void>) =>
     guarded(async () => {
       if (await mayLeave(app)) await then();
