@@ -92,7 +92,21 @@ test('a kept sheet that changed is one line, however much of it differs', () => 
     'Change sheet 2026-001 | what was printed differs',
     'Change sheet 2026-001 | fitted on: not given → 2026-11-02',
   ]);
-  expect(differences(demo(), before).map(({ row, what }) => `${row} | ${what}`)).toEqual(['Change sheet 2026-001 | added']);
+  const none = opened(demoWith([['changeSheets'], []], [['ratioChecks'], []]));
+  expect(differences(none, before).map(({ row }) => row)).toContain('Change sheet 2026-001');
+  expect(said([['changeSheets'], [...demo().changeSheets, sheet(['a'])]])).toEqual(['Change sheet 2026-001 | added']);
+});
+
+test('a ratio check: its catches one by one, what its verdict rests on in one line', () => {
+  const [check] = demo().ratioChecks;
+  const at = `Ratio check ${check?.date}`;
+  expect(said([['ratioChecks', 0, 'catches', 0, 'A', 'net'], { value: '244.9', unit: 'g' }])).toEqual([
+    `${at} | catch 1, A, net: 244.6\u00a0g → 244.9\u00a0g`,
+  ]);
+  expect(said([['ratioChecks', 0, 'terms', 'motorSpeed'], '7/4'], [['ratioChecks', 0, 'terms', 'basis'], 'volume'])).toEqual([
+    `${at} | what the verdict rests on differs`,
+  ]);
+  expect(said([['ratioChecks', 0, 'changeSheet'], GONE])).toEqual([`${at} | change sheet: 0001 → not given`]);
 });
 
 describe('laws', () => {

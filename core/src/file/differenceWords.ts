@@ -15,6 +15,8 @@ const MORE_WORDS: Readonly<Record<string, string>> = {
   densityUncertainty: 'density uncertainty',
   temperatureUncertainty: 'temperature uncertainty',
   chainLength: 'chain length',
+  changeSheet: 'change sheet',
+  leftOut: 'left out',
   invented: 'invented example',
   anyPump: 'any pump',
   openShared: 'shared stages open',
@@ -49,3 +51,25 @@ export function valueWords(value: unknown): string {
 /** A number with its unit, both as text. */
 export const isQuantity = (json: unknown): json is { readonly value: string; readonly unit: string } =>
   isObject(json) && typeof json.value === 'string' && typeof json.unit === 'string';
+
+export const rows = (json: unknown): readonly IdRow[] => (Array.isArray(json) ? json.filter(isRow) : []);
+
+/** The name of what an id under a key points at; null where nothing has one. */
+export type Names = (key: string, id: string) => string | null;
+
+const LIST_OF: Readonly<Record<string, string>> = {
+  rack: 'racks',
+  machine: 'machines',
+  material: 'materials',
+  changeSheet: 'changeSheets',
+  fitted: 'pumps',
+};
+
+/** What an id under a key stands for: a row of the lists at hand, else of those further out. */
+export function namesAmong(json: object, outer: Names): Names {
+  return (key, id) => {
+    const row = rows(Reflect.get(json, LIST_OF[key] ?? '')).find((one) => one.id === id);
+    const name = row?.name ?? row?.number;
+    return typeof name === 'string' && name !== '' ? name : outer(key, id);
+  };
+}

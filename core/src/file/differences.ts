@@ -1,5 +1,5 @@
 import { capital } from '../format.ts';
-import { type IdRow, isQuantity, isRow, keyWords, rowWords, valueWords } from './differenceWords.ts';
+import { type IdRow, isQuantity, isRow, keyWords, type Names, namesAmong, rows, rowWords, valueWords } from './differenceWords.ts';
 import { isObject } from './fields.ts';
 import type { ShopFile } from './shopFile.ts';
 
@@ -18,14 +18,19 @@ interface Spot {
   readonly row: string;
   readonly words: readonly string[];
   /** What the ids in this row stand for. */
-  readonly names: (key: string, id: string) => string | null;
+  readonly names: Names;
 }
 
 /** Who wrote a file, and in which form, is no change of what it says. */
 const ENVELOPE = new Set(['format', 'version', 'writtenBy']);
-/** Frozen words and drawings, thousands of them in one kept page. */
-const PRINTED = new Set(['lines', 'page', 'rule']);
-const LIST_OF: Readonly<Record<string, string>> = { rack: 'racks', machine: 'machines', material: 'materials', fitted: 'pumps' };
+/** Frozen words, drawings and exact figures of kept sheets, pages and checks: hundreds of them in one row. */
+const KEPT = /^(?:changeSheets|quotePages|ratioChecks)\//;
+const FROZEN: Readonly<Record<string, string>> = {
+  lines: 'what was printed differs',
+  page: 'what was printed differs',
+  rule: 'what was drawn differs',
+  terms: 'what the verdict rests on differs',
+};
 
 /**
  * What one shop file says otherwise than another, row by row, in the order of the file. Rows are the same row where they have one id.
@@ -82,8 +87,9 @@ function compare(before: unknown, after: unknown, spot: Spot, found: Difference[
     const names = namesAmong(to, namesAmong(from, spot.names));
     for (const key of keysOf(from, to)) {
       const inner = { ...spot, key: `${spot.key}/${key}`, words: [...spot.words, keyWords(key)], names };
-      if (PRINTED.has(key) && /^(?:changeSheets|quotePages)\//.test(spot.key)) tell('what was printed differs');
-      else compare(from[key], to[key], inner, found);
+      const frozen = KEPT.test(spot.key) ? FROZEN[key] : undefined;
+      if (frozen === undefined) compare(from[key], to[key], inner, found);
+      else if (JSON.stringify(from[key]) !== JSON.stringify(to[key])) tell(frozen);
     }
   } else compareValues(before, after, spot, found);
 }
@@ -130,12 +136,3 @@ function compareLines(before: readonly unknown[], after: readonly unknown[], spo
 
 const fieldsOf = (json: unknown): Readonly<Record<string, unknown>> => (isObject(json) ? json : {});
 const list = (json: unknown): readonly unknown[] => (Array.isArray(json) ? json : []);
-const rows = (json: unknown): readonly IdRow[] => list(json).filter(isRow);
-
-/** What an id under a key stands for: a row of the lists at hand, else of those further out. */
-function namesAmong(json: object, outer: Spot['names']): Spot['names'] {
-  return (key, id) => {
-    const name = rows(Reflect.get(json, LIST_OF[key] ?? '')).find((row) => row.id === id)?.name;
-    return typeof name === 'string' && name !== '' ? name : outer(key, id);
-  };
-}
