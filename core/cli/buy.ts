@@ -2,6 +2,7 @@ import { type BuyingTarget, layBuying, planBuying, pricesOf, targetOf } from '..
 import { buyingJson } from '../src/buyingJson.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { SIDES } from '../src/plan.ts';
+import { quoted } from '../src/visible.ts';
 import { buyText } from './buyText.ts';
 import { buyWindow, windowOf } from './buyWindow.ts';
 import type { Call } from './flags.ts';
@@ -38,7 +39,7 @@ export function buy(file: ShopFile, call: Call): Outcome<{ readonly text: string
     SIDES.every((side) => plan.sides[side].pumps.every((pump) => pump.id !== id)),
   );
   if (unknown !== undefined)
-    return { ok: false, findings: [problem(`--pump-prices: ${plan.machine.name} has no pump with the id "${unknown}".`)] };
+    return { ok: false, findings: [problem(`--pump-prices: ${plan.machine.name} has no pump with the id ${quoted(unknown)}.`)] };
   if (call.window !== null) return { ok: true, value: buyWindow(plan, windowOf(call.window), wish, call), findings: [] };
   const { prices, pumpPrices } = call;
   // what is asked for goes before what the file says

@@ -1,4 +1,5 @@
 import type { Say } from './format.ts';
+import { clip } from './visible.ts';
 
 /** blocks: cannot be built or run as written; warns: someone must decide; notes: good to know, or a check that was not made. */
 export type Severity = 'blocks' | 'warns' | 'notes';
@@ -66,61 +67,67 @@ export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
 }
 
+/** Of a key that is not known here. */
+const MOST_LETTERS = 80;
+
 /** Keys of the file whose name is not yet a word of the trade. */
-const FIELD_WORDS: Readonly<Record<string, string>> = {
-  machines: 'machine',
-  materials: 'material',
-  racks: 'rack',
-  stages: 'stage',
-  shafts: 'shaft',
-  pumps: 'pump',
-  pieces: 'piece',
-  changeSheets: 'change sheet',
-  quotePages: 'quote page',
-  ratioChecks: 'ratio check',
-  centreNow: 'centre now',
-  takeUp: 'take-up',
-  offsetLink: 'offset link',
-  mayChange: 'may be changed',
-  teethFrom: 'least teeth',
-  teethTo: 'most teeth',
-  turnedBy: 'turned by',
-  speedFrom: 'least speed',
-  speedTo: 'most speed',
-  dialStep: 'dial step',
-  ratedTorque: 'rated torque',
-  usable: 'usable range',
-  runAt: 'run at',
-  at: 'at temperature',
-  secondDensity: 'second density',
-  perHundredA: 'B per 100 A',
-  thirdInto: 'third part into',
-  otherRatio: 'other ratio',
-  resinIn: 'resin in',
-  isocyanateIn: 'isocyanate in',
-  ingredients: 'ingredient',
-  by: 'described by',
-  hydrogens: 'active hydrogens',
-  catchTurns: 'turns a catch',
-  wantedFlow: 'wanted flow',
-  mixerVolume: 'mixer volume',
-  serviceFactor: 'service factor',
-  mechanicalEfficiency: 'mechanical efficiency',
-  lowMark: 'low mark',
-  wantedShot: 'wanted shot',
-  pressureLimit: 'pressure limit',
-  measuredDelivery: 'measured delivery',
-  faceWidth: 'face width',
-  gapWidth: 'gap width',
-  gapLength: 'gap length',
-  outsideDiameter: 'outside diameter',
-  insideDiameter: 'inside diameter',
-  centreDistance: 'centre distance',
-};
+const FIELD_WORDS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    machines: 'machine',
+    materials: 'material',
+    racks: 'rack',
+    stages: 'stage',
+    shafts: 'shaft',
+    pumps: 'pump',
+    pieces: 'piece',
+    changeSheets: 'change sheet',
+    quotePages: 'quote page',
+    ratioChecks: 'ratio check',
+    centreNow: 'centre now',
+    takeUp: 'take-up',
+    offsetLink: 'offset link',
+    mayChange: 'may be changed',
+    teethFrom: 'least teeth',
+    teethTo: 'most teeth',
+    turnedBy: 'turned by',
+    speedFrom: 'least speed',
+    speedTo: 'most speed',
+    dialStep: 'dial step',
+    ratedTorque: 'rated torque',
+    usable: 'usable range',
+    runAt: 'run at',
+    at: 'at temperature',
+    secondDensity: 'second density',
+    perHundredA: 'B per 100 A',
+    thirdInto: 'third part into',
+    otherRatio: 'other ratio',
+    resinIn: 'resin in',
+    isocyanateIn: 'isocyanate in',
+    ingredients: 'ingredient',
+    by: 'described by',
+    hydrogens: 'active hydrogens',
+    catchTurns: 'turns a catch',
+    wantedFlow: 'wanted flow',
+    mixerVolume: 'mixer volume',
+    serviceFactor: 'service factor',
+    mechanicalEfficiency: 'mechanical efficiency',
+    lowMark: 'low mark',
+    wantedShot: 'wanted shot',
+    pressureLimit: 'pressure limit',
+    measuredDelivery: 'measured delivery',
+    faceWidth: 'face width',
+    gapWidth: 'gap width',
+    gapLength: 'gap length',
+    outsideDiameter: 'outside diameter',
+    insideDiameter: 'inside diameter',
+    centreDistance: 'centre distance',
+  }),
+);
 
 /** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */
 export function placeText(place: Place): string {
   let text = '';
-  for (const step of place) text += typeof step === 'number' ? ` ${step + 1}` : `${text === '' ? '' : ', '}${FIELD_WORDS[step] ?? step}`;
+  for (const step of place)
+    text += typeof step === 'number' ? ` ${step + 1}` : `${text === '' ? '' : ', '}${FIELD_WORDS.get(step) ?? clip(step, MOST_LETTERS)}`;
   return text === '' ? 'the file' : text;
 }

@@ -1,4 +1,5 @@
 import type { Mix } from '../../plan.ts';
+import { clip, quoted } from '../../visible.ts';
 import { type CsvRow, csvLines, readCsv } from '../csv.ts';
 import { freshId } from '../freshId.ts';
 import type { MaterialRow } from '../material.ts';
@@ -9,6 +10,8 @@ import type { Cells } from './partCells.ts';
 import { type CellFault, type ListReading, readRow } from './readRow.ts';
 
 export const MOST_MATERIALS = 500;
+/** Of heads not known here. */
+const MOST_LETTERS = 400;
 
 /** A material of a list, with the line it stands on. */
 export interface ListedMaterial {
@@ -116,7 +119,9 @@ function tooWide({ cells }: CsvRow, most: number): { readonly ok: false; readonl
   if (beyond === undefined) return null;
   return {
     ok: false,
-    faults: [{ column: null, what: `"${beyond.trim()}" stands in cell ${cells.indexOf(beyond) + 1}, and there are ${most} columns.` }],
+    faults: [
+      { column: null, what: `${quoted(beyond.trim())} stands in cell ${cells.indexOf(beyond) + 1}, and there are ${most} columns.` },
+    ],
   };
 }
 
@@ -125,4 +130,5 @@ function assumedNote(assumed: number, { limitsMean }: ListWish): readonly string
   return [`Limits of ${assumed === 1 ? '1 material say' : `${assumed} materials say`} no definition: taken as ${limitsMean}.`];
 }
 
-const ignoredNote = ({ ignored }: Columns): readonly string[] => (ignored.length === 0 ? [] : [`Columns not read: ${ignored.join(', ')}.`]);
+const ignoredNote = ({ ignored }: Columns): readonly string[] =>
+  ignored.length === 0 ? [] : [`Columns not read: ${clip(ignored.join(', '), MOST_LETTERS)}.`];
