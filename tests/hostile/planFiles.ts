@@ -43,7 +43,10 @@ function completeMachine({ motor, stages, A, B, search = {}, ...machine }: Machi
 
 const DENSITY = { value: { value: '1.1', unit: 'g/cm3' }, at: { value: '25', unit: '°C' } };
 
-function completeMaterial({ chemistry, limits: _limits, otherRatio: _other, ...row }: MaterialRow, limits: MaterialRow['limits']): MaterialRow {
+function completeMaterial(
+  { chemistry, limits: _limits, otherRatio: _other, ...row }: MaterialRow,
+  limits: MaterialRow['limits'],
+): MaterialRow {
   const asked = row.ratio ?? {};
   const positive = asked.perHundredA === undefined || !/^(?:0|-)/.test(asked.perHundredA);
   const sound = positive && (asked.parts !== undefined || asked.perHundredA !== undefined) && asked.thirdInto === undefined;
