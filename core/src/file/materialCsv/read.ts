@@ -7,7 +7,7 @@ import { textOfCell } from '../spreadsheet.ts';
 import { PLAIN_ORDER } from './columns.ts';
 import { type Columns, columnsOf } from './head.ts';
 import type { Cells } from './partCells.ts';
-import { type CellFault, type ListReading, readRow } from './readRow.ts';
+import { type CellFault, type ListReading, type RowRead, readRow } from './readRow.ts';
 
 export const MOST_MATERIALS = 500;
 /** Of heads not known here. */
@@ -66,13 +66,16 @@ export function readMaterials(text: string, wish: ListWish): MaterialList {
   const ids: { readonly id: string }[] = [...wish.taken];
   let assumed = 0;
   for (const [index, row] of rows.entries()) {
+    if (index > MOST_MATERIALS) {
+      left.push(row);
+      continue;
+    }
     const cells = cellsOf(columns, row);
     const asked = cells.text('id');
     const id = asked === '' || ids.some((one) => one.id === asked) ? freshId(ids, 'material') : asked;
     const extra = columns.hasHead ? first.cells.length : columns.byName.size;
-    const read = index >= MOST_MATERIALS ? tooMany(index) : (tooWide(row, extra) ?? readRow(cells, id, wish));
-    if (read === null) left.push(row);
-    else if (read.ok) {
+    const read = index === MOST_MATERIALS ? TOO_MANY : (tooWide(row, extra) ?? readRow(cells, id, wish));
+    if (read.ok) {
       ids.push({ id });
       assumed += Number(read.assumed);
       const twice = materials.find(({ material }) => material.name === read.material.name);
@@ -106,13 +109,10 @@ const plainHead = (rows: readonly CsvRow[]): readonly string[] =>
   PLAIN_ORDER.slice(0, Math.max(3, ...rows.map(({ cells }) => cells.length)));
 
 /** Only the first row beyond the most says so; the others stay too. */
-const tooMany = (index: number) =>
-  index > MOST_MATERIALS
-    ? null
-    : ({
-        ok: false,
-        faults: [{ column: null, what: `A list takes ${MOST_MATERIALS} materials: this row and those behind it are left.` }],
-      } as const);
+const TOO_MANY: RowRead = {
+  ok: false,
+  faults: [{ column: null, what: `A list takes ${MOST_MATERIALS} materials: this row and those behind it are left.` }],
+};
 
 function tooWide({ cells }: CsvRow, most: number): { readonly ok: false; readonly faults: readonly CellFault[] } | null {
   const beyond = cells.slice(most).find((cell) => cell.trim() !== '');
