@@ -66,7 +66,10 @@ function run(args: readonly string[]): 0 | 1 | 2 {
   }
 }
 
-const answerWith = (text: string, json: boolean): void => (json ? printJson(text) : print(text));
+function answerWith(text: string, json: boolean): void {
+  if (json) printJson(text);
+  else print(text);
+}
 
 function refuse(findings: readonly Finding[]): 2 {
   print(problemLines(findings), 'stderr');
