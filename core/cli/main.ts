@@ -9,6 +9,7 @@ import { withMaterials } from './materials.ts';
 import { optionsText } from './optionsText.ts';
 import { print, printJson } from './print.ts';
 import { quoteText } from './quoteText.ts';
+import { ratioCheck } from './ratioCheck.ts';
 import { reach } from './reach.ts';
 import { sheetPage } from './sheetPage.ts';
 import { tryRatio } from './tryRatio.ts';
@@ -63,6 +64,8 @@ function run(args: readonly string[]): 0 | 1 | 2 {
       return quote(file.value, parsed.call);
     case 'buy':
       return bought(file.value, opened.findings, parsed.call);
+    case 'ratio-check':
+      return checkedRatio(file.value, opened.findings, parsed.call);
   }
 }
 
@@ -151,6 +154,16 @@ function quote(file: ShopFile, call: Call): 0 | 2 {
   if (!written(call, made.value.html)) return 2;
   if (!call.json) print(`${call.out}: quote page for ${made.value.machine}.\n`);
   return 0;
+}
+
+function checkedRatio(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 | 2 {
+  const made = ratioCheck(file, call);
+  if (!made.ok) return refuse(made.findings);
+  const { text, page, passed } = made.value;
+  print(problemLines(ofFile), 'stderr');
+  if (page !== null && !written(call, page.html)) return 2;
+  answerWith(page === null || call.json ? text : `${call.out}: ${page.what}\n`, call.json);
+  return passed ? 0 : 1;
 }
 
 /** Writes a page where the call says; false where that cannot be, which is then said. */

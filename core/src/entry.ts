@@ -120,7 +120,7 @@ export function readCount(text: string, least: number, most: number): EntryText<
   if (typed === '') return EMPTY;
   const value = Number(typed);
   if (/^\d{1,6}$/.test(typed) && value >= least && value <= most) return { ok: true, value };
-  return { ok: false, expected: `"${typed}" is not a whole number from ${least} to ${most}.` };
+  return { ok: false, expected: `${quoted(typed)} is not a whole number from ${least} to ${most}.` };
 }
 
 /**

@@ -1,14 +1,12 @@
 import { createEffect, onCleanup, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
-import { Ask } from './frame/Ask.tsx';
 import { Band } from './frame/Band.tsx';
 import { Notice } from './frame/Notice.tsx';
 import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
-import { loadWhenIdle, pageFiles, pageView } from './views/pages.ts';
-import { StartPage } from './views/StartPage.tsx';
+import { Ask, loadWhenIdle, Measured, pageFiles, pageView, Start } from './views/pages.ts';
 
 export function App(props: { readonly host: Host }) {
   const app = createApp(props.host, pageFiles);
@@ -16,6 +14,10 @@ export function App(props: { readonly host: Host }) {
   onCleanup(listenForKeys(commands, app.host));
   onMount(() => void commands.find(({ id }) => id === 'file.handedOver')?.run());
   onMount(loadWhenIdle);
+  createEffect(() => {
+    if (app.question() !== null) void Ask.load();
+    if (app.shop.file === null) void Start.load();
+  });
   createEffect(() => {
     const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
     app.host.unsaved(app.shop.unsaved, title);
@@ -30,11 +32,12 @@ export function App(props: { readonly host: Host }) {
         <header class="band">
           <Band />
         </header>
-        <Show when={app.shop.file !== null} fallback={<StartPage commands={commands} />}>
+        <Show when={app.shop.file !== null} fallback={<Dynamic component={Start.get()} commands={commands} />}>
           <Dynamic component={pageView(app.page())} />
         </Show>
         <Notice />
-        <Ask />
+        <Dynamic component={Ask.get()} />
+        <Dynamic component={Measured.get()} />
       </div>
     </AppProvider>
   );

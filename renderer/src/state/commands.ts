@@ -1,6 +1,6 @@
 import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
-import type { App, Page } from './app.ts';
+import { type App, PAGES, type Page } from './app.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
 export interface Command {
@@ -18,9 +18,8 @@ const PAGE_TITLES: Readonly<Record<Page, string>> = {
   options: 'Options',
   reach: 'Reach',
   sheet: 'Sheet',
+  check: 'Ratio check',
 };
-/** Ratio check stands at 6 once it is there, so that no key changes its meaning. */
-const PAGE_KEYS: Readonly<Record<Page, string>> = { machine: 'Alt+1', material: 'Alt+2', options: 'Alt+3', reach: 'Alt+4', sheet: 'Alt+5' };
 
 export function commandsOf(app: App): readonly Command[] {
   const { shop, host } = app;
@@ -100,10 +99,10 @@ export function commandsOf(app: App): readonly Command[] {
       when: () => !open(),
       run: () => leave(async () => void app.take((await import('./newShop.ts')).emptyShop(), `shop${EXTENSION}`, null)),
     },
-    ...(Object.keys(PAGE_TITLES) as Page[]).map((page) => ({
+    ...PAGES.map((page, index) => ({
       id: `page.${page}`,
       title: PAGE_TITLES[page],
-      key: PAGE_KEYS[page],
+      key: `Alt+${index + 1}`,
       when: open,
       run: () => app.show(page),
     })),

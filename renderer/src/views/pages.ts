@@ -1,5 +1,6 @@
 import type { Component } from 'solid-js';
 import type { Page, PageFiles } from '../state/app.ts';
+import type { Command } from '../state/commands.ts';
 import { type Later, later } from './later.ts';
 import { rackTables } from './machine/rackTables.ts';
 import { OptionsPage } from './options/OptionsPage.tsx';
@@ -11,7 +12,14 @@ const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, neve
   material: later(async () => (await import('./material/MaterialPage.tsx')).MaterialPage),
   reach: later(async () => (await import('./reach/ReachPage.tsx')).ReachPage),
   sheet: later(async () => (await import('./sheet/SheetPage.tsx')).SheetPage),
+  check: later(async () => (await import('./check/CheckPage.tsx')).CheckPage),
 };
+
+/** A question seldom stops the way, and the band stands without the mark of what was measured. */
+export const Ask = later(async () => (await import('../frame/Ask.tsx')).Ask);
+/** A file that was handed over is shown without it. */
+export const Start = later<{ readonly commands: readonly Command[] }>(async () => (await import('./StartPage.tsx')).StartPage);
+export const Measured = later(async () => (await import('../frame/Measured.tsx')).Measured);
 
 export const pageFiles: PageFiles = {
   has: (page) => pageView(page) !== undefined,
@@ -26,7 +34,7 @@ export const pageView = (page: Page): Component | undefined => (page === 'option
 /** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
 export function loadWhenIdle(): void {
   const loadAll = async () => {
-    for (const part of [...PARTS, LATER.material, LATER.machine, LATER.reach, LATER.sheet]) await part.load();
+    for (const part of [...PARTS, ...Object.values(LATER), Ask, Measured]) await part.load();
     await rackTables();
   };
   // Whoever asks for what could not be read is told then.
