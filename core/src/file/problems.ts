@@ -59,7 +59,7 @@ function problem(where: Place, what: string): Finding {
 export function checked<T>(schema: v.GenericSchema<unknown, T>, json: unknown, place: Place, problems: Problems): T | null {
   const quick = v.safeParse(schema, json, { abortEarly: true });
   if (quick.success) return quick.output;
-  const large = valuesIn(json, MOST_GONE_THROUGH) > MOST_GONE_THROUGH;
+  const large = valueCount(json, MOST_GONE_THROUGH) > MOST_GONE_THROUGH;
   const { issues } = large ? quick : v.safeParse(schema, json);
   for (const { path, message } of issues ?? []) {
     problems.add([...place, ...(path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)))], message);
@@ -69,7 +69,7 @@ export function checked<T>(schema: v.GenericSchema<unknown, T>, json: unknown, p
 }
 
 /** How many values JSON holds, however deep it is; counting ends beyond the most. */
-export function valuesIn(json: unknown, most: number): number {
+export function valueCount(json: unknown, most: number): number {
   const open: unknown[] = [json];
   let values = 1;
   while (open.length > 0 && values <= most) {

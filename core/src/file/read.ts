@@ -4,7 +4,7 @@ import { damageIn } from './damage.ts';
 import { FORMAT, LARGEST_FILE_BYTES, VERSION } from './envelope.ts';
 import { isObject } from './fields.ts';
 import { migrations } from './migrate.ts';
-import { checked, MOST_PROBLEMS, Problems, valuesIn } from './problems.ts';
+import { checked, MOST_PROBLEMS, Problems, valueCount } from './problems.ts';
 import { references } from './references.ts';
 import { type ShopFile, shopFile } from './shopFile.ts';
 
@@ -34,7 +34,7 @@ function parse(text: string, problems: Problems): Json | null {
   const plain = text.replace(/^\uFEFF/, '');
   try {
     const json: unknown = JSON.parse(plain);
-    if (valuesIn(json, MOST_VALUES) > MOST_VALUES) problems.add([], `the file holds more than ${MOST_VALUES} values and was not read`);
+    if (valueCount(json, MOST_VALUES) > MOST_VALUES) problems.add([], `the file holds more than ${MOST_VALUES} values and was not read`);
     else if (isObject(json)) return json;
     else problems.add([], 'this is not a shop file: it should hold an object in braces');
   } catch {
