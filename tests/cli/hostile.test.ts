@@ -165,6 +165,10 @@ describe('what a file may not do to the terminal', () => {
     ['quote', ...ABOUT, ...WINDOW],
     ['quote', ...ABOUT, ...WINDOW, '--json', '--customer', NAME],
     ['buy', ...ABOUT.slice(0, 2), '--teeth', '13-25', '--most', '1'],
+    ['ratio-check', '--all'],
+    ['ratio-check', '--all', '--csv'],
+    ['ratio-check', '--check', 'check-0001'],
+    ['ratio-check', '--check', 'check-0001', '--json'],
     ['validate'],
   ])('%s %s %s %s %s %s', (word, ...flags) => {
     for (const name of ['hostile', 'unknown']) {
