@@ -9,7 +9,14 @@ export default defineConfig({
     // Every core takes a file: left to itself the runner keeps one back, half of a small machine.
     maxWorkers: '100%',
     projects: [
-      { test: { name: 'core', environment: 'node', include: only('{bench,core,electron,file,renderer,walls}'), testTimeout: 120_000 } },
+      {
+        test: {
+          name: 'core',
+          environment: 'node',
+          include: only('{bench,core,electron,file,hostile,renderer,walls}'),
+          testTimeout: 120_000,
+        },
+      },
       {
         test: {
           name: 'app',

@@ -2,6 +2,7 @@ import { type BuyingTarget, type BuyingWish, layBuying, planBuying, pricesOf, ta
 import { buyingJson } from '../src/buyingJson.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { type Plan, SIDES } from '../src/plan.ts';
+import { quoted } from '../src/visible.ts';
 import { buyText } from './buyText.ts';
 import { buyWindow, windowOf } from './buyWindow.ts';
 import type { Call } from './flags.ts';
@@ -99,7 +100,7 @@ function strangePump({ machine, sides }: Plan, { pumpPrices }: Call) {
   const isKnown = (id: string) => SIDES.some((side) => sides[side].pumps.some((pump) => pump.id === id));
   const unknown = [...(pumpPrices?.keys() ?? [])].find((id) => !isKnown(id));
   if (unknown === undefined) return null;
-  return { ok: false, findings: [problem(`--pump-prices: ${machine.name} has no pump with the id "${unknown}".`)] } as const;
+  return { ok: false, findings: [problem(`--pump-prices: ${machine.name} has no pump with the id ${quoted(unknown)}.`)] } as const;
 }
 
 const problem = (what: string): Finding => ({

@@ -3,6 +3,7 @@ import { isDate, MOST_DAYS } from '../src/calendar.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
 import { CUSTOMER_LENGTH, NOTE_LENGTH } from '../src/quote/quote.ts';
+import { quoted } from '../src/visible.ts';
 import { type CheckWish, readCheckWish } from './checkFlags.ts';
 import { type PriceRow, type PumpPrices, readPrices, readPumpPrices } from './prices.ts';
 import { readWindow, type Window } from './windowFlag.ts';
@@ -178,9 +179,9 @@ export function readFlags(args: readonly string[]): Parsed {
   if (args.length === 0 || args.includes('--help') || args.includes('-h') || word === 'help') return { kind: 'help' };
 
   const command = COMMANDS.find((one) => one === word);
-  if (command === undefined) problems.push(`"${word ?? ''}" is no command. Expected one of: ${COMMANDS.join(', ')}.`);
+  if (command === undefined) problems.push(`${quoted(word ?? '')} is no command. Expected one of: ${COMMANDS.join(', ')}.`);
   if (command !== undefined && file === undefined) problems.push(`${command} needs a shop file.`);
-  if (rest.length > 0) problems.push(`Only one file is read; "${rest.join(' ')}" is too much.`);
+  if (rest.length > 0) problems.push(`Only one file is read; ${quoted(rest.join(' '))} is too much.`);
   for (const token of tokens) {
     if (token.kind !== 'option') continue;
     const flag = Object.hasOwn(FLAGS, token.name) ? FLAGS[token.name] : undefined;
@@ -201,19 +202,19 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     const text = given.get(name);
     if (text === undefined) return null;
     if (/^\d{1,6}$/.test(text) && Number(text) >= least && Number(text) <= most) return Number(text);
-    problems.push(`--${name} takes a whole number from ${least} to ${most}, not "${text}".`);
+    problems.push(`--${name} takes a whole number from ${least} to ${most}, not ${quoted(text)}.`);
     return null;
   };
   const oneOf = <T extends string>(name: string, values: readonly [T, ...T[]]): T => {
     const text = given.get(name);
     const found = values.find((value) => value.toLowerCase() === text?.toLowerCase());
-    if (text !== undefined && found === undefined) problems.push(`--${name} takes ${values.join(' or ')}, not "${text}".`);
+    if (text !== undefined && found === undefined) problems.push(`--${name} takes ${values.join(' or ')}, not ${quoted(text)}.`);
     return found ?? values[0];
   };
   const teeth = readTeeth(given.get('teeth'), problems);
   const buy = whole('buy', 1, 8);
   const date = given.get('date') ?? null;
-  if (date !== null && !isDate(date)) problems.push(`--date takes a date as 2026-11-24, not "${date}".`);
+  if (date !== null && !isDate(date)) problems.push(`--date takes a date as 2026-11-24, not ${quoted(date)}.`);
   const words = (name: 'customer' | 'note', most: number): string => {
     const text = given.get(name) ?? '';
     if (text.length > most) problems.push(`--${name} takes at most ${most} characters, not ${text.length}.`);
@@ -228,7 +229,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     if (command === 'reach' && given.has('csv') && given.has(name))
       problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
   if (given.has('ratios') && best && !given.has('window')) problems.push('--ratios belongs to --window.');
-  if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
+  if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not ${quoted(out)}.`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
     problems.push('--workings of options are printed as JSON: add --json.');
   for (const name of ['order', 'count', 'workings'])
@@ -287,6 +288,6 @@ function readTeeth(text: string | undefined, problems: string[]): { from: number
   const match = /^(\d{1,3})-(\d{1,3})$/.exec(text);
   const [from, to] = [Number(match?.[1]), Number(match?.[2])];
   if (match !== null && from >= 5 && to <= 400 && from <= to) return { from, to };
-  problems.push(`--teeth takes a range as 13-40, from 5 to 400 teeth, not "${text}".`);
+  problems.push(`--teeth takes a range as 13-40, from 5 to 400 teeth, not ${quoted(text)}.`);
   return null;
 }

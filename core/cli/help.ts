@@ -27,6 +27,7 @@ export function helpText(): string {
     'Exit 0: an option inside the limits (options), all of the window within the tolerance and, with --best, every material inside its limits (reach), the page was made (sheet, quote), all materials served (buy), a pass (ratio-check; always with --before and --all), the file is sound (validate).',
     'Exit 1: no option inside the limits, or no limits given; gaps wider than the tolerance, a material that is not inside or not complete (reach); not all materials served; a fail, nothing proven or no limits (ratio-check); the reasons are printed.',
     'Exit 2: bad input or flags; every problem is on the error output and nothing was written.',
+    'Exit 3: a fault of the program; what it says of it is on the error output.',
     '',
   ].join('\n');
 }

@@ -7,6 +7,7 @@ import { type Call, readFlags } from './flags.ts';
 import { helpText } from './help.ts';
 import { withMaterials } from './materials.ts';
 import { optionsText } from './optionsText.ts';
+import { print, printJson } from './print.ts';
 import { quoteText } from './quoteText.ts';
 import { ratioCheck } from './ratioCheck.ts';
 import { reach } from './reach.ts';
@@ -15,24 +16,39 @@ import { tryRatio } from './tryRatio.ts';
 
 const SHOWN_ROWS = 12;
 
-/** Exit codes: 0 an answer, 1 none inside the limits, 2 bad input. */
-process.exitCode = run(process.argv.slice(2));
+// Whoever reads may stop before the end, as `head` does.
+process.stdout.on('error', () => process.exit());
+
+/** Exit codes: 0 an answer, 1 none inside the limits, 2 bad input, 3 a fault of the program itself. */
+process.exitCode = guarded(process.argv.slice(2));
+
+function guarded(args: readonly string[]): 0 | 1 | 2 | 3 {
+  try {
+    return run(args);
+  } catch (error) {
+    print(
+      `This is a fault of the program, not of the file. What it says of it:\n${error instanceof Error ? error.stack : error}\n`,
+      'stderr',
+    );
+    return 3;
+  }
+}
 
 function run(args: readonly string[]): 0 | 1 | 2 {
   const parsed = readFlags(args);
   if (parsed.kind === 'help') {
-    process.stdout.write(helpText());
+    print(helpText());
     return 0;
   }
   if (parsed.kind === 'bad') {
-    process.stderr.write(`${parsed.problems.join('\n')}\n`);
+    print(`${parsed.problems.join('\n')}\n`, 'stderr');
     return 2;
   }
   const opened = openShopFile(parsed.call.file);
   if (!opened.ok) return refuse(opened.findings);
   const file = parsed.call.materialsCsv === null ? opened : withMaterials(opened.value, parsed.call.materialsCsv, parsed.call);
   if (!file.ok) return refuse(file.findings);
-  if (file !== opened) process.stderr.write(problemLines(file.findings));
+  if (file !== opened) print(problemLines(file.findings), 'stderr');
   switch (parsed.call.command) {
     case 'validate':
       return validate(file, parsed.call);
@@ -53,15 +69,20 @@ function run(args: readonly string[]): 0 | 1 | 2 {
   }
 }
 
+function answerWith(text: string, json: boolean): void {
+  if (json) printJson(text);
+  else print(text);
+}
+
 function refuse(findings: readonly Finding[]): 2 {
-  process.stderr.write(problemLines(findings));
+  print(problemLines(findings), 'stderr');
   return 2;
 }
 
 function validate(file: Outcome<ShopFile> & { readonly ok: true }, { json, file: name }: Call): 0 {
   const { machines, materials, racks } = file.value;
   const text = `${name}: ${machines.length} machines, ${materials.length} materials, ${racks.length} racks; sound.\n${problemLines(file.findings)}`;
-  process.stdout.write(json ? `${JSON.stringify({ sound: true, findings: file.findings.map(findingJson) }, null, 2)}\n` : text);
+  answerWith(json ? `${JSON.stringify({ sound: true, findings: file.findings.map(findingJson) }, null, 2)}\n` : text, json);
   return 0;
 }
 
@@ -73,12 +94,13 @@ function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 
   const outcome = planned(file, call);
   if (!outcome.ok) return refuse(outcome.findings);
   const found = outcome.value;
-  process.stderr.write(problemLines(ofFile));
+  print(problemLines(ofFile), 'stderr');
   const rows = call.rows ?? (call.workings ? 1 : call.json ? KEPT_OPTIONS : SHOWN_ROWS);
-  process.stdout.write(
+  answerWith(
     call.json
       ? `${JSON.stringify(answerJson({ ...found, options: found.options.slice(0, rows) }, call.workings), null, 2)}\n`
       : optionsText(found, rows, call.order, call.say),
+    call.json,
   );
   return found.options.some((option) => option.inside === true) ? 0 : 1;
 }
@@ -88,25 +110,25 @@ function tried(file: ShopFile, text: string, call: Call): 0 | 1 | 2 {
   if (!plan.ok) return refuse(plan.findings);
   const found = tryRatio(file, plan.value, text, call);
   if (!found.ok) {
-    process.stderr.write(`--try: ${found.expected}\n`);
+    print(`--try: ${found.expected}\n`, 'stderr');
     return 2;
   }
-  process.stdout.write(found.value.text);
+  answerWith(found.value.text, call.json);
   return found.value.inside ? 0 : 1;
 }
 
 function bought(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 | 2 {
   const found = buy(file, call);
   if (!found.ok) return refuse(found.findings);
-  process.stderr.write(problemLines(ofFile));
-  process.stdout.write(found.value.text);
+  print(problemLines(ofFile), 'stderr');
+  answerWith(found.value.text, call.json);
   return found.value.allServed ? 0 : 1;
 }
 
 function reached(file: ShopFile, call: Call): 0 | 1 | 2 {
   const found = reach(file, call);
   if (!found.ok) return refuse(found.findings);
-  process.stdout.write(found.value.text);
+  answerWith(found.value.text, call.json);
   return found.value.served ? 0 : 1;
 }
 
@@ -115,13 +137,11 @@ function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {
   if (!outcome.ok) return refuse(outcome.findings);
   const option = outcome.value.options[call.option - 1];
   if (option === undefined) {
-    process.stderr.write(`There is no option ${call.option}: the list holds ${outcome.value.options.length}. Nothing was written.\n`);
+    print(`There is no option ${call.option}: the list holds ${outcome.value.options.length}. Nothing was written.\n`, 'stderr');
     return 1;
   }
   if (!written(call, () => sheetPage(outcome.value, option, call))) return 2;
-  process.stdout.write(
-    `${call.out}: change sheet for ${outcome.value.plan.machine.name}, ${outcome.value.plan.material.name}, option ${call.option}.\n`,
-  );
+  print(`${call.out}: change sheet for ${outcome.value.plan.machine.name}, ${outcome.value.plan.material.name}, option ${call.option}.\n`);
   return 0;
 }
 
@@ -129,10 +149,10 @@ function quote(file: ShopFile, call: Call): 0 | 2 {
   if (call.window === null) throw new RangeError('quote: no window');
   const made = quoteText(file, call.window, call);
   if (!made.ok) return refuse(made.findings);
-  if (call.out === null || call.json) process.stdout.write(made.value.text);
+  if (call.out === null || call.json) answerWith(made.value.text, call.json);
   if (call.out === null) return 0;
   if (!written(call, made.value.html)) return 2;
-  if (!call.json) process.stdout.write(`${call.out}: quote page for ${made.value.machine}.\n`);
+  if (!call.json) print(`${call.out}: quote page for ${made.value.machine}.\n`);
   return 0;
 }
 
@@ -140,9 +160,9 @@ function checkedRatio(file: ShopFile, ofFile: readonly Finding[], call: Call): 0
   const made = ratioCheck(file, call);
   if (!made.ok) return refuse(made.findings);
   const { text, page, passed } = made.value;
-  process.stderr.write(problemLines(ofFile));
+  print(problemLines(ofFile), 'stderr');
   if (page !== null && !written(call, page.html)) return 2;
-  process.stdout.write(page === null || call.json ? text : `${call.out}: ${page.what}\n`);
+  answerWith(page === null || call.json ? text : `${call.out}: ${page.what}\n`, call.json);
   return passed ? 0 : 1;
 }
 
@@ -152,7 +172,7 @@ function written(call: Call, page: () => string): boolean {
     writeFileSync(fromHere(call.out ?? ''), page());
     return true;
   } catch (error) {
-    process.stderr.write(`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}\n`);
+    print(`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}\n`, 'stderr');
     return false;
   }
 }

@@ -2,6 +2,7 @@ import type { Target } from '../src/bestOptions.ts';
 import { LARGEST_CSV_BYTES, readMaterials } from '../src/file/materialCsv/index.ts';
 import { firstOption } from '../src/firstOption.ts';
 import { type Finding, type Outcome, resolve, type Selection, type ShopFile } from '../src/index.ts';
+import { visible } from '../src/visible.ts';
 import { readText } from './files.ts';
 import type { Call } from './flags.ts';
 
@@ -37,7 +38,11 @@ export function withMaterials(file: ShopFile, list: string, call: Call): Outcome
 
 /** Every material of the file with the best option of the machine, or what it lacks; a machine that does not resolve refuses all. */
 export function targetsOf(file: ShopFile, selection: Selection, { say }: Call): Outcome<readonly Target[]> {
-  const outcomes = file.materials.map(({ id, name }) => ({ id, name, outcome: resolve(file, { ...selection, material: id }, say) }));
+  const outcomes = file.materials.map(({ id, name }) => ({
+    id,
+    name: visible(name),
+    outcome: resolve(file, { ...selection, material: id }, say),
+  }));
   const findings = outcomes.flatMap(({ outcome }) => (outcome.ok ? [] : outcome.findings));
   const ofMachine = findings.filter(({ where }) => where[0] !== 'materials');
   const [first, ...others] = ofMachine.filter((one, index) => ofMachine.findIndex(({ what }) => what === one.what) === index);

@@ -11,6 +11,7 @@ import { checkRecordLines } from '../src/sheet/checkRecordLines.ts';
 import { checkRecordBody, recordChart } from '../src/sheet/checkRecordPage.ts';
 import { wholePage } from '../src/sheet/wholePage.ts';
 import { workingGroups } from '../src/sheet/workingPage.ts';
+import { quoted } from '../src/visible.ts';
 import { before } from './checkBefore.ts';
 import { newCheck } from './checkNew.ts';
 import { keptChecksText } from './checksTable.ts';
@@ -27,7 +28,7 @@ const NOT_FOUND = (id: string, kept: readonly string[]): Finding => ({
   check: 'ratioCheck.kept',
   severity: 'blocks',
   where: ['ratioChecks'],
-  what: `There is no ratio check "${id}"; the file keeps ${kept.length === 0 ? 'none' : kept.join(', ')}.`,
+  what: `There is no ratio check ${quoted(id)}; the file keeps ${kept.length === 0 ? 'none' : kept.join(', ')}.`,
   figure: null,
   limit: null,
   source: 'the shop file',

@@ -1,5 +1,6 @@
 import { type Fraction, whole } from '../src/ratio.ts';
 import { readNumber } from '../src/reading.ts';
+import { quoted } from '../src/visible.ts';
 
 /** Ratios A per B by volume as run, and how far off one may be, as a share. */
 export interface Window {
@@ -17,9 +18,9 @@ export function readWindow(text: string | undefined, percent: string | undefined
   const [low, high, ...more] = text.split(':').map((part) => readNumber(part));
   const tolerance = readNumber(percent ?? '2');
   const isWindow = low?.ok && high?.ok && more.length === 0 && low.value.compare(0) > 0 && low.value.compare(high.value) < 0;
-  if (!isWindow) problems.push(`--window takes two numbers above 0, the lower first, as 1:5, not "${text}".`);
+  if (!isWindow) problems.push(`--window takes two numbers above 0, the lower first, as 1:5, not ${quoted(text)}.`);
   const isTolerance = tolerance.ok && tolerance.value.compare(0) > 0 && tolerance.value.compare(100) < 0;
-  if (!isTolerance) problems.push(`--tolerance takes per cent above 0 and below 100, not "${percent}".`);
+  if (!isTolerance) problems.push(`--tolerance takes per cent above 0 and below 100, not ${quoted(percent ?? '')}.`);
   if (!isWindow || !isTolerance) return null;
   return { low: low.value, high: high.value, tolerance: tolerance.value.div(whole(100)) };
 }

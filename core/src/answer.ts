@@ -47,11 +47,13 @@ export function search(plan: Plan, { count = false, hooks = {} }: SearchWish): R
     return { pumps: { A: pumps.A.id, B: pumps.B.id }, teeth: choices.teethOf(candidate) };
   };
   const found = findOptions(choices.problem, choices.rules(0), KEPT_OPTIONS, hooks);
+  // where nothing can be built, looking three times would take three times as long
+  const none = found.options.length === 0;
   return {
     options: found.options.map(name),
     more: found.more,
-    best: best(choices, name, hooks),
-    tradeOff: tradeOff(choices.problem, choices.rules(0), hooks).map(name),
+    best: none ? [] : best(choices, name, hooks),
+    tradeOff: none ? [] : tradeOff(choices.problem, choices.rules(0), hooks).map(name),
     blocked: blocked(choices, name, found.options, hooks),
     counts: count ? countOptions(choices.problem, choices.rules(0), hooks) : null,
   };

@@ -1,4 +1,5 @@
 import type { Say } from './format.ts';
+import { clip } from './visible.ts';
 
 /** blocks: cannot be built or run as written; warns: someone must decide; notes: good to know, or a check that was not made. */
 export type Severity = 'blocks' | 'warns' | 'notes';
@@ -66,6 +67,9 @@ export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
 }
 
+/** Of a key that is not known here. */
+const MOST_LETTERS = 80;
+
 /** Keys of the file whose name is not yet a word of the trade. */
 const FIELD_WORDS: Readonly<Record<string, string>> = {
   machines: 'machine',
@@ -123,9 +127,12 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   centreDistance: 'centre distance',
 };
 
+/** Asked of its own keys only: a file may hold a key that every object has. */
+const wordOf = (step: string): string => (Object.hasOwn(FIELD_WORDS, step) ? FIELD_WORDS[step] : undefined) ?? clip(step, MOST_LETTERS);
+
 /** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */
 export function placeText(place: Place): string {
   let text = '';
-  for (const step of place) text += typeof step === 'number' ? ` ${step + 1}` : `${text === '' ? '' : ', '}${FIELD_WORDS[step] ?? step}`;
+  for (const step of place) text += typeof step === 'number' ? ` ${step + 1}` : `${text === '' ? '' : ', '}${wordOf(step)}`;
   return text === '' ? 'the file' : text;
 }

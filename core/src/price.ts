@@ -1,5 +1,6 @@
 import { whole, ZERO } from './ratio.ts';
 import { type Reading, readNumber } from './reading.ts';
+import { quoted } from './visible.ts';
 
 const HUNDRED = whole(100);
 const MOST = whole(1_000_000);
@@ -19,7 +20,7 @@ export function readPrice(text: string): Reading<number> {
   if (read.value.compare(ZERO) < 0 || read.value.compare(MOST) > 0 || hundredths.d !== 1n)
     return {
       ok: false,
-      expected: `"${text.trim()}" is no price. Expected a number from 0 to ${MOST.n} with at most two places, as 18.50.`,
+      expected: `${quoted(text.trim())} is no price. Expected a number from 0 to ${MOST.n} with at most two places, as 18.50.`,
     };
   return { ok: true, value: Number(hundredths.n) };
 }

@@ -1,6 +1,7 @@
 import type { DriveKind } from './drives/driveKind.ts';
 import type { PieceRow } from './file/rack.ts';
 import type { Reading } from './reading.ts';
+import { quoted } from './visible.ts';
 
 /** What a rack line says of one tooth count. */
 export interface RackCount {
@@ -44,10 +45,12 @@ export function readRackLine(text: string, kind: DriveKind): Reading<readonly Ra
 
 function readGroup(group: string, kind: DriveKind, found: Map<string, RackCount>): string | null {
   const [before = '', after, ...more] = group.split(':');
-  if (after === undefined) return `"${group.trim()}" has no ${kind.words.size} and colon in front.`;
-  if (more.length > 0) return `"${group.trim()}" has more than one colon: a semicolon stands between two sizes.`;
-  const size = kind.size(before);
-  if (size === null) return `"${before.trim()}" is not a ${kind.words.size} known here (${kind.sizes.join(', ')}).`;
+  if (after === undefined) return `${quoted(group.trim())} has no ${kind.words.size} and colon in front.`;
+  if (more.length > 0) return `${quoted(group.trim())} has more than one colon: a semicolon stands between two sizes.`;
+  const own = kind.size(before);
+  if (own === null) return `${quoted(before.trim())} is not a ${kind.words.size} known here (${kind.sizes.join(', ')}).`;
+  // The name that stood there first goes for both of one chain.
+  const size = [...found.values()].find((one) => kind.sameSize(one.size, own))?.size ?? own;
   const entries = after.split(',').map((entry) => entry.trim());
   // A comma at the end is the next entry not typed yet.
   if (entries.at(-1) === '') entries.pop();
@@ -61,17 +64,16 @@ function readGroup(group: string, kind: DriveKind, found: Map<string, RackCount>
 function readEntry(entry: string, size: string, kind: DriveKind, found: Map<string, RackCount>): string | null {
   if (entry === '') return 'Nothing stands between two commas.';
   const [, first, last = first, times = '1'] = ENTRY.exec(entry) ?? [];
-  if (first === undefined || last === undefined) return `"${entry}" is not understood.`;
+  if (first === undefined || last === undefined) return `${quoted(entry)} is not understood.`;
   const [from, to, quantity] = [Number(first), Number(last), Number(times)];
   if (!within(from, TEETH) || !within(to, TEETH)) return `"${entry}": a ${kind.words.wheel} has ${TEETH.least} to ${TEETH.most} teeth.`;
   if (from > to) return `"${entry}" runs from ${from} down to ${to}: the smaller comes first.`;
   if (!within(quantity, PIECES)) return `"${entry}": ${quantity} is not a count from ${PIECES.least} to ${PIECES.most}.`;
   for (let teeth = from; teeth <= to; teeth += 1) {
-    const before = [...found.values()].find((one) => one.teeth === teeth && kind.sameSize(one.size, size));
-    const total = quantity + (before?.quantity ?? 0);
+    const before = found.get(`${size} ${teeth}`)?.quantity ?? 0;
+    const total = quantity + before;
     if (!within(total, PIECES)) return `${teeth} teeth add up to ${total}, more than ${PIECES.most}.`;
-    const name = before?.size ?? size;
-    found.set(`${name} ${teeth}`, { size: name, teeth, quantity: total });
+    found.set(`${size} ${teeth}`, { size, teeth, quantity: total });
   }
   return found.size > MOST_ROWS ? `The line holds more than ${MOST_ROWS} tooth counts.` : null;
 }

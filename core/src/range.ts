@@ -2,6 +2,7 @@ import { type EntryText, quantityText, readCount, readQuantityEntry } from './en
 import type { Say } from './format.ts';
 import type { TypedQuantity } from './reading.ts';
 import { type Dimension, readQuantity } from './units.ts';
+import { quoted } from './visible.ts';
 
 /** A range as typed; an end left open is absent. A single figure is a range whose ends are one. */
 export interface TypedRange {
@@ -81,7 +82,7 @@ function readEnds(entry: RangeEntry, first: string, second: string, say: Say): E
 function expectedText(typed: string, example: string, open: boolean): string {
   const [first = ''] = example.split(BETWEEN);
   const other = open ? `${first} to, with the end open` : `${first} where it is one figure`;
-  return `"${typed}" is not a range. Expected two figures, as ${example}, or ${other}.`;
+  return `${quoted(typed)} is not a range. Expected two figures, as ${example}, or ${other}.`;
 }
 
 function larger(dimension: Dimension, from: TypedQuantity, to: TypedQuantity): boolean {
@@ -134,7 +135,7 @@ export function readCountRange(text: string, least: number, most: number): Entry
   if (!from.ok) return from;
   if (!to.ok) return to;
   if (from.value !== undefined && to.value !== undefined && from.value > to.value)
-    return { ok: false, expected: `"${typed}": the first must not be larger than the second.` };
+    return { ok: false, expected: `${quoted(typed)}: the first must not be larger than the second.` };
   return {
     ok: true,
     value: { ...(from.value === undefined ? {} : { from: from.value }), ...(to.value === undefined ? {} : { to: to.value }) },

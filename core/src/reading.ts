@@ -1,4 +1,5 @@
 import { Fraction, whole, ZERO } from './ratio.ts';
+import { quoted } from './visible.ts';
 
 /** What a text says, or a sentence telling what was typed and what was expected instead. */
 export type Reading<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly expected: string };
@@ -119,7 +120,7 @@ export function readNumber(text: string): Reading<Fraction> {
     .replace(/\u2212/g, '-')
     .replace(/ ?\/ ?/g, '/');
   const number = unsignedNumber(plain.replace(/^[+-]/, ''));
-  if (typeof number === 'string') return refused(`"${typed.value}" ${number}.`, NUMBER);
+  if (typeof number === 'string') return refused(`${quoted(typed.value)} ${number}.`, NUMBER);
   return { ok: true, value: plain.startsWith('-') ? number.neg() : number };
 }
 
@@ -155,7 +156,7 @@ export function readQuantityText(
     const number = readNumber(value);
     if (number.ok) return { ok: true, value: { value, number: number.value, unit } };
   }
-  return refused(`"${typed.value}" is not a number with a unit known here.`, wanted);
+  return refused(`${quoted(typed.value)} is not a number with a unit known here.`, wanted);
 }
 
 interface RatioPart {
@@ -189,13 +190,13 @@ function lettersAgree(parts: readonly RatioPart[]): boolean {
 export function readRatio(text: string): Reading<readonly [Fraction, Fraction] | readonly [Fraction, Fraction, Fraction]> {
   const typed = trimmed(text, RATIO);
   if (!typed.ok) return typed;
-  const said = (trouble: string) => refused(`"${typed.value}" ${trouble}.`, RATIO);
+  const said = (trouble: string) => refused(`${quoted(typed.value)} ${trouble}.`, RATIO);
   const parts = typed.value.split(/[:\u2236\uFF1A]/).map(ratioPart);
   if (parts.length > 3) return said(`has ${parts.length} parts`);
   const numbers: Fraction[] = [];
   for (const { typed: part, number } of parts.toSorted(byLetter)) {
-    if (!number.ok) return said(part === '' ? 'lacks a part' : `has a part "${part}" that is not a number`);
-    if (number.value.compare(ZERO) <= 0) return said(`has a part "${part}" that is not above zero`);
+    if (!number.ok) return said(part === '' ? 'lacks a part' : `has a part ${quoted(part)} that is not a number`);
+    if (number.value.compare(ZERO) <= 0) return said(`has a part ${quoted(part)} that is not above zero`);
     numbers.push(number.value);
   }
   const [a, b, third] = numbers;

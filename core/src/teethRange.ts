@@ -1,4 +1,5 @@
 import type { EntryText } from './entry.ts';
+import { quoted } from './visible.ts';
 
 /** From and to, both counted in. */
 export interface TeethRange {
@@ -21,7 +22,7 @@ export function readTeethRange(text: string): EntryText<TeethRange> {
   const typed = text.trim();
   if (typed === '') return { ok: true, value: undefined };
   const [, from, to] = RANGE.exec(typed) ?? [];
-  if (from === undefined || to === undefined) return { ok: false, expected: `"${typed}" is not a range of teeth, such as 12 to 40.` };
+  if (from === undefined || to === undefined) return { ok: false, expected: `${quoted(typed)} is not a range of teeth, such as 12 to 40.` };
   const range = { from: Number(from), to: Number(to) };
   if (range.from < FEWEST || range.to > MOST) return { ok: false, expected: `"${typed}": a wheel has ${FEWEST} to ${MOST} teeth.` };
   if (range.from > range.to) return { ok: false, expected: `"${typed}": the first must not be larger than the second.` };

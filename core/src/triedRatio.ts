@@ -1,6 +1,7 @@
 import type { Plan } from './plan.ts';
 import { type Fraction, float, ONE, whole } from './ratio.ts';
 import { type Reading, readNumber, readRatio, spokenReading } from './reading.ts';
+import { quoted } from './visible.ts';
 
 /** How a material writes its ratio, for another one to be tried the same way: parts of each tank. */
 export interface RatioWriting {
@@ -29,12 +30,15 @@ export function readTried(text: string, { perHundred }: RatioWriting): Reading<F
     const alone = readNumber(text);
     if (!alone.ok) return alone;
     if (alone.value.compare(whole(0)) > 0) return { ok: true, value: alone.value.div(whole(100)) };
-    return { ok: false, expected: `"${text.trim()}" is not above zero. Expected parts of B per 100 A, like 38.9.` };
+    return { ok: false, expected: `${quoted(text.trim())} is not above zero. Expected parts of B per 100 A, like 38.9.` };
   }
   const read = readRatio(text);
   if (!read.ok) return read;
   if (read.value.length === 2) return { ok: true, value: read.value[1].div(read.value[0]) };
-  return { ok: false, expected: `"${text.trim()}" has three parts. Expected A to B as metered, the third part counted with its tank.` };
+  return {
+    ok: false,
+    expected: `${quoted(text.trim())} has three parts. Expected A to B as metered, the third part counted with its tank.`,
+  };
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { SideName, Stage, Teeth } from './plan.ts';
+import { quoted } from './visible.ts';
 
 /** Teeth as typed for the stages of a plan, or what was expected. */
 export type TriedTeeth = { readonly ok: true; readonly teeth: readonly Teeth[] } | { readonly ok: false; readonly expected: string };
@@ -31,10 +32,10 @@ export function readTeeth(text: string, stages: readonly Stage[]): TriedTeeth {
   if (parts.length === 0) return refuse(example(stages));
   for (const [index, part] of parts.entries()) {
     const [, name, driver, driven] = PAIR.exec(part) ?? [];
-    if (driver === undefined || driven === undefined) return refuse(`"${part}" is not a pair of teeth. ${example(stages)}`);
+    if (driver === undefined || driven === undefined) return refuse(`${quoted(part)} is not a pair of teeth. ${example(stages)}`);
     const stage = name === undefined ? unnamed[index] : stageNamed(name, stages);
     if (name === undefined && parts.length !== unnamed.length) return refuse(`Say which stage is meant. ${example(stages)}`);
-    if (stage === undefined) return refuse(`There is no stage "${name ?? index + 1}". ${namesOf(stages)}`);
+    if (stage === undefined) return refuse(`There is no stage ${quoted(name ?? String(index + 1))}. ${namesOf(stages)}`);
     if (named.has(stage)) return refuse(`The stage ${stages[stage]?.name ?? ''} is named twice.`);
     named.add(stage);
     const pair = { driver: Number(driver), driven: Number(driven) };

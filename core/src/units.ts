@@ -1,5 +1,6 @@
 import { Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { type QuantityText, type Reading, readNumber, readQuantityText, type TypedQuantity } from './reading.ts';
+import { quoted } from './visible.ts';
 
 /** A unit: its size in the SI unit of its dimension, and the further ways it is written. */
 interface Unit {
@@ -234,7 +235,7 @@ export function readQuantity(dimension: Dimension, typed: TypedQuantity): Readin
   if (!number.ok) return number;
   const spelling = typed.unit.trim();
   if (find(dimension, spelling)) return { ok: true, value: toSI(dimension, number.value, spelling) };
-  const said = spelling === '' ? `"${typed.value}" has no unit.` : `"${spelling}" is not a unit known here.`;
+  const said = spelling === '' ? `${quoted(typed.value)} has no unit.` : `${quoted(spelling)} is not a unit known here.`;
   const [first, ...others] = unitsOf(dimension).map((name) => name || 'no unit');
   const choice = others.length > 0 ? `one of ${[first, ...others].join(', ')}` : first;
   return { ok: false, expected: `${said} Expected ${choice}.` };
@@ -261,7 +262,7 @@ export function readAmount(typed: TypedQuantity): Reading<MassOrVolume> {
   const read = readQuantity(dimension, typed);
   if (read.ok) return { ok: true, value: { dimension, value: read.value } };
   const choice = [...unitsOf('mass'), ...unitsOf('volume')].join(', ');
-  return known ? read : { ok: false, expected: `"${typed.unit.trim()}" is no unit of mass or volume. Expected one of ${choice}.` };
+  return known ? read : { ok: false, expected: `${quoted(typed.unit.trim())} is no unit of mass or volume. Expected one of ${choice}.` };
 }
 
 /**

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
-const command = fileURLToPath(new URL('../../dist/cli/ratiowright.js', import.meta.url));
+export const command = fileURLToPath(new URL('../../dist/cli/ratiowright.js', import.meta.url));
 
 export interface Ran {
   readonly exit: number | null;

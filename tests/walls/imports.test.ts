@@ -4,7 +4,7 @@ import { codeOf, filesUnder, withoutStrings } from './sources.ts';
 
 /** What core/src is made of, leaves first: each file at its top and each folder. Imports go to the left only, within a folder anywhere. */
 const ORDER: readonly (readonly string[])[] = [
-  ['calendar', 'given', 'pastedCells', 'ratio'],
+  ['calendar', 'given', 'pastedCells', 'ratio', 'visible'],
   ['days'],
   ['reading', 'search'],
   ['price', 'ratioWriting', 'reachWindow', 'units'],

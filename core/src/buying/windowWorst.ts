@@ -30,6 +30,8 @@ export function windowWorst(
 ): WindowWorst {
   const { choices, needs } = shop;
   const { problem, original } = atHand(shop, need);
+  // a stage that stays as it is and fails a check stands against every set of pumps
+  if (problem.pumps.length === 0) return { offRatio: null, worstTarget: window.low };
   const admit = (candidate: Candidate): number | null => {
     const own = original(candidate);
     const fits = needs.of(own, () => choices.teethOf(own)).some((wanted) => holdsAll(need, wanted));

@@ -1,5 +1,6 @@
 import { SIDES, type SideName } from '../plan.ts';
 import { readEntry } from '../units.ts';
+import { quoted } from '../visible.ts';
 
 /** What may be written down of one side, in the order of the columns. */
 export const CAUGHT = [
@@ -31,7 +32,8 @@ export function readCatchHead(cells: readonly string[]): {
     } else if (columns.has(known.name)) troubles.push(`The column "${known.name}" stands there twice.`);
     else {
       columns.set(known.name, { at, unit: known.unit });
-      if (known.unit === null && known.unitText !== '') troubles.push(`"${cell.trim()}": "${known.unitText}" is no unit known here.`);
+      if (known.unit === null && known.unitText !== '')
+        troubles.push(`${quoted(cell.trim())}: ${quoted(known.unitText)} is no unit known here.`);
     }
   });
   const without = SIDES.filter((side) => CAUGHT.every(({ key }) => key === 'tare' || !columns.has(`${side} ${key}`)));

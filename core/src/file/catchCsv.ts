@@ -3,6 +3,7 @@ import type { Say } from '../format.ts';
 import { SIDES, type SideName } from '../plan.ts';
 import type { TypedQuantity } from '../reading.ts';
 import { readEntry } from '../units.ts';
+import { quoted } from '../visible.ts';
 import { CAUGHT, type CatchColumn, type CatchColumns, readCatchHead } from './catchColumns.ts';
 import { type CsvRow, readCsv, writeCsv } from './csv.ts';
 import { type CatchRow, type CaughtRow, catchRow, MOST_CATCHES } from './ratioCheckRow.ts';
@@ -56,7 +57,7 @@ export function readCatchCsv(text: string): CatchCsv {
 function readRow(columns: CatchColumns, { cells, line }: CsvRow, columnCount: number, faults: CatchFault[]): CatchRow {
   const fault = (column: string | null, what: string) => void faults.push({ line, column, what });
   const beyond = cells.slice(columnCount).find((cell) => cell.trim() !== '');
-  if (beyond !== undefined) fault(null, `"${beyond.trim()}" stands beyond the ${columnCount} columns of the head.`);
+  if (beyond !== undefined) fault(null, `${quoted(beyond.trim())} stands beyond the ${columnCount} columns of the head.`);
   const text = (name: CatchColumn) => textOfCell((cells[columns.get(name)?.at ?? -1] ?? '').trim()).trim();
   const side = (name: SideName): CaughtRow =>
     Object.fromEntries(
@@ -68,7 +69,7 @@ function readRow(columns: CatchColumns, { cells, line }: CsvRow, columnCount: nu
         const unit = read.ok ? (read.value.unit ?? columns.get(column)?.unit ?? null) : null;
         if (!read.ok) fault(column, read.expected);
         else if (unit === null)
-          fault(column, `"${cell}" has no unit: write ${cell} ${example}, or the unit in the head, as "${column} ${example}".`);
+          fault(column, `${quoted(cell)} has no unit: write ${cell} ${example}, or the unit in the head, as "${column} ${example}".`);
         else return [[key, { value: read.value.value, unit } satisfies TypedQuantity] as const];
         return [];
       }),

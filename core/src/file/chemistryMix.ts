@@ -6,6 +6,7 @@ import { componentIn, otherTank, type SystemName, systemOf, type Tank } from '..
 import type { Place } from '../finding.ts';
 import { type Fraction, ONE } from '../ratio.ts';
 import { readNumber } from '../reading.ts';
+import { visible } from '../visible.ts';
 import { type Input, input } from '../working.ts';
 import type { ChemistryRow, IngredientRow } from './chemistryRow.ts';
 import { type Problems, reading } from './problems.ts';
@@ -27,7 +28,7 @@ export function resolveChemistry(row: ChemistryRow, at: Place, problems: Problem
   if (A === null || B === null || row.index === undefined) return null;
   const chemistry = chemistryOf(system, askedIn, reading(readNumber(row.index)), { A, B });
   const counted = shortTank(row, chemistry.countedIn);
-  const written = `${counted} on ${shortTank(row, otherTank(chemistry.countedIn))}, ${indexSaid(system, row.index)}`;
+  const written = visible(`${counted} on ${shortTank(row, otherTank(chemistry.countedIn))}, ${indexSaid(system, row.index)}`);
   return { chemistry, written };
 }
 
@@ -51,7 +52,7 @@ function tankWeight(
   const where = row[tank] === undefined ? [...at, tank] : [...at, tank, 'ingredients'];
   const before = problems.count;
   const read = rows.map((one, index) => {
-    const name = one.name?.trim() || (rows.length === 1 ? tank : `${tank}, ingredient ${index + 1}`);
+    const name = visible(one.name ?? '').trim() || (rows.length === 1 ? tank : `${tank}, ingredient ${index + 1}`);
     const place = [...where, index];
     const group = one.by === undefined ? null : measureOf(one.by).group;
     if (group !== null && group !== component.group)

@@ -24,6 +24,7 @@ export interface CsvTable {
 }
 
 export const LARGEST_CSV_BYTES = 1_000_000;
+const MOST_TROUBLES = 100;
 
 const MARK = '\uFEFF';
 
@@ -57,7 +58,8 @@ export function readCsv(text: string): CsvTable {
     return { rows: [], troubles: [{ line: 1, what: 'The file is not UTF-8 text: save it as "CSV UTF-8".' }], delimiter };
   const { data, errors } = papaparse.parse(plain, { delimiter, skipEmptyLines: false });
   const rows = numbered(data);
-  const troubles = errors.map(({ row = 0, message }) => ({ line: rows[row]?.line ?? 1, what: `${message}.` }));
+  // A file that is no table has one at every quotation mark.
+  const troubles = errors.slice(0, MOST_TROUBLES).map(({ row = 0, message }) => ({ line: rows[row]?.line ?? 1, what: `${message}.` }));
   return { rows: rows.filter(({ cells }) => cells.some((cell) => cell.trim() !== '')), troubles, delimiter };
 }
 

@@ -3,6 +3,7 @@ import { driveKinds } from '../drives/index.ts';
 import { Fraction } from '../ratio.ts';
 import { type Reading, readNumber, readRatio, type TypedQuantity } from '../reading.ts';
 import { type Dimension, readAmount, readQuantity, toSI } from '../units.ts';
+import { quoted } from '../visible.ts';
 
 /** Whether JSON holds an object in braces; a list in square brackets is none. */
 export const isObject = (json: unknown): json is Readonly<Record<string, unknown>> =>
@@ -29,7 +30,7 @@ const text = (expected: string) =>
 
 /** One of a few words. */
 export const oneOf = <const Words extends readonly string[]>(words: Words, expected: string) =>
-  v.picklist(words, ({ input }) => (typeof input === 'string' ? `"${input}" is not known here: ${expected}` : expected));
+  v.picklist(words, ({ input }) => (typeof input === 'string' ? `${quoted(input)} is not known here: ${expected}` : expected));
 
 /** The kind of a drive, out of the list of kinds. */
 export const kind = oneOf(
@@ -117,7 +118,7 @@ const COUNT = 'a whole number is expected, without quotation marks';
 /** A whole number of pieces, teeth or pitches. */
 export const count = (least: number, most: number) =>
   v.pipe(
-    v.number(({ input }) => (typeof input === 'string' ? `"${input}" stands in quotation marks: ${COUNT}` : COUNT)),
+    v.number(({ input }) => (typeof input === 'string' ? `${quoted(input)} stands in quotation marks: ${COUNT}` : COUNT)),
     v.check(
       (value) => Number.isInteger(value) && value >= least && value <= most,
       ({ input }) => {
@@ -131,7 +132,7 @@ const ID = 'an id has letters, digits, dots, hyphens and underscores, begins wit
 
 export const id = v.pipe(
   text(ID),
-  v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/, ({ input }) => `"${input}" is no id: ${ID}`),
+  v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/, ({ input }) => `${quoted(input)} is no id: ${ID}`),
 );
 
 const LONGEST_LINE = 200;

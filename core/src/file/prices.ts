@@ -29,15 +29,17 @@ export const samePriced = <T extends Ranged>(rows: readonly T[], one: Ranged): T
 
 /** What the schema cannot see: a range the wrong way round, and a wheel that two rows give a price. */
 export function checkPrices(rows: readonly unknown[], place: Place, problems: Problems): void {
-  const before: Ranged[] = [];
+  const sizes: Ranged[][] = [];
   rows.forEach((one, index) => {
     const read = v.safeParse(RANGED, one);
-    if (!read.success) return;
+    // A size that is not known is said with the references.
+    if (!read.success || driveKind(read.output.kind).size(read.output.size) === null) return;
     const at = [...place, index, 'from'];
-    const { size, from, to } = read.output;
+    const { kind, size, from, to } = read.output;
+    const before = sizes.find(([other]) => other?.kind === kind && driveKind(kind).sameSize(other.size, size)) ?? [];
     if (from > to) problems.add(at, `the teeth run from ${from} to ${to}: the first must not be larger`);
-    else if (samePriced(before, read.output) !== undefined)
+    else if (before.some((other) => other.from <= to && from <= other.to))
       problems.add(at, `${size}, ${from} to ${to} teeth: some of these have a price already`);
-    else before.push(read.output);
+    else if (before.push(read.output) === 1) sizes.push(before);
   });
 }

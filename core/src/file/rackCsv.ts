@@ -4,6 +4,7 @@ import { type EntryText, readCount } from '../entry.ts';
 import type { Say } from '../format.ts';
 import type { TypedQuantity } from '../reading.ts';
 import { readEntry } from '../units.ts';
+import { quoted } from '../visible.ts';
 import { type CsvTrouble, readCsv, writeCsv } from './csv.ts';
 import { length as lengthInFile } from './fields.ts';
 import { freshId } from './freshId.ts';
@@ -90,7 +91,8 @@ function readRow(
   const of = SIZES.find(({ head }) => cell(head).trim() !== '');
   const size = of === undefined ? null : driveKind(of.kind).size(cell(of.head));
   if (of === undefined) troubles.push(`There is no ${SIZES.map(({ head }) => head).join(' or ')}.`);
-  else if (size === null) troubles.push(`"${cell(of.head)}" is not a ${of.head} known here (${driveKind(of.kind).sizes.join(', ')}).`);
+  else if (size === null)
+    troubles.push(`${quoted(cell(of.head))} is not a ${of.head} known here (${driveKind(of.kind).sizes.join(', ')}).`);
   const count = (name: string, least: number, most: number) => {
     const read = readCount(cell(name), least, most);
     if (!read.ok) troubles.push(`${name}: ${read.expected}`);
@@ -128,7 +130,8 @@ function readLength(text: string, unit: string | null): EntryText<TypedQuantity>
   const read = readEntry('length', text);
   if (!read.ok) return read;
   const named = read.value.unit ?? unit;
-  if (named === null) return { ok: false, expected: `"${text}" has no unit: write ${text} mm, or the unit in the head, as "bore mm".` };
+  if (named === null)
+    return { ok: false, expected: `${quoted(text)} has no unit: write ${text} mm, or the unit in the head, as "bore mm".` };
   const value = { value: read.value.value, unit: named };
   const [issue] = v.safeParse(lengthInFile, value).issues ?? [];
   return issue === undefined ? { ok: true, value } : { ok: false, expected: `${issue.message}.` };

@@ -1,11 +1,15 @@
 import type { Finding, Outcome, Place } from '../finding.ts';
+import { quoted } from '../visible.ts';
 import { damageIn } from './damage.ts';
 import { FORMAT, LARGEST_FILE_BYTES, VERSION } from './envelope.ts';
 import { isObject } from './fields.ts';
 import { migrations } from './migrate.ts';
-import { checked, Problems } from './problems.ts';
+import { checked, MOST_PROBLEMS, Problems, valueCount } from './problems.ts';
 import { references } from './references.ts';
 import { type ShopFile, shopFile } from './shopFile.ts';
+
+/** A shop with a thousand sheets has a tenth of them; so many are gone through in about a second. */
+const MOST_VALUES = 1_500_000;
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -17,7 +21,8 @@ export function readShopFile(text: string): Outcome<ShopFile> {
   if (current === null) return problems.failure();
   const file = checked(shopFile, current, [], problems);
   references(current, problems);
-  return file !== null && problems.none ? { ok: true, value: file, findings: unknownKeys(current, file, []) } : problems.failure();
+  if (file === null || !problems.none) return problems.failure();
+  return { ok: true, value: file, findings: fewEnough(unknownKeys(current, file, [])) };
 }
 
 function parse(text: string, problems: Problems): Json | null {
@@ -29,8 +34,9 @@ function parse(text: string, problems: Problems): Json | null {
   const plain = text.replace(/^\uFEFF/, '');
   try {
     const json: unknown = JSON.parse(plain);
-    if (isObject(json)) return json;
-    problems.add([], 'this is not a shop file: it should hold an object in braces');
+    if (valueCount(json, MOST_VALUES) > MOST_VALUES) problems.add([], `the file holds more than ${MOST_VALUES} values and was not read`);
+    else if (isObject(json)) return json;
+    else problems.add([], 'this is not a shop file: it should hold an object in braces');
   } catch {
     problems.add([], damageText(plain));
   }
@@ -64,6 +70,14 @@ function toCurrentVersion(json: Json, problems: Problems): Json | null {
   return migrations.slice(version - 1).reduce<Json>((step, migrate) => migrate(step), json);
 }
 
+/** Of keys without end the first are named; the last finding says how many more there are. */
+function fewEnough(unknown: readonly Finding[]): readonly Finding[] {
+  const [beyond] = unknown.slice(MOST_PROBLEMS);
+  if (beyond === undefined) return unknown;
+  const what = `${unknown.length - MOST_PROBLEMS} more keys are not known to this version; they will be lost too.`;
+  return [...unknown.slice(0, MOST_PROBLEMS), { ...beyond, where: [], what }];
+}
+
 /** Keys this version does not know open with a warning: saving will lose them. */
 function unknownKeys(read: unknown, kept: unknown, place: Place): Finding[] {
   if (Array.isArray(read) && Array.isArray(kept)) return read.flatMap((row, index) => unknownKeys(row, kept[index], [...place, index]));
@@ -76,7 +90,7 @@ function unknownKeys(read: unknown, kept: unknown, place: Place): Finding[] {
         check: 'file.unknownKey',
         severity: 'warns',
         where: [...place, key],
-        what: `"${key}" is not known to this version; it will be lost when the file is saved.`,
+        what: `${quoted(key)} is not known to this version; it will be lost when the file is saved.`,
         figure: null,
         limit: null,
         source: 'form of the shop file',

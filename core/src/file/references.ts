@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
 import type { Place } from '../finding.ts';
+import { quoted } from '../visible.ts';
 import { id, isObject, kind, line, list, row } from './fields.ts';
 import { checkPrices } from './prices.ts';
 import type { Problems } from './problems.ts';
@@ -21,21 +22,24 @@ export function references(json: unknown, problems: Problems): void {
   for (const name of ['machines', 'materials', 'racks', 'changeSheets', 'quotePages', 'ratioChecks'])
     uniqueIds(field(json, name), [name], problems);
   const racks = rows(field(json, 'racks'));
+  const rackIds = idsOf(racks);
   rows(field(json, 'machines')).forEach((machine, index) => {
-    machineReferences(machine, racks, ['machines', index], problems);
+    machineReferences(machine, rackIds, ['machines', index], problems);
   });
   racks.forEach((rack, index) => {
     rackReferences(rack, ['racks', index], problems);
   });
 }
 
-/** The same for one machine among the racks of its file; true where nothing is wrong. */
-export function machineReferences(machine: unknown, racks: readonly unknown[], place: Place, problems: Problems): boolean {
+/** The ids that rows have. */
+export const idsOf = (rows: readonly unknown[]): ReadonlySet<unknown> => new Set(rows.map((one) => field(one, 'id')));
+
+/** The same for one machine among the racks of its file, of which the ids are asked; true where nothing is wrong. */
+export function machineReferences(machine: unknown, racks: ReadonlySet<unknown>, place: Place, problems: Problems): boolean {
   const before = problems.count;
   const onlyOnce = ['shafts', 'stages'].map((name) => uniqueIds(field(machine, name), [...place, name], problems));
   where(ON_RACK, machine, (named) => {
-    const found = racks.some((rack) => field(rack, 'id') === named.rack);
-    if (!found) problems.add([...place, 'rack'], `there is no rack with the id "${named.rack}"`);
+    if (!racks.has(named.rack)) problems.add([...place, 'rack'], `there is no rack with the id "${named.rack}"`);
   });
   rows(field(machine, 'stages')).forEach((stage, index) => {
     knownSize(stage, [...place, 'stages', index], problems);
@@ -91,6 +95,6 @@ function knownSize(json: unknown, place: Place, problems: Problems): void {
   where(SIZED, json, (named) => {
     const found = driveKind(named.kind);
     if (found.size(named.size) !== null) return;
-    problems.add([...place, 'size'], `"${named.size}" is not a ${found.words.size} known here; known are ${found.sizes.join(', ')}`);
+    problems.add([...place, 'size'], `${quoted(named.size)} is not a ${found.words.size} known here; known are ${found.sizes.join(', ')}`);
   });
 }

@@ -4,11 +4,12 @@ import { given } from '../given.ts';
 import type { Choice, Minutes, Named, Plan } from '../plan.ts';
 import { whole } from '../ratio.ts';
 import type { TypedQuantity } from '../reading.ts';
+import { visible } from '../visible.ts';
 import { type MachineRow, machine as machineSchema } from './machine.ts';
 import { checkBuying, checkOpenStages, checkPresent, checkRanges } from './planProblems.ts';
 import { checked, Problems, si } from './problems.ts';
 import { type RackRow, rack as rackSchema } from './rack.ts';
-import { machineReferences, rackReferences } from './references.ts';
+import { idsOf, machineReferences, rackReferences } from './references.ts';
 import { present, resolvePieces, resolvePrices, resolveSide, resolveStages } from './resolveMachine.ts';
 import { resolveMix } from './resolveMix.ts';
 import { trainsOf } from './shaftTree.ts';
@@ -42,7 +43,7 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
   const place: Place = ['machines', machineAt];
   const ofMaterial: Place = ['materials', materialAt];
   const sound = [checked(machineSchema, machine, place, problems), rack && checked(rackSchema, rack, ['racks', rackAt], problems)];
-  const linked = machineReferences(machine, file.racks, place, problems);
+  const linked = machineReferences(machine, idsOf(file.racks), place, problems);
   if (rack !== undefined) rackReferences(rack, ['racks', rackAt], problems);
   const mix = resolveMix(material, ofMaterial, say, problems);
   // The rest looks into quantities, which must be readable for that.
@@ -71,7 +72,7 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
     ok: true,
     findings,
     value: {
-      shop: file.shop.name,
+      shop: visible(file.shop.name),
       invented: file.shop.invented === true,
       machine: named(machine),
       material: named(material),
@@ -90,7 +91,7 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
       },
       pieces: resolvePieces(rack),
       prices: resolvePrices(rack),
-      currency: file.shop.currency?.trim() || null,
+      currency: visible(file.shop.currency ?? '').trim() || null,
       choice,
       mix: mix.mix,
       minutes: minutes(machine),
@@ -106,10 +107,10 @@ export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome
   };
 }
 
-const named = ({ id, name }: Named): Named => ({ id, name });
+const named = ({ id, name }: Named): Named => ({ id, name: visible(name) });
 
 /** A line left blank is none: it would print a box with nothing to tick off. */
-const written = (lines: readonly string[] = []): readonly string[] => lines.filter((line) => line.trim() !== '');
+const written = (lines: readonly string[] = []): readonly string[] => lines.map(visible).filter((line) => line.trim() !== '');
 
 function minutes({ minutes }: MachineRow): Minutes {
   const seconds = (typed: TypedQuantity | undefined, starting_min: number) =>

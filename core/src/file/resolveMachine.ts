@@ -6,6 +6,7 @@ import type { Gear, Piece, Price, Pump, Side, SideName, Slot, Stage, Turns } fro
 import { readPrice } from '../price.ts';
 import { float } from '../ratio.ts';
 import type { TypedQuantity } from '../reading.ts';
+import { visible } from '../visible.ts';
 import type { MachineRow, SideRow, SlotRow, StageRow } from './machine.ts';
 import type { PartRow } from './material.ts';
 import { reading, si } from './problems.ts';
@@ -42,7 +43,7 @@ export function resolveStages(machine: MachineRow, trains: Trains, place: Place)
     const at = [...place, 'stages', index];
     return {
       id: row.id,
-      name: row.name ?? row.id,
+      name: visible(row.name ?? row.id),
       place: at,
       kind: row.kind,
       size: driveKind(row.kind).size(row.size) ?? row.size,
@@ -85,7 +86,7 @@ export function resolveSide(machine: MachineRow, name: SideName, part: PartRow, 
     return [
       {
         id: pump.id,
-        name: pump.name ?? pump.id,
+        name: visible(pump.name ?? pump.id),
         place: [...place, name, 'pumps', index],
         displacement_m3_per_rev: si('displacement', pump.displacement),
         tolerance: given(pump.tolerance, (share) => si('share', share)),
@@ -107,7 +108,7 @@ export function resolveSide(machine: MachineRow, name: SideName, part: PartRow, 
   return {
     name,
     place: [...place, name],
-    component: part.name ?? name,
+    component: visible(part.name ?? name),
     pumps: [present(first), ...rest],
     fitted: pumps.findIndex((pump) => pump.id === row.fitted),
     train: trains[name],
@@ -142,8 +143,8 @@ export function resolvePieces(rack: RackRow | undefined): readonly Piece[] {
     teeth: row.teeth,
     bore_m: given(row.bore, (bore) => si('length', bore)),
     quantity: row.quantity,
-    part: row.part ?? '',
-    place: row.place ?? '',
+    part: visible(row.part ?? ''),
+    place: visible(row.place ?? ''),
   }));
 }
 

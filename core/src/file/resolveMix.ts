@@ -5,6 +5,7 @@ import { limitValues } from '../limits.ts';
 import { bPerA, byVolume } from '../mixRatio.ts';
 import type { Mix, SideName } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
+import { visible } from '../visible.ts';
 import { formula, type Input, input, type Worked, work } from '../working.ts';
 import { type MaterialRow, material as materialSchema } from './material.ts';
 import { agreementNotes, temperatureNotes, unusedNotes } from './mixNotes.ts';
@@ -102,7 +103,7 @@ export function resolveMix(
       limits: limits && limitValues(limits),
       limitsWorked: limits,
       sheet: { basis: ratio.basis, partsA: target.A, partsB: target.B, written: ratio.written },
-      limitsWritten: material.limits === undefined ? null : writtenLimits(material.limits, chemistry),
+      limitsWritten: material.limits === undefined ? null : visible(writtenLimits(material.limits, chemistry)),
       densityBOverA: plain(densityBOverA),
       density_kg_per_m3: { A: plain(density.A), B: plain(density.B) },
       density,

@@ -1,8 +1,12 @@
 import * as v from 'valibot';
 import type { Place } from '../finding.ts';
 import type { SideName } from '../plan.ts';
+import { clip } from '../visible.ts';
 import { id, list, row } from './fields.ts';
 import type { Problems } from './problems.ts';
+
+/** Of shafts named one after the other. */
+const MOST_LETTERS = 400;
 
 const turnedShaft = row({ id, turnedBy: v.exactOptional(row({ shaft: id, stage: v.exactOptional(id) })) });
 
@@ -32,10 +36,10 @@ export function checkShafts(machine: Rows, place: Place, problems: Problems): vo
   });
   checkRoot(machine, wrong);
   checkStages(machine, wrong);
-  for (const ring of rings(machine)) {
-    const index = machine.shafts.findIndex((shaft) => shaft.id === ring[0]);
-    const said = ring.length === 1 ? `the shaft ${ring[0]} turns itself` : `the shafts ${ring.join(', ')} turn each other in a ring`;
-    wrong(['shafts', index, 'turnedBy', 'shaft'], `${said}: every shaft must lead back to the motor shaft`);
+  for (const { first, ring } of rings(machine)) {
+    const names = clip(ring.join(', '), MOST_LETTERS);
+    const said = ring.length === 1 ? `the shaft ${names} turns itself` : `the shafts ${names} turn each other in a ring`;
+    wrong(['shafts', first, 'turnedBy', 'shaft'], `${said}: every shaft must lead back to the motor shaft`);
   }
 }
 
@@ -44,7 +48,8 @@ type Wrong = (where: Place, what: string) => void;
 function checkRoot(machine: Rows, wrong: Wrong): void {
   // Where there is none, a ring or a missing shaft is the reason, and said as such.
   const roots = machine.shafts.filter((shaft) => shaft.turnedBy === undefined).map((shaft) => shaft.id);
-  if (roots.length > 1) wrong(['shafts'], `only the motor shaft is turned by no other; here are ${roots.length}: ${roots.join(', ')}`);
+  if (roots.length > 1)
+    wrong(['shafts'], `only the motor shaft is turned by no other; here are ${roots.length}: ${clip(roots.join(', '), MOST_LETTERS)}`);
 }
 
 function checkStages(machine: Rows, wrong: Wrong): void {
@@ -64,28 +69,39 @@ function checkStages(machine: Rows, wrong: Wrong): void {
   });
 }
 
+type ShaftRow = Rows['shafts'][number];
+
+const byId = ({ shafts }: Rows): ReadonlyMap<string, ShaftRow> => new Map(shafts.map((shaft) => [shaft.id, shaft]));
+
 /** Shafts from this one on towards the motor, as far as no shaft comes twice. */
-function upwards(machine: Rows, from: string): readonly Rows['shafts'][number][] {
-  const passed = new Set<Rows['shafts'][number]>();
-  let shaft = machine.shafts.find((one) => one.id === from);
-  while (shaft !== undefined && !passed.has(shaft)) {
+function upwards(shafts: ReadonlyMap<string, ShaftRow>, from: string, known: ReadonlySet<string> = new Set()): readonly ShaftRow[] {
+  const passed = new Set<ShaftRow>();
+  let shaft = shafts.get(from);
+  while (shaft !== undefined && !passed.has(shaft) && !known.has(shaft.id)) {
     passed.add(shaft);
-    const by = shaft.turnedBy?.shaft;
-    shaft = machine.shafts.find((one) => one.id === by);
+    shaft = shafts.get(shaft.turnedBy?.shaft ?? '');
   }
   return [...passed];
 }
 
-/** Each ring once, told from its first shaft in the order of the file. */
-function rings(machine: Rows): readonly (readonly string[])[] {
-  const seen = new Set<string>();
-  return machine.shafts.flatMap(({ id: from }) => {
-    const chain = upwards(machine, from);
-    if (seen.has(from) || chain.at(-1)?.turnedBy?.shaft !== from) return [];
-    const ring = chain.map((shaft) => shaft.id);
-    for (const shaft of ring) seen.add(shaft);
-    return [ring];
+/** Each ring once, told from its first shaft in the order of the file, which is also given by its place. */
+function rings(machine: Rows): readonly { readonly first: number; readonly ring: readonly string[] }[] {
+  const shafts = byId(machine);
+  const places = new Map(machine.shafts.map(({ id }, index) => [id, index]));
+  const followed = new Set<string>();
+  const found = machine.shafts.flatMap(({ id: from }) => {
+    // No shaft is followed twice, so that very many are no work.
+    const chain = upwards(shafts, from, followed).map((shaft) => shaft.id);
+    for (const shaft of chain) followed.add(shaft);
+    const closes = chain.indexOf(shafts.get(chain.at(-1) ?? '')?.turnedBy?.shaft ?? '');
+    if (closes < 0) return [];
+    const ring = chain.slice(closes);
+    const at = ring.map((shaft) => places.get(shaft) ?? 0);
+    const first = at.reduce((least, place) => Math.min(least, place));
+    const turn = at.indexOf(first);
+    return [{ first, ring: [...ring.slice(turn), ...ring.slice(0, turn)] }];
   });
+  return found.toSorted((a, b) => a.first - b.first);
 }
 
 /**
@@ -94,10 +110,11 @@ function rings(machine: Rows): readonly (readonly string[])[] {
  * @param machine  one that `checkShafts` finds nothing wrong with
  */
 export function trainsOf(machine: Rows): Trains {
+  const shafts = byId(machine);
+  const stages = new Map(machine.stages.map(({ id }, index) => [id, index]));
   const train = (side: SideName) =>
-    upwards(machine, machine[side].shaft)
-      .flatMap(({ turnedBy }) => turnedBy?.stage ?? [])
-      .map((id) => machine.stages.findIndex((stage) => stage.id === id))
+    upwards(shafts, machine[side].shaft)
+      .flatMap(({ turnedBy }) => stages.get(turnedBy?.stage ?? '') ?? [])
       .reverse();
   return { A: train('A'), B: train('B') };
 }

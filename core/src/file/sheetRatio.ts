@@ -4,6 +4,7 @@ import { type Given, given, NOT_GIVEN } from '../given.ts';
 import type { SideName } from '../plan.ts';
 import { type Fraction, whole, ZERO } from '../ratio.ts';
 import { readNumber, readRatio } from '../reading.ts';
+import { visible } from '../visible.ts';
 import { resolveChemistry } from './chemistryMix.ts';
 import type { MaterialRow } from './material.ts';
 import { type Problems, reading, si } from './problems.ts';
@@ -78,7 +79,7 @@ function printedRatio(material: MaterialRow, place: Place, problems: Problems): 
     other,
     thirdInto,
     holdsAt_K: given(row.at, (temperature) => si('temperature', temperature)),
-    written: `${row.parts ?? `100 : ${row.perHundredA}`} by ${row.basis}${into}`,
+    written: `${visible(row.parts ?? `100 : ${row.perHundredA}`)} by ${row.basis}${into}`,
     chemistry: null,
   };
 }

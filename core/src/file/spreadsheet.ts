@@ -1,7 +1,7 @@
 /** A number as spreadsheets write it, or a dash for none: harmless though it begins with a sign. */
-const PLAIN_NUMBER = /^[+-]?\d[\d.,]*(?:e[+-]?\d+)?%?$|^-$/i;
-/** Full-width signs begin a formula where such keyboards are used. */
-const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/;
+const PLAIN_NUMBER = /^\s*[+-]?\d[\d.,]*(?:e[+-]?\d+)?%?$|^\s*-$/i;
+/** Full-width signs begin a formula where such keyboards are used; what cannot be seen in front of one is dropped by some programs. */
+const FORMULA = /^(?:[\t\r\n]|[\s\p{Cc}\p{Cf}]*[=+\-@＝＋－＠])/u;
 
 const MONTH = '(?:jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*';
 const DAY_OR_MONTH = '(?:0?[1-9]|1[0-2])';

@@ -3,7 +3,7 @@ import { boreText, countOf, wheelsOf, wheelsText } from '../buyWords.ts';
 import { offRatioText, type Say } from '../format.ts';
 import type { Plan } from '../plan.ts';
 import type { Hooks } from '../search/index.ts';
-import { clip } from '../sheet/paperText.ts';
+import { clip } from '../visible.ts';
 
 /** More wheels than this are a new rack, not an addition to one. */
 const MOST_ADDED = 2;

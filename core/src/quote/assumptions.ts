@@ -2,8 +2,9 @@ import { fixed, type Say } from '../format.ts';
 import type { MaterialReach } from '../materialReach.ts';
 import { type Plan, SIDES, type Stage } from '../plan.ts';
 import { whole } from '../ratio.ts';
-import { clip, displacementText, shortName } from '../sheet/paperText.ts';
+import { displacementText, shortName } from '../sheet/paperText.ts';
 import { fittedPumps } from '../train.ts';
+import { clip } from '../visible.ts';
 
 /** What is not given is named as often as this; of more, how many there are. */
 const NAMED = 5;

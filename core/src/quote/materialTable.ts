@@ -1,6 +1,7 @@
 import type { BestReach, MaterialReach } from '../materialReach.ts';
-import { clip, NONE } from '../sheet/paperText.ts';
+import { NONE } from '../sheet/paperText.ts';
 import type { QuoteTable } from '../sheet/quotePage.ts';
+import { clip } from '../visible.ts';
 
 /** As many as one page takes. */
 const KEPT_MATERIALS = 12;

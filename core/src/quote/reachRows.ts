@@ -3,8 +3,9 @@ import { flowRangeText } from '../materialReach.ts';
 import { type Plan, SIDES } from '../plan.ts';
 import type { Reach, ReachEnd } from '../reach/figures.ts';
 import { countText, coveredText, gapCountText, offText, placeText, ratioInWords, toleranceText } from '../reachWords.ts';
-import { clip, NONE } from '../sheet/paperText.ts';
+import { NONE } from '../sheet/paperText.ts';
 import type { RatioRow } from '../sheet/ratioRows.ts';
+import { clip } from '../visible.ts';
 
 const NAME_LENGTH = 28;
 

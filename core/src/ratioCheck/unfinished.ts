@@ -5,6 +5,7 @@ import type { Finding, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import type { SideName } from '../plan.ts';
 import type { TypedQuantity } from '../reading.ts';
+import { quoted } from '../visible.ts';
 import { writtenCatches } from './blankCatch.ts';
 import { boxesOf, type CheckBox, readBox } from './boxes.ts';
 import { type Evaluation, evaluate } from './evaluate.ts';
@@ -58,7 +59,7 @@ export function readWritten(check: UnfinishedCheck, terms: CheckTerms, place: Pl
   const uncertainty = head('uncertainty');
   const confidence = head('confidence');
   if (check.date !== undefined && check.date !== '' && !isDate(check.date))
-    findings.push(blocks([...place, 'date'], `"${check.date}" is no day: year, month and day are expected, as 2026-11-09.`));
+    findings.push(blocks([...place, 'date'], `${quoted(check.date)} is no day: year, month and day are expected, as 2026-11-09.`));
   if (step === undefined) {
     if (check.step === undefined || check.step.trim() === '')
       findings.push(blocks([...place, 'step'], 'The smallest step of the scale is missing: what its last digit moves by, as 0.1 g.'));

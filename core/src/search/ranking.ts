@@ -16,6 +16,7 @@ const FEWEST_CELLS = 12;
 const STREAM_PER_CELL = 4096;
 const MOST_CELLS = 1024;
 const OPTIONS_PER_OPTION = 4;
+const MORE_EACH_TIME = 4;
 const WIDEN = whole(4);
 
 /**
@@ -29,10 +30,13 @@ export function* tiesInOrder(run: Run, options: number, last: Place | null, wide
   const { space } = run;
   let reach = space.tuning.firstReach ?? reachByDensity(run, options);
   let shell: Shell | null = null;
+  let hoped = options * OPTIONS_PER_OPTION;
   for (;;) {
     const place = nearer(placeAt(reach, space), last);
-    shell = collectShell(run, place, shell, options * OPTIONS_PER_OPTION);
+    shell = collectShell(run, place, shell, hoped);
     yield* tiesOf(space, shell.ratios);
+    // rules that refuse all of one shell may refuse very many: few shells get through them
+    hoped *= MORE_EACH_TIME;
     // a narrowed shell left some of its window: the next one takes up from there
     if (shell.place !== place) continue;
     if (place === last) return;

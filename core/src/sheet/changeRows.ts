@@ -6,8 +6,9 @@ import { orNull } from '../given.ts';
 import type { StageOption } from '../option.ts';
 import type { ENDS, Plan, Pump, SideName } from '../plan.ts';
 import type { Origin } from '../rack.ts';
+import { clip } from '../visible.ts';
 import { movesCentre } from '../work.ts';
-import { clip, displacementNumber, displacementUnit, lengthNumber, NONE, shortName, slotName, typedLength } from './paperText.ts';
+import { displacementNumber, displacementUnit, lengthNumber, NONE, shortName, slotName, typedLength } from './paperText.ts';
 
 /** One place of the machine: what comes off, what goes on, and where that comes from. */
 export interface ChangeRow {

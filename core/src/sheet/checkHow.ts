@@ -1,7 +1,7 @@
 import type { RatioCheckRow } from '../file/ratioCheckRow.ts';
 import type { ShopFile } from '../file/shopFile.ts';
 import { SIDES, type SideName } from '../plan.ts';
-import { clip } from './paperText.ts';
+import { clip } from '../visible.ts';
 
 const LINE_LENGTH = 160;
 

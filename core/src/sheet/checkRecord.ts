@@ -3,10 +3,10 @@ import type { Finding } from '../finding.ts';
 import { type Say, withTrueMinus } from '../format.ts';
 import type { Judged } from '../ratioCheck/judge.ts';
 import { DECISION_RULE, meetingText, proposalText, verdictHead, verdictReason } from '../ratioCheckWords.ts';
+import { clip } from '../visible.ts';
 import { checkCatches } from './checkCatches.ts';
 import { howText, provesText } from './checkHow.ts';
 import { agreeText, checkRows } from './checkRows.ts';
-import { clip } from './paperText.ts';
 import { OFF_RATIO_DEFINITION, type RatioRow } from './ratioRows.ts';
 import type { WordTable } from './wordTable.ts';
 

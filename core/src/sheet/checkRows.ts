@@ -9,7 +9,8 @@ import type { Evaluation } from '../ratioCheck/evaluate.ts';
 import type { Judged } from '../ratioCheck/judge.ts';
 import type { Unstable } from '../ratioCheck/verdict.ts';
 import { deliveryText, furtherText, intervalBasis } from '../ratioCheckWords.ts';
-import { aPerB, clip, displacementText, partsPlaces } from './paperText.ts';
+import { clip } from '../visible.ts';
+import { aPerB, displacementText, partsPlaces } from './paperText.ts';
 import type { RatioRow } from './ratioRows.ts';
 
 const WRITTEN_LENGTH = 48;

@@ -1,7 +1,8 @@
 import { lengthText, type Say } from '../format.ts';
+import { clip } from '../visible.ts';
 import type { DrawnStage } from './driveDrawing.ts';
 import { type Layout, TEXT_LINE, WIDTH } from './driveLayout.ts';
-import { clip, lengthNumber } from './paperText.ts';
+import { lengthNumber } from './paperText.ts';
 import { type Label, spread } from './spread.ts';
 import { line, type Placing, plain, TEXT_SIZE, text } from './svgShapes.ts';
 import { textWidth_em } from './textWidth.ts';

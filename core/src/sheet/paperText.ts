@@ -1,6 +1,7 @@
 import { fixed, lengthText, quantity, type Say } from '../format.ts';
 import type { Plan, Slot, Stage } from '../plan.ts';
 import { type Fraction, float, ONE } from '../ratio.ts';
+import { clip } from '../visible.ts';
 
 // How names and numbers are put on paper, where every line has its width.
 
@@ -11,22 +12,11 @@ const NAME_LENGTH = 20;
 /** An exact ratio longer than this is left to its decimals. */
 const EXACT_LENGTH = 20;
 
-/** The text, or its beginning with an ellipsis where it is longer than so many characters. */
-export function clip(text: string, most: number): string {
-  const characters = [...text];
-  return characters.length <= most
-    ? text
-    : `${characters
-        .slice(0, most - 1)
-        .join('')
-        .trimEnd()}…`;
-}
-
 export const shortName = (name: string): string => clip(name, NAME_LENGTH);
 
 /** A sentence of a finding, with long names of stages cut to what the rest of the sheet calls them. */
 export const withShortNames = (plan: Plan, sentence: string): string =>
-  plan.stages.reduce((text, { name }) => text.replaceAll(name, shortName(name)), sentence);
+  plan.stages.reduce((text, { name }) => text.replaceAll(name, () => shortName(name)), sentence);
 
 /** The slot as findings name it: `s1 driver`. */
 export function slotName(plan: Plan, slot: Slot): string {

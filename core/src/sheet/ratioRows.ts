@@ -5,7 +5,8 @@ import type { PlannedOption } from '../option.ts';
 import type { Mix, Plan } from '../plan.ts';
 import { type Fraction, whole } from '../ratio.ts';
 import { pumpRatio, pumpsText, sprocketRatio } from '../train.ts';
-import { aPerB, clip, partsPlaces, plainText, shortExactRatio } from './paperText.ts';
+import { clip } from '../visible.ts';
+import { aPerB, partsPlaces, plainText, shortExactRatio } from './paperText.ts';
 
 /** One way to read the ratio: what it is counted in, the figure, and what it is held against. */
 export interface RatioRow {

@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cautionColumns, LINE, stepColumns, textHeight_em } from '../../../core/src/sheet/columns.ts';
 import { escaped } from '../../../core/src/sheet/html.ts';
-import { clip, withShortNames } from '../../../core/src/sheet/paperText.ts';
+import { withShortNames } from '../../../core/src/sheet/paperText.ts';
 import { spread } from '../../../core/src/sheet/spread.ts';
 import { textWidth_em } from '../../../core/src/sheet/textWidth.ts';
+import { clip } from '../../../core/src/visible.ts';
 import { demoPlan, E12_ON_BENCH_1 } from './demoSheet.ts';
 
 describe('labels side by side', () => {

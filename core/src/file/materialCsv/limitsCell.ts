@@ -1,4 +1,5 @@
 import { type Reading, readNumber } from '../../reading.ts';
+import { quoted } from '../../visible.ts';
 import type { LimitsRow } from '../material.ts';
 import { definitionCalled, LIMIT_DEFINITIONS, type LimitDefinition } from './columns.ts';
 
@@ -10,7 +11,7 @@ export interface LimitsText {
 }
 
 const WANTED = 'Expected ±2 %, +2/-1 % or -1 to 2 %, with their definition behind if need be: -1 to 2 % of B per A.';
-const refused = (text: string, what: string) => ({ ok: false, expected: `"${text}" ${what}. ${WANTED}` }) as const;
+const refused = (text: string, what: string) => ({ ok: false, expected: `${quoted(text)} ${what}. ${WANTED}` }) as const;
 
 /** Only one sign before its number. */
 const unsigned = (text: string): string => text.replace(/^[+\-\u2212]\s*/, '');

@@ -1,3 +1,4 @@
+import { quoted } from '../../visible.ts';
 import type { LimitsRow } from '../material.ts';
 import { definitionCalled, LIMIT_DEFINITIONS, type LimitDefinition } from './columns.ts';
 import { readLimits } from './limitsCell.ts';
@@ -28,7 +29,7 @@ export function limitsOf(
 ): { readonly row: LimitsRow; readonly assumed: boolean } | null {
   const written = definitionCalled(cells.definition);
   if (cells.definition !== '' && written === null)
-    say('limits definition', `"${cells.definition}" is no definition known here: ${LIMIT_DEFINITIONS.join(', ')}.`);
+    say('limits definition', `${quoted(cells.definition)} is no definition known here: ${LIMIT_DEFINITIONS.join(', ')}.`);
   const ends = cells.low !== '' || cells.high !== '';
   const given = [cells.limits !== '', cells.plusMinus !== '', ends].filter((one) => one).length;
   if (given > 1) say('limits', 'The limits are given twice: keep one of their columns.');
@@ -51,7 +52,7 @@ export function limitsOf(
   }
   const { low, high, definition: inCell } = read.value;
   if (inCell !== null && written !== null && inCell !== written)
-    say('limits definition', `"${written}" stands beside limits in ${inCell}: keep one of them.`);
+    say('limits definition', `${quoted(written)} stands beside limits in ${inCell}: keep one of them.`);
   const definition = inCell ?? written ?? cells.headed;
   return { row: { definition: definition ?? otherwise, low, high }, assumed: definition === null };
 }

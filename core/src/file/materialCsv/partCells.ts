@@ -1,6 +1,7 @@
 import type { SideName } from '../../plan.ts';
 import type { TypedQuantity } from '../../reading.ts';
 import { type Dimension, readEntry, unitsOf } from '../../units.ts';
+import { quoted } from '../../visible.ts';
 import type { PartRow } from '../material.ts';
 import { atParts, type Column, dimensionOf } from './columns.ts';
 import type { Say } from './ratioCells.ts';
@@ -75,6 +76,6 @@ function quantityOf(name: string, dimension: Dimension, text: string, unitInHead
   const unit = read.value.unit ?? unitInHead;
   if (unit !== null) return { value: read.value.value, unit };
   const example = EXAMPLES[dimension] ?? unitsOf(dimension)[0] ?? '';
-  say(name, `"${text}" has no unit: write ${text} ${example}, or the unit in the head, as "${name} ${example}".`);
+  say(name, `${quoted(text)} has no unit: write ${text} ${example}, or the unit in the head, as "${name} ${example}".`);
   return null;
 }

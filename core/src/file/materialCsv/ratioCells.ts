@@ -1,4 +1,5 @@
 import { readNumber, readRatio } from '../../reading.ts';
+import { quoted } from '../../visible.ts';
 import type { MaterialRow } from '../material.ts';
 import type { Basis } from '../sheetRatio.ts';
 
@@ -46,7 +47,7 @@ export function ratioOf(cells: RatioCells, say: Say): Pick<MaterialRow, 'ratio' 
 function basisOf(text: string, say: Say): Basis | null {
   const basis = BASIS.get(text.toLowerCase());
   if (basis !== undefined) return basis;
-  const said = text === '' ? 'Nothing is given.' : `"${text}" is neither.`;
+  const said = text === '' ? 'Nothing is given.' : `${quoted(text)} is neither.`;
   say('basis', `${said} Expected weight or volume, as the data sheet says; it is never guessed.`);
   return null;
 }
@@ -58,7 +59,7 @@ function partsOf(column: string, text: string, say: Say): Parts | null {
   if (read.ok && read.value.length === 2) return { parts: text };
   // Spreadsheets take 100:45 for a time of day and write it back as one.
   if (/^\d+:\d\d:00$/.test(text))
-    say(column, `"${text}" looks like a time that a spreadsheet made of ${text.slice(0, -3)}: make its cell text.`);
+    say(column, `${quoted(text)} looks like a time that a spreadsheet made of ${text.slice(0, -3)}: make its cell text.`);
   else if (read.ok) say(column, `"${text}" has three parts. A list takes two; a third part is given on the Material page.`);
   else if (readNumber(text).ok) say(column, `"${text}" is one number. Expected A to B, like 100:${text}, or ${text} per 100 A.`);
   else say(column, read.expected);

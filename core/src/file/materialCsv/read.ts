@@ -1,4 +1,5 @@
 import type { Mix } from '../../plan.ts';
+import { clip, quoted } from '../../visible.ts';
 import { type CsvRow, csvLines, readCsv } from '../csv.ts';
 import { freshId } from '../freshId.ts';
 import type { MaterialRow } from '../material.ts';
@@ -6,9 +7,11 @@ import { textOfCell } from '../spreadsheet.ts';
 import { PLAIN_ORDER } from './columns.ts';
 import { type Columns, columnsOf } from './head.ts';
 import type { Cells } from './partCells.ts';
-import { type CellFault, type ListReading, readRow } from './readRow.ts';
+import { type CellFault, type ListReading, type RowRead, readRow } from './readRow.ts';
 
 export const MOST_MATERIALS = 500;
+/** Of heads not known here. */
+const MOST_LETTERS = 400;
 
 /** A material of a list, with the line it stands on. */
 export interface ListedMaterial {
@@ -63,13 +66,16 @@ export function readMaterials(text: string, wish: ListWish): MaterialList {
   const ids: { readonly id: string }[] = [...wish.taken];
   let assumed = 0;
   for (const [index, row] of rows.entries()) {
+    if (index > MOST_MATERIALS) {
+      left.push(row);
+      continue;
+    }
     const cells = cellsOf(columns, row);
     const asked = cells.text('id');
     const id = asked === '' || ids.some((one) => one.id === asked) ? freshId(ids, 'material') : asked;
     const extra = columns.hasHead ? first.cells.length : columns.byName.size;
-    const read = index >= MOST_MATERIALS ? tooMany(index) : (tooWide(row, extra) ?? readRow(cells, id, wish));
-    if (read === null) left.push(row);
-    else if (read.ok) {
+    const read = index === MOST_MATERIALS ? TOO_MANY : (tooWide(row, extra) ?? readRow(cells, id, wish));
+    if (read.ok) {
       ids.push({ id });
       assumed += Number(read.assumed);
       const twice = materials.find(({ material }) => material.name === read.material.name);
@@ -103,20 +109,19 @@ const plainHead = (rows: readonly CsvRow[]): readonly string[] =>
   PLAIN_ORDER.slice(0, Math.max(3, ...rows.map(({ cells }) => cells.length)));
 
 /** Only the first row beyond the most says so; the others stay too. */
-const tooMany = (index: number) =>
-  index > MOST_MATERIALS
-    ? null
-    : ({
-        ok: false,
-        faults: [{ column: null, what: `A list takes ${MOST_MATERIALS} materials: this row and those behind it are left.` }],
-      } as const);
+const TOO_MANY: RowRead = {
+  ok: false,
+  faults: [{ column: null, what: `A list takes ${MOST_MATERIALS} materials: this row and those behind it are left.` }],
+};
 
 function tooWide({ cells }: CsvRow, most: number): { readonly ok: false; readonly faults: readonly CellFault[] } | null {
   const beyond = cells.slice(most).find((cell) => cell.trim() !== '');
   if (beyond === undefined) return null;
   return {
     ok: false,
-    faults: [{ column: null, what: `"${beyond.trim()}" stands in cell ${cells.indexOf(beyond) + 1}, and there are ${most} columns.` }],
+    faults: [
+      { column: null, what: `${quoted(beyond.trim())} stands in cell ${cells.indexOf(beyond) + 1}, and there are ${most} columns.` },
+    ],
   };
 }
 
@@ -125,4 +130,5 @@ function assumedNote(assumed: number, { limitsMean }: ListWish): readonly string
   return [`Limits of ${assumed === 1 ? '1 material say' : `${assumed} materials say`} no definition: taken as ${limitsMean}.`];
 }
 
-const ignoredNote = ({ ignored }: Columns): readonly string[] => (ignored.length === 0 ? [] : [`Columns not read: ${ignored.join(', ')}.`]);
+const ignoredNote = ({ ignored }: Columns): readonly string[] =>
+  ignored.length === 0 ? [] : [`Columns not read: ${clip(ignored.join(', '), MOST_LETTERS)}.`];

@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
 import type { PumpNode, ShaftLink, ShaftNode } from '../../../../core/src/file/driveTree.ts';
-import { clip } from '../../../../core/src/sheet/paperText.ts';
+import { clip } from '../../../../core/src/visible.ts';
 import { BOX, CHAIN_HALF, MOST_LETTERS, PUMP_WIDTH, SHAFT_HALF, SHAFT_WIDTH, xOf, yOf } from './drawingSizes.ts';
 import { type MachineForm, stageName } from './machineForm.ts';
 
