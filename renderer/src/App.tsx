@@ -6,7 +6,7 @@ import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
-import { Ask, loadWhenIdle, Measured, pageFiles, pageView } from './views/pages.ts';
+import { Ask, Help, loadWhenIdle, Measured, pageFiles, pageView } from './views/pages.ts';
 import { StartPage } from './views/StartPage.tsx';
 
 export function App(props: { readonly host: Host }) {
@@ -17,6 +17,7 @@ export function App(props: { readonly host: Host }) {
   onMount(loadWhenIdle);
   createEffect(() => {
     if (app.question() !== null) void Ask.load();
+    if (app.help() !== null) void Help.load();
   });
   createEffect(() => {
     const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
@@ -38,6 +39,7 @@ export function App(props: { readonly host: Host }) {
         <Notice />
         <Dynamic component={Ask.get()} />
         <Dynamic component={Measured.get()} />
+        <Dynamic component={Help.get()} commands={commands} />
       </div>
     </AppProvider>
   );

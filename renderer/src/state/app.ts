@@ -53,6 +53,9 @@ export interface Measured {
   readonly day: string;
 }
 
+/** Help follows the focus, looks up a word, lists the keys. */
+export type HelpPart = 'box' | 'words' | 'keys';
+
 /** The code of the pages, which comes in files of their own. */
 export interface PageFiles {
   readonly has: (page: Page) => boolean;
@@ -94,6 +97,9 @@ export interface App {
   /** On the band: the check that is written, else the last kept one. */
   readonly measured: () => Measured | null;
   readonly setMeasured: (by: 'kept' | 'written', measured: Measured | null) => void;
+  /** What of help stands beside the page; null while it is closed. */
+  readonly help: () => HelpPart | null;
+  readonly showHelp: (part: HelpPart | null) => void;
   /** One line for the person: a disk failure, a refused file. Null hides it. */
   readonly notice: () => string | null;
   readonly tell: (notice: string | null) => void;
@@ -138,6 +144,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [kept, setKept] = createSignal<Measured | null>(null);
   const [written, setWritten] = createSignal<Measured | null>(null);
+  const [help, showHelp] = createSignal<HelpPart | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
   const [question, pose] = createSignal<Question | null>(null);
   const [sought, seek] = createSignal<Place | null>(null, { equals: false });
@@ -179,6 +186,8 @@ export function createApp(host: Host, files: PageFiles): App {
     printInstead: (print) => void printInstead(() => print),
     measured: () => written() ?? kept(),
     setMeasured: (by, measured) => void (by === 'kept' ? setKept(measured) : setWritten(measured)),
+    help,
+    showHelp: (part) => void showHelp(part),
     notice,
     tell: (line) => void tell(line),
     question,
