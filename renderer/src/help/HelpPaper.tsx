@@ -64,7 +64,7 @@ export function HelpPaper(props: { readonly commands: readonly Command[] }) {
         )}
       </For>
       <h2>Words</h2>
-      <dl>
+      <dl class="words">
         <For each={WORDS}>{(word) => <WordLine word={word} />}</For>
       </dl>
       <KeyList commands={props.commands} />
