@@ -3,7 +3,7 @@ import { fixed, offRatioText, quantity, ratioText, type Say, SENSE, signedRangeT
 import { type Fraction, float, ONE } from './ratio.ts';
 import type { SmallestCatch } from './ratioCheck/before.ts';
 import type { Evaluation } from './ratioCheck/evaluate.ts';
-import type { Unstable } from './ratioCheck/verdict.ts';
+import type { CheckVerdict, Unstable } from './ratioCheck/verdict.ts';
 import { verdictHead } from './ratioCheckWords.ts';
 
 // What the page of the ratio check says while it is written; the verdict's own words stand in ratioCheckWords.ts.
@@ -42,6 +42,15 @@ export function countText(count: number | null, spreadKnown: boolean): string {
   if (count === null) return 'more than 10, by earlier spread';
   return spreadKnown ? `${count}, by earlier spread` : `${count} to begin with`;
 }
+
+/**
+ * The verdict in a word; while catches are left aside it is not the last one.
+ *
+ * @source our choice
+ * @example verdictSoFar('pass', [3])  // 'Pass so far'
+ */
+export const verdictSoFar = (verdict: CheckVerdict, waiting: readonly number[]): string =>
+  `${verdictHead(verdict)}${waiting.length === 0 ? '' : ' so far'}`;
 
 /** Catches that are left aside for now. */
 export function waitingText(waiting: readonly number[]): string | null {

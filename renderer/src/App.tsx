@@ -6,8 +6,7 @@ import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
-import { Ask, Help, loadWhenIdle, Measured, pageFiles, pageView } from './views/pages.ts';
-import { StartPage } from './views/StartPage.tsx';
+import { Ask, Help, loadWhenIdle, Measured, pageFiles, pageView, Start } from './views/pages.ts';
 
 export function App(props: { readonly host: Host }) {
   const app = createApp(props.host, pageFiles);
@@ -18,6 +17,7 @@ export function App(props: { readonly host: Host }) {
   createEffect(() => {
     if (app.question() !== null) void Ask.load();
     if (app.help() !== null) void Help.load();
+    if (app.shop.file === null) void Start.load();
   });
   createEffect(() => {
     const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
@@ -33,7 +33,7 @@ export function App(props: { readonly host: Host }) {
         <header class="band">
           <Band />
         </header>
-        <Show when={app.shop.file !== null} fallback={<StartPage commands={commands} />}>
+        <Show when={app.shop.file !== null} fallback={<Dynamic component={Start.get()} commands={commands} />}>
           <Dynamic component={pageView(app.page())} />
         </Show>
         <Notice />

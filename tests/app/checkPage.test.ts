@@ -131,7 +131,7 @@ describe('what is wrong stands at its catch, and the others are judged', () => {
       await cell(3, 'B.net').fill('101.7');
       await expect.poll(() => said(3)).toContain(what);
       expect(await cell(3, 'A.net').getAttribute('aria-invalid')).toBe('true');
-      expect(await verdict()).toBe('Pass 0.50 % B-lean');
+      expect(await verdict()).toBe('Pass so far 0.50 % B-lean');
       expect(await plain('.verdict')).toContain('Catch 4 does not count until it is put right.');
       expect(await keep().isDisabled()).toBe(true);
       await page.locator('button.against').click();

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { beforeWeighing } from '../../core/src/beforeWeighing.ts';
-import { measuredRatioText, spreadText, unstableText, verdictRuleText, waitingText } from '../../core/src/checkPageWords.ts';
+import { measuredRatioText, spreadText, unstableText, verdictRuleText, verdictSoFar, waitingText } from '../../core/src/checkPageWords.ts';
 import { pastedCells } from '../../core/src/pastedCells.ts';
 import { Fraction } from '../../core/src/ratio.ts';
 import { keptChecks } from '../../core/src/ratioCheck/history.ts';
@@ -58,6 +58,7 @@ describe('words beside the verdict', () => {
   });
   test('catches that wait', () => {
     expect(waitingText([])).toBeNull();
+    expect([verdictSoFar('pass', []), verdictSoFar('pass', [3])]).toEqual(['Pass', 'Pass so far']);
     expect(waitingText([3])).toContain('Catch 3 does not count');
     expect(waitingText([1, 3, 4])).toContain('Catches 1, 3 and 4 do not count');
   });

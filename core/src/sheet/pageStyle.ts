@@ -13,7 +13,7 @@ export const SHEET_HEIGHT_mm = 254;
 
 /** Widths of the columns of materials on a quote page: they fill its width. */
 export const OFFER_COLUMNS_mm: readonly number[] = [28, 17, 25, 27, 20, 33, 16, 20];
-const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => `.offers th:nth-child(${index + 1}){width:${wide}mm}`).join('');
+const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => `.quote .offers th:nth-child(${index + 1}){width:${wide}mm}`).join('');
 
 /**
  * The style of a printed sheet. Every height but those of drawing, bar and the lines to write on is in em, so that one type size sets them all.

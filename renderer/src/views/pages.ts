@@ -1,5 +1,6 @@
 import type { Component } from 'solid-js';
 import type { Page, PageFiles } from '../state/app.ts';
+import type { Command } from '../state/commands.ts';
 import { type Later, later } from './later.ts';
 import { rackTables } from './machine/rackTables.ts';
 import { OptionsPage } from './options/OptionsPage.tsx';
@@ -16,7 +17,9 @@ const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, neve
 
 /** A question seldom stops the way, the band stands without the mark of what was measured, and help is asked for. */
 export const Ask = later(async () => (await import('../frame/Ask.tsx')).Ask);
-export const Help = later(async () => (await import('../help/Help.tsx')).Help);
+export const Help = later<{ readonly commands: readonly Command[] }>(async () => (await import('../help/Help.tsx')).Help);
+/** A file that was handed over is shown without it. */
+export const Start = later<{ readonly commands: readonly Command[] }>(async () => (await import('./StartPage.tsx')).StartPage);
 export const Measured = later(async () => (await import('../frame/Measured.tsx')).Measured);
 
 export const pageFiles: PageFiles = {

@@ -1,8 +1,8 @@
 import { Show } from 'solid-js';
-import { measuredRatioText, spreadText, unstableText, waitingText } from '../../../../core/src/checkPageWords.ts';
+import { measuredRatioText, spreadText, unstableText, verdictSoFar, waitingText } from '../../../../core/src/checkPageWords.ts';
 import { offRatioText, signedRangeText } from '../../../../core/src/index.ts';
 import type { CheckVerdict } from '../../../../core/src/ratioCheck/verdict.ts';
-import { DECISION_RULE, furtherText, intervalBasis, verdictHead, verdictReason } from '../../../../core/src/ratioCheckWords.ts';
+import { DECISION_RULE, furtherText, intervalBasis, verdictReason } from '../../../../core/src/ratioCheckWords.ts';
 import { useApp } from '../../state/app.ts';
 import type { Shown } from '../../state/ratioCheck.ts';
 import { VerdictDrawing } from './VerdictDrawing.tsx';
@@ -19,7 +19,7 @@ export function Verdict(props: { readonly shown: Shown | null; readonly waiting:
         <Show when={props.shown} fallback={<p class="v faint">The first whole catch shows the ratio, the second its verdict.</p>}>
           {(shown) => (
             <p class="v">
-              <b class={COLOURS[shown().evaluation.verdict]}>{verdictHead(shown().evaluation.verdict)}</b>{' '}
+              <b class={COLOURS[shown().evaluation.verdict]}>{verdictSoFar(shown().evaluation.verdict, props.waiting)}</b>{' '}
               {offRatioText(shown().evaluation.offRatio.value, app.say())}
             </p>
           )}
