@@ -108,6 +108,20 @@ describe('beside the page', () => {
     expect((await boxesWithoutHelp()).without).toEqual([]);
   });
 
+  test('limits whose definition is asked for are shown by each reading, in figures of this material', async () => {
+    await opened('Alt+2');
+    await page.keyboard.press('F1');
+    await tabTo(page, 'materials.0.limits.definition');
+    await expect.poll(head).toBe('These limits are');
+    // 38.9 · 0.98 to 38.9 · 1.02; 38.9 ± 2.
+    const rows = await page.locator('.help tbody tr').allTextContents();
+    expect(rows[0]).toBe('% of B per A38.12 to 39.68');
+    expect(rows[3]).toBe('parts of B36.90 to 40.90');
+    await page.locator('[data-place="materials.0.limits.high"]').fill('3');
+    await tabTo(page, 'materials.0.limits.definition');
+    expect((await page.locator('.help tbody tr').allTextContents())[3]).toBe('parts of B36.90 to 41.90');
+  });
+
   test('the page keeps its width for itself, and help lies beside it', async () => {
     await opened('Alt+1');
     await page.setViewportSize({ width: 1366, height: 768 });

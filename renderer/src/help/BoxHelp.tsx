@@ -5,6 +5,7 @@ import { PAGE_HELP, START_HELP } from '../../../core/src/help/pageHelp.ts';
 import { wordsIn } from '../../../core/src/help/words/index.ts';
 import { useApp } from '../state/app.ts';
 import { describe, nameOf } from './boxes.ts';
+import { LimitReadings } from './LimitReadings.tsx';
 import { WordLine } from './WordLine.tsx';
 
 /** The line that the box with the cursor is described by. */
@@ -35,6 +36,7 @@ export function BoxHelp(props: { readonly box: HTMLElement | null }) {
             <dt>Where it is found</dt>
             <dd>{of().found}</dd>
           </dl>
+          <Show when={of().place.startsWith('materials.*.limits.') && props.box}>{(box) => <LimitReadings box={box()} />}</Show>
           <Words line={of()} />
         </div>
       )}
