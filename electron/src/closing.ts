@@ -1,4 +1,5 @@
 import { type BrowserWindow, dialog } from 'electron';
+import { endWithoutAutosave } from './autosave.ts';
 
 /** Windows whose page holds work that no file holds yet. */
 const unsavedWindows = new WeakSet<BrowserWindow>();
@@ -20,7 +21,7 @@ export function askBeforeClosing(window: BrowserWindow): void {
     asking = true;
     void mayLose(window).then((lose) => {
       asking = false;
-      if (lose) window.destroy();
+      if (lose) void endWithoutAutosave(() => window.destroy());
     });
   });
 }

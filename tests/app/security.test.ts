@@ -22,6 +22,23 @@ const FOREIGN = [
   'no address',
 ];
 
+const CALLS = [
+  'autosave',
+  'autosaves',
+  'dropAutosave',
+  'handedOver',
+  'open',
+  'openRecent',
+  'opens',
+  'print',
+  'recent',
+  'resume',
+  'save',
+  'saveAs',
+  'savePdf',
+  'unsaved',
+];
+
 let browser: Browser;
 let app: Launched;
 beforeAll(async () => {
@@ -69,7 +86,7 @@ test('the page gets one function for each call and nothing of Electron or Node [
     leaks: ['require', 'process', 'module', 'Buffer', 'standInInvoke'].filter((name) => name in globalThis),
   }));
   expect(seen).toEqual({
-    shell: ['handedOver', 'onCommand', 'open', 'openRecent', 'print', 'recent', 'save', 'saveAs', 'savePdf', 'unsaved'],
+    shell: ['onCommand', ...CALLS].sort(),
     kinds: ['function'],
     leaks: [],
   });
@@ -86,17 +103,7 @@ test('every call refuses a sender that is gone, foreign, or a frame inside the p
     { sender: undefined, senderFrame: top },
   ];
   app.stage.log.length = 0;
-  expect([...app.stage.handlers.keys()].sort()).toEqual([
-    'handedOver',
-    'open',
-    'openRecent',
-    'print',
-    'recent',
-    'save',
-    'saveAs',
-    'savePdf',
-    'unsaved',
-  ]);
+  expect([...app.stage.handlers.keys()].sort()).toEqual(CALLS);
   for (const call of app.stage.handlers.keys())
     for (const event of senders) await expect(called(call, event, 'name', 'A4')).rejects.toThrow('may not call');
   expect(app.stage.log).toEqual([]);
@@ -109,9 +116,23 @@ test('every argument is checked by type and size before anything is done [17]', 
   const wrong: readonly [string, ...unknown[]][] = [
     ['openRecent', 7],
     ['openRecent', 'x'.repeat(301)],
-    ['save', null, 'text'],
-    ['save', 'token', { toString: 'text' }],
-    ['save', 'token', tooLarge],
+    ['save', null, 'text', null],
+    ['save', 'token', { toString: 'text' }, null],
+    ['save', 'token', tooLarge, null],
+    ['save', 'token', 'text', 7],
+    ['save', 'token', 'text'],
+    ['opens', 'token', {}],
+    ['opens', null, null],
+    ['autosave', null],
+    ['autosave', { name: 'x', token: null, base: 7, text: '' }],
+    ['autosave', { name: 'x'.repeat(301), token: null, base: '', text: '' }],
+    ['autosave', { name: 'x', token: null, base: '', text: tooLarge }],
+    ['autosave', { name: 'x', token: 7, base: '', text: '' }],
+    // An id is the name of a file: it may lead nowhere else.
+    ['resume', null],
+    ['resume', '../recent'],
+    ['dropAutosave', '../../x'],
+    ['dropAutosave', 7],
     ['saveAs', ['name'], 'text'],
     ['saveAs', 'x'.repeat(301), 'text'],
     ['saveAs', 'name'],

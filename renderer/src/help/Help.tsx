@@ -23,7 +23,8 @@ export function Help(props: { readonly commands: readonly Command[] }) {
   };
   onMount(() => {
     const close = (event: KeyboardEvent) => {
-      if (event.key !== 'Escape' || event.defaultPrevented || app.help() === null || app.question() !== null) return;
+      if (event.key !== 'Escape' || event.defaultPrevented || app.help() === null || document.querySelector('dialog[open]') !== null)
+        return;
       event.preventDefault();
       app.showHelp(null);
     };
