@@ -6,7 +6,7 @@ import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
-import { Ask, loadWhenIdle, Measured, pageFiles, pageView, Start } from './views/pages.ts';
+import { Ask, Help, loadWhenIdle, Measured, pageFiles, pageView, Start } from './views/pages.ts';
 
 export function App(props: { readonly host: Host }) {
   const app = createApp(props.host, pageFiles);
@@ -22,6 +22,7 @@ export function App(props: { readonly host: Host }) {
   );
   createEffect(() => {
     if (app.question() !== null) void Ask.load();
+    if (app.help() !== null) void Help.load();
     if (app.shop.file === null) void Start.load();
   });
   createEffect(() => {
@@ -44,6 +45,7 @@ export function App(props: { readonly host: Host }) {
         <Notice />
         <Dynamic component={Ask.get()} />
         <Dynamic component={Measured.get()} />
+        <Dynamic component={Help.get()} commands={commands} />
       </div>
     </AppProvider>
   );

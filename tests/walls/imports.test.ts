@@ -61,7 +61,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['optionWords'],
   ['comparison', 'materialReach'],
   ['bestOptions', 'quote'],
-  ['bestOptionsCsv'],
+  ['bestOptionsCsv', 'help'],
 ];
 
 /** Each library behind one door. */

@@ -27,7 +27,7 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
         </ul>
       </Show>
       <div class="work">
-        <For each={props.commands.filter(({ id, key }) => key !== null && (id.startsWith('file.') || id.startsWith('edit.')))}>
+        <For each={props.commands.filter(({ id, key }) => key !== null && /^(file|edit|help)/.test(id))}>
           {(one) => (
             <button type="button" class="page" disabled={!one.when()} onClick={() => void one.run()} title={one.key ?? undefined}>
               {one.title}
@@ -42,6 +42,7 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
         <label class="setting">
           <span class="k">Lengths</span>
           <select
+            name="lengths"
             value={app.say().system}
             onChange={(event) => app.setSay({ ...app.say(), system: event.currentTarget.value === 'inch' ? 'inch' : 'metric' })}
           >
@@ -52,6 +53,7 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
         <label class="setting">
           <span class="k">Decimals</span>
           <select
+            name="decimals"
             value={app.say().decimal}
             onChange={(event) => app.setSay({ ...app.say(), decimal: event.currentTarget.value === ',' ? ',' : '.' })}
           >

@@ -54,6 +54,9 @@ export interface Measured {
   readonly day: string;
 }
 
+/** Help follows the focus, looks up a word, lists the keys. */
+export type HelpPart = 'box' | 'words' | 'keys';
+
 /** The code of the pages, which comes in files of their own. */
 export interface PageFiles {
   readonly has: (page: Page) => boolean;
@@ -98,6 +101,9 @@ export interface App {
   /** On the band: the check that is written, else the last kept one. */
   readonly measured: () => Measured | null;
   readonly setMeasured: (by: 'kept' | 'written', measured: Measured | null) => void;
+  /** What of help stands beside the page; null while it is closed. */
+  readonly help: () => HelpPart | null;
+  readonly showHelp: (part: HelpPart | null) => void;
   /** One line for the person: a disk failure, a refused file. Null hides it. */
   readonly notice: () => string | null;
   readonly tell: (notice: string | null) => void;
@@ -146,6 +152,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [kept, setKept] = createSignal<Measured | null>(null);
   const [written, setWritten] = createSignal<Measured | null>(null);
+  const [help, showHelp] = createSignal<HelpPart | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
   const [question, pose] = createSignal<Question | null>(null);
   const [sought, seek] = createSignal<Place | null>(null, { equals: false });
@@ -189,6 +196,8 @@ export function createApp(host: Host, files: PageFiles): App {
     printInstead: (print) => void printInstead(() => print),
     measured: () => written() ?? kept(),
     setMeasured: (by, measured) => void (by === 'kept' ? setKept(measured) : setWritten(measured)),
+    help,
+    showHelp: (part) => void showHelp(part),
     notice,
     tell: (line) => void tell(line),
     question,
@@ -206,8 +215,10 @@ export function createApp(host: Host, files: PageFiles): App {
       if (list === 'machines' && typeof row === 'number') pickMachine(row);
       if (list === 'materials' && typeof row === 'number') pickMaterial(row);
       seek(place);
-      // The page must be drawn before its field can take the cursor; a finding may point at a group, so the nearest field inside or above it is taken.
-      void show(pageOf(place) ?? page()).then(() => requestAnimationFrame(() => focusField(place)));
+      void import('./goTo.ts').then(
+        (part) => part.goTo(place, page(), show),
+        (error) => tell(String(error)),
+      );
     },
     take({ text, name, token = null, backup }) {
       const outcome = readShopFile(text);
@@ -249,32 +260,6 @@ export function createApp(host: Host, files: PageFiles): App {
     // A file with holes opens where they are filled.
     void show(solution.plan()?.ok ? 'options' : 'machine');
   }
-}
-
-/** The page that holds a place of the file; null for one that stands on none. */
-function pageOf([list, , field]: Place): Page | null {
-  // The search settings of a machine stand at the head of its options, prices with what is to be bought.
-  if (list === 'machines' || list === 'racks') return field === 'search' ? 'options' : field === 'prices' ? 'reach' : 'machine';
-  if (list === 'unfinishedChecks' || list === 'ratioChecks') return 'check';
-  return list === 'materials' ? 'material' : null;
-}
-
-function focusField(place: Place): void {
-  for (let length = place.length; length > 0; length -= 1) {
-    const key = CSS.escape(placeKey(place.slice(0, length)));
-    const inside = `[data-also~="${key}"], [data-place^="${key}."]`;
-    const field = document.querySelector<HTMLElement>(`[data-place="${key}"]`) ?? document.querySelector<HTMLElement>(inside);
-    if (field === null) continue;
-    openBlocksAround(field);
-    field.focus();
-    field.scrollIntoView({ block: 'nearest' });
-    return;
-  }
-}
-
-/** What stands in a closed block cannot take the cursor. */
-function openBlocksAround(field: HTMLElement): void {
-  for (let block = field.closest('details'); block !== null; block = block.parentElement?.closest('details') ?? null) block.open = true;
 }
 
 /** A setting of this person on this computer; where the host forbids storage it lasts as long as the window. */

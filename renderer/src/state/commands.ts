@@ -94,6 +94,8 @@ export function commandsOf(app: App): readonly Command[] {
       when: () => !open(),
       run: () => leave(async () => void app.take({ text: (await import('./newShop.ts')).emptyShop(), name: `shop${EXTENSION}` })),
     },
+    { id: 'help.box', title: 'Help', key: 'F1', when: always, run: () => app.showHelp(app.help() === null ? 'box' : null) },
+    { id: 'help.words', title: 'Look up a word', key: '/', when: always, run: () => app.showHelp('words') },
     ...PAGES.map((page, index) => ({
       id: `page.${page}`,
       title: PAGE_TITLES[page],
@@ -126,8 +128,7 @@ export function listenForKeys(commands: readonly Command[], host: Host): () => v
     const pressed = keyOf(event);
     const command = commands.find((one) => one.key === pressed && one.when());
     if (command === undefined || event.defaultPrevented || asked() !== null) return;
-    const letter = !event.ctrlKey && !event.metaKey && !event.altKey;
-    if (letter && isField(event.target)) return;
+    if (pressed.length === 1 && isField(event.target)) return;
     event.preventDefault();
     void command.run();
   };
@@ -135,9 +136,15 @@ export function listenForKeys(commands: readonly Command[], host: Host): () => v
   return () => window.removeEventListener('keydown', listen);
 }
 
+/** On some keyboards Shift makes the slash. */
 function keyOf(event: KeyboardEvent): string {
   const key = event.key.length === 1 ? event.key.toUpperCase() : event.key;
-  const parts = [event.ctrlKey || event.metaKey ? 'Ctrl' : '', event.altKey ? 'Alt' : '', event.shiftKey ? 'Shift' : '', key];
+  const parts = [
+    event.ctrlKey || event.metaKey ? 'Ctrl' : '',
+    event.altKey ? 'Alt' : '',
+    event.shiftKey && key !== '/' ? 'Shift' : '',
+    key,
+  ];
   return parts.filter((part) => part !== '').join('+');
 }
 

@@ -15,8 +15,9 @@ const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, neve
   check: later(async () => (await import('./check/CheckPage.tsx')).CheckPage),
 };
 
-/** A question seldom stops the way, and the band stands without the mark of what was measured. */
+/** A question seldom stops the way, the band stands without the mark of what was measured, and help is asked for. */
 export const Ask = later(async () => (await import('../frame/Ask.tsx')).Ask);
+export const Help = later<{ readonly commands: readonly Command[] }>(async () => (await import('../help/Help.tsx')).Help);
 /** A file that was handed over is shown without it. */
 export const Start = later<{ readonly commands: readonly Command[] }>(async () => (await import('./StartPage.tsx')).StartPage);
 export const Measured = later(async () => (await import('../frame/Measured.tsx')).Measured);
@@ -34,7 +35,7 @@ export const pageView = (page: Page): Component | undefined => (page === 'option
 /** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
 export function loadWhenIdle(): void {
   const loadAll = async () => {
-    for (const part of [...PARTS, ...Object.values(LATER), Ask, Measured]) await part.load();
+    for (const part of [...PARTS, ...Object.values(LATER), Ask, Measured, Help]) await part.load();
     await rackTables();
   };
   // Whoever asks for what could not be read is told then.

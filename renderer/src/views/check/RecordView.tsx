@@ -37,7 +37,12 @@ export function RecordView(props: { readonly state: RatioCheckState; readonly op
         pdf={() => app.host.savePdf(`ratio-${props.opened.row.id}.pdf`, app.paper())}
       >
         <label class="choice">
-          <input type="checkbox" checked={app.workings()} onChange={(event) => app.setWorkings(event.currentTarget.checked)} />
+          <input
+            type="checkbox"
+            name="workings"
+            checked={app.workings()}
+            onChange={(event) => app.setWorkings(event.currentTarget.checked)}
+          />
           with the workings on further pages
         </label>
         <button type="button" onClick={() => props.back()}>

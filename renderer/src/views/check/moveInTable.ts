@@ -1,3 +1,5 @@
+import type { PageKey } from '../../help/pageKeys.ts';
+
 /** Enter goes to the next cell and Ctrl Enter to a new catch; arrows move as in a spreadsheet, within a text only from its ends. */
 export function moveInTable(event: KeyboardEvent & { readonly currentTarget: HTMLTableElement }, add: () => void): void {
   const box = event.target;
@@ -20,7 +22,7 @@ export function moveInTable(event: KeyboardEvent & { readonly currentTarget: HTM
     ArrowUp: () => column[inColumn - 1],
     ArrowRight: () => (atEnd || whole ? all[here + 1] : undefined),
     ArrowLeft: () => (atStart || whole ? all[here - 1] : undefined),
-  };
+  } satisfies Record<Exclude<PageKey<'catches'>, 'Ctrl+Enter'>, () => HTMLInputElement | undefined>;
   const to = next[event.key]?.();
   if (to !== undefined) {
     event.preventDefault();

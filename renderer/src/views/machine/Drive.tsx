@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import { addStageBelow, removeStage } from '../../../../core/src/file/driveEdits.ts';
+import type { PageKey } from '../../help/pageKeys.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import { DriveDrawing } from './DriveDrawing.tsx';
 import type { MachineForm, SlotAt } from './machineForm.ts';
@@ -22,11 +23,15 @@ export function Drive(props: { readonly form: MachineForm }) {
   };
   const keys = (event: KeyboardEvent, slot: SlotAt) => {
     const shaft = shaftOf(slot);
-    if (event.key === 'Insert' && shaft !== undefined) add(shaft.id);
-    else if (event.key === 'Delete' && event.shiftKey) remove(slot.stage);
-    else if (event.key === 'Enter') document.querySelector<HTMLElement>('.details select, .details input')?.focus();
-    else return;
+    const keys: Readonly<Record<string, () => void>> = {
+      Enter: () => document.querySelector<HTMLElement>('.details select, .details input')?.focus(),
+      Insert: () => shaft !== undefined && add(shaft.id),
+      'Shift+Delete': () => remove(slot.stage),
+    } satisfies Record<PageKey<'drive'>, () => void>;
+    const run = keys[`${event.shiftKey ? 'Shift+' : ''}${event.key}`];
+    if (run === undefined) return;
     event.preventDefault();
+    run();
   };
   /** The shaft a slot sits on. */
   const shaftOf = ({ stage, end }: SlotAt) => {

@@ -88,7 +88,7 @@ function MachinePick(props: { readonly form: MachineForm }) {
     <div class="bar-of pickline">
       <label>
         <span class="heard">Machine</span>
-        <select onChange={(event) => app.pickMachine(event.currentTarget.selectedIndex)}>
+        <select name="pick.machine" onChange={(event) => app.pickMachine(event.currentTarget.selectedIndex)}>
           <For each={app.shop.file?.machines}>
             {(row, index) => <option selected={index() === app.machine()}>{row.name === '' ? `unnamed (${row.id})` : row.name}</option>}
           </For>

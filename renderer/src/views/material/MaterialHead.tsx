@@ -52,7 +52,7 @@ function MaterialPick(props: { readonly form: MaterialForm; readonly list: () =>
     <div class="bar-of pickline">
       <label>
         <span class="heard">Material</span>
-        <select onChange={(event) => app.pickMaterial(event.currentTarget.selectedIndex)}>
+        <select name="pick.material" onChange={(event) => app.pickMaterial(event.currentTarget.selectedIndex)}>
           <For each={app.shop.file?.materials}>
             {(row, index) => <option selected={index() === app.material()}>{row.name === '' ? `unnamed (${row.id})` : row.name}</option>}
           </For>

@@ -54,6 +54,7 @@ export function PasteList(props: { readonly back: () => void }) {
         <textarea
           ref={box}
           id={id}
+          name="list.text"
           aria-describedby={`${id}-how`}
           rows="10"
           spellcheck={false}
@@ -68,6 +69,7 @@ export function PasteList(props: { readonly back: () => void }) {
           </label>
           <select
             id={`${id}-mean`}
+            name="list.limits"
             onChange={(event) => {
               const definition = LIMIT_DEFINITIONS.find((one) => one === event.currentTarget.value);
               if (definition !== undefined) pasted.setLimitsMean(definition);

@@ -7,6 +7,7 @@ export function HideBlocked(props: { readonly lines: OptionLines }) {
       <label class="hideblocked">
         <input
           type="checkbox"
+          name="hide-blocked"
           checked={props.lines.hidesBlocked()}
           onChange={(event) => props.lines.hideBlocked(event.currentTarget.checked)}
         />

@@ -4,6 +4,7 @@ import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { teethText } from '../../../../core/src/teethWords.ts';
+import type { PageKey } from '../../help/pageKeys.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/options.css';
 import { Head } from './Head.tsx';
@@ -33,7 +34,7 @@ export function OptionsPage() {
       R: () => tryRatio?.(),
       T: () => tryBox?.focus(),
       W: () => showWorkings(side),
-    });
+    } satisfies Record<PageKey<'options'>, () => void>);
     onCleanup(stop);
   });
   const heard = () => {

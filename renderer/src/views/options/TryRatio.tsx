@@ -65,6 +65,7 @@ function Slide() {
           <span class="faint">more B</span>
           <input
             type="range"
+            id="try-ratio-slide"
             aria-label="Slide the ratio, more B to the left"
             aria-valuetext={tried.text()}
             min={-MOST_STEPS}

@@ -44,6 +44,7 @@ export function BuyingFields(props: { readonly reach: ReachState; readonly buyin
                 <input
                   type="checkbox"
                   data-tick={id}
+                  name="reach.buy.material"
                   checked={props.buying.ticked(id)}
                   onChange={(event) => props.buying.tick(id, event.currentTarget.checked)}
                 />
@@ -57,6 +58,7 @@ export function BuyingFields(props: { readonly reach: ReachState; readonly buyin
         <label class="choice">
           <input
             type="checkbox"
+            name="reach.buy.pumps"
             checked={asked().pumps === true}
             onChange={(event) => app.askBuy({ ...asked(), pumps: event.currentTarget.checked })}
           />

@@ -40,7 +40,7 @@ export function NewPrice(props: { readonly rows: readonly PriceRow[]; readonly a
         <label class="k" for={size}>
           Size
         </label>
-        <select id={size} onChange={(event) => pick(event.currentTarget.value)}>
+        <select id={size} name="reach.price.size" onChange={(event) => pick(event.currentTarget.value)}>
           <For each={sizes()}>{(one) => <option selected={one.size === of()?.size}>{one.size}</option>}</For>
         </select>
       </div>

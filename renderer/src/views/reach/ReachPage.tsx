@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { type MaterialReach, materialReach } from '../../../../core/src/materialReach.ts';
 import { reachSentences } from '../../../../core/src/reachWords.ts';
+import type { PageKey } from '../../help/pageKeys.ts';
 import { useApp } from '../../state/app.ts';
 import { createBuyable } from '../../state/buyable.ts';
 import { type BuyingState, createBuying } from '../../state/buying.ts';
@@ -29,7 +30,7 @@ export function ReachPage() {
   const [quotes, setQuotes] = createSignal(false);
   const keeps = () => (app.shop.file?.quotePages ?? []).length > 0;
   const quote = () => (app.solution.plan()?.ok === true || keeps()) && setQuotes(true);
-  onMount(() => onCleanup(listenForLetters({ Q: quote })));
+  onMount(() => onCleanup(listenForLetters({ Q: quote } satisfies Record<PageKey<'reach'>, () => void>)));
   return (
     <Show when={quotes()} fallback={<Rule reach={reach} rows={rows()} choice={choice} buying={buying} quote={quote} />}>
       <QuoteView reach={reach} rows={rows()} back={() => setQuotes(false)} />

@@ -6,6 +6,7 @@ import { float } from '../../../../core/src/ratio.ts';
 import { type ReachRule as Rule, reachRule, type ShownReach } from '../../../../core/src/reachRule.ts';
 import { movedWindow, type ReachWindow, zoomedWindow } from '../../../../core/src/reachWindow.ts';
 import { reachSentences } from '../../../../core/src/reachWords.ts';
+import type { PageKey } from '../../help/pageKeys.ts';
 import { useApp } from '../../state/app.ts';
 import type { GapChoice } from '../../state/gapChoice.ts';
 import type { ReachState } from '../../state/reach.ts';
@@ -73,7 +74,7 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
     Home: () => props.reach.showAll(),
     g: () => props.choice.step(1),
     G: () => props.choice.step(-1),
-  };
+  } satisfies Record<PageKey<'rule'>, () => void>;
   const pressed = (event: KeyboardEvent) => {
     const run = event.ctrlKey || event.altKey || event.metaKey ? undefined : keys[event.key];
     if (run === undefined) return;

@@ -41,7 +41,12 @@ function Tools(props: { readonly sheet: ReadySheet }) {
   return (
     <PrintTools what={`sheet ${props.sheet.number}`} print={() => printSheet(app)} pdf={() => saveSheetPdf(app)}>
       <label class="choice">
-        <input type="checkbox" checked={app.workings()} onChange={(event) => app.setWorkings(event.currentTarget.checked)} />
+        <input
+          type="checkbox"
+          name="workings"
+          checked={app.workings()}
+          onChange={(event) => app.setWorkings(event.currentTarget.checked)}
+        />
         with the workings on further pages
       </label>
       <button type="button" disabled={blocked() || app.solution.chosen()?.changed === 0} onClick={() => markAsFitted(app, props.sheet)}>

@@ -1,0 +1,75 @@
+import type { Word } from './word.ts';
+
+/** The machine and its drive. */
+export const drive: readonly Word[] = [
+  { word: 'bore', means: 'The hole of a sprocket, which fits the shaft.' },
+  {
+    word: 'centre distance',
+    also: ['centre', 'centres'],
+    means: 'Distance of two shafts, middle to middle. With the teeth it decides how long the chain must be.',
+  },
+  {
+    word: 'chain-on diameter',
+    also: ['chain on'],
+    means:
+      'The diameter that turns with the chain lying on the sprocket; its plates stand above the teeth. It is what must clear the guard.',
+  },
+  { word: 'clearance', means: 'Room that is left between two things that must not touch.' },
+  { word: 'dial', means: 'The setting of the motor’s speed, in per cent of its full speed.' },
+  {
+    word: 'drive',
+    also: ['drives'],
+    means: 'All shafts, stages and pumps of a machine, from the motor to the last pump.',
+  },
+  { word: 'drive kind', also: ['kind'], means: 'What joins two shafts: chain, belt or a pair of gears.' },
+  {
+    word: 'driver',
+    also: ['driven'],
+    means: 'The driver is the sprocket that pulls, on the side of the motor; the driven one is pulled.',
+  },
+  { word: 'fitted', means: 'What is on the machine now.' },
+  { word: 'jackshaft', means: 'A shaft between motor and pump, turned by one stage and turning the next.' },
+  { word: 'keyway', means: 'The groove for the key that holds a sprocket on its shaft.' },
+  {
+    word: 'offset link',
+    also: ['half link'],
+    means: 'A link that is inner at one end and outer at the other, so that a chain may have an odd count of pitches. It carries less.',
+  },
+  {
+    word: 'pitch',
+    also: ['pitches'],
+    means: 'Distance from pin to pin of a chain. A chain’s length is counted in pitches.',
+  },
+  { word: 'pitch diameter', means: 'Diameter of the circle on which the pins of the chain lie when it is on the sprocket.' },
+  {
+    word: 'rack',
+    means: 'The sprockets in stock. What is on the machines is not counted as stock.',
+  },
+  {
+    word: 'service factor',
+    means: 'What the load of a chain is multiplied by for rough running; 1 is smooth.',
+  },
+  { word: 'slack', means: 'How far the loose side of a chain can be moved to and fro at its middle.' },
+  { word: 'slot', also: ['slots'], means: 'A place on a shaft where a sprocket sits.' },
+  {
+    word: 'speed ripple',
+    means: 'How much the speed of a driven shaft swings within one tooth, since a chain lies on its sprocket as a polygon.',
+  },
+  {
+    word: 'sprocket',
+    also: ['sprockets', 'wheel', 'wheels'],
+    means: 'A toothed wheel for a chain. “Wheel” stands for sprocket, gear and pulley alike.',
+  },
+  { word: 'stage', also: ['stages'], means: 'One chain with its two sprockets.' },
+  {
+    word: 'take-up',
+    means: 'How much slack the tensioner absorbs, counted in pitches.',
+  },
+  { word: 'train', also: ['trains'], means: 'The stages from the motor to one pump.' },
+  { word: 'travel', means: 'How far a shaft must be moved so that a chain of a whole number of pitches is taut.' },
+  {
+    word: 'wear',
+    means: 'A chain grows longer as its joints wear; the sheet says what 20 pitches may measure. A worn pump delivers less.',
+  },
+  { word: 'wrap', means: 'The angle over which a chain lies on its smaller sprocket. Too little lets it jump.' },
+];

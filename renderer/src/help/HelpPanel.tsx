@@ -1,0 +1,66 @@
+import { For, Match, onCleanup, onMount, Switch } from 'solid-js';
+import { type HelpPart, useApp } from '../state/app.ts';
+import type { Command } from '../state/commands.ts';
+import { BoxHelp } from './BoxHelp.tsx';
+import type { Walk } from './createWalk.ts';
+import { followFocus } from './followFocus.ts';
+import { KeyList } from './KeyList.tsx';
+import { WordSearch } from './WordSearch.tsx';
+
+const PARTS: readonly (readonly [HelpPart, string])[] = [
+  ['box', 'This box'],
+  ['words', 'Words'],
+  ['keys', 'Keys'],
+];
+
+interface PanelProps {
+  readonly commands: readonly Command[];
+  readonly walk: Walk;
+  readonly print: (way: () => Promise<unknown>) => void;
+}
+
+/** Beside the page, never over it; the cursor stays where it is. */
+export function HelpPanel(props: PanelProps) {
+  const app = useApp();
+  const focus = followFocus(app);
+  let panel: HTMLElement | undefined;
+  onMount(() => onCleanup(() => panel?.contains(document.activeElement) === true && focus.back()));
+  return (
+    <aside ref={panel} class="help" aria-label="Help">
+      <div class="bar-of parts">
+        <For each={PARTS}>
+          {([part, words]) => (
+            <button type="button" aria-pressed={app.help() === part} onClick={() => app.showHelp(part)}>
+              {words}
+            </button>
+          )}
+        </For>
+        <button type="button" class="plain right" onClick={() => app.showHelp(null)}>
+          Close <kbd>Esc</kbd>
+        </button>
+      </div>
+      <Switch>
+        <Match when={app.help() === 'box'}>
+          <BoxHelp box={focus.element()} />
+        </Match>
+        <Match when={app.help() === 'words'}>
+          <WordSearch />
+        </Match>
+        <Match when={app.help() === 'keys'}>
+          <KeyList commands={props.commands} />
+        </Match>
+      </Switch>
+      <div class="bar-of block">
+        <button type="button" onClick={() => void props.walk.begin()}>
+          First change, step by step
+        </button>
+        <button type="button" onClick={() => props.print(() => app.host.print())}>
+          Print all of help
+        </button>
+        <button type="button" onClick={() => props.print(() => app.host.savePdf('help.pdf', app.paper()))}>
+          Save help as PDF
+        </button>
+      </div>
+    </aside>
+  );
+}
