@@ -2,10 +2,12 @@ import path from 'node:path';
 import { app, type BrowserWindow } from 'electron';
 import { EXTENSION } from '../../core/src/file/envelope.ts';
 import type { OpenedFile } from './contract.ts';
+import { isGone } from './diskFailure.ts';
 import { openPlace } from './files.ts';
-import { sendCommand } from './window.ts';
+import { forget } from './recent.ts';
+import { sendCommand } from './send.ts';
 
-// A shop file that the system hands over, by a double click or a command line, waits here until the page asks for it.
+// A shop file that the system hands over, by a double click, a command line, a drop or the menu, waits here until the page asks for it.
 
 let waiting: string | null = fileAmong(process.argv, process.cwd());
 let receiver: BrowserWindow | null = null;
@@ -19,7 +21,7 @@ function fileAmong(args: readonly string[], folder: string): string | null {
 export function takeOpenFileEvents(): void {
   app.on('open-file', (event, file) => {
     event.preventDefault();
-    take(file);
+    handOver(file);
   });
 }
 
@@ -33,17 +35,31 @@ export function takeSecondInstances(window: BrowserWindow): void {
     if (receiver?.isMinimized()) receiver.restore();
     receiver?.focus();
     const file = fileAmong(args, folder);
-    if (file !== null) take(file);
+    if (file !== null) handOver(file);
   });
 }
 
-function take(file: string): void {
+export function handOver(file: string): void {
   waiting = file;
   if (receiver !== null) sendCommand(receiver, 'file.handedOver');
+}
+
+/** The page asks for a dropped file by itself. A place that is none, or no shop file, did not come from a drop that the page may make. */
+export function takeDropped(place: string): void {
+  if (!path.isAbsolute(place)) throw new Error('What was dropped is no file on this computer.');
+  if (!place.toLowerCase().endsWith(EXTENSION))
+    throw new Error(`${path.basename(place)} was not opened: only shop files (${EXTENSION}) are.`);
+  waiting = place;
 }
 
 export async function openHandedOver(): Promise<OpenedFile | null> {
   const file = waiting;
   waiting = null;
-  return file === null ? null : openPlace(file);
+  if (file === null) return null;
+  try {
+    return await openPlace(file);
+  } catch (error) {
+    if (isGone(error)) await forget(file);
+    throw error;
+  }
 }

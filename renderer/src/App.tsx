@@ -1,12 +1,12 @@
 import { createEffect, onCleanup, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
-import { Ask } from './frame/Ask.tsx';
 import { Band } from './frame/Band.tsx';
 import { Notice } from './frame/Notice.tsx';
 import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
+import { Around } from './views/beside.ts';
 import { loadWhenIdle, pageFiles, pageView } from './views/pages.ts';
 import { StartPage } from './views/StartPage.tsx';
 
@@ -34,7 +34,7 @@ export function App(props: { readonly host: Host }) {
           <Dynamic component={pageView(app.page())} />
         </Show>
         <Notice />
-        <Ask />
+        <Dynamic component={Around.get()} commands={commands} />
       </div>
     </AppProvider>
   );

@@ -8,11 +8,11 @@ export const INVOKE = 'standInInvoke';
  * The preload as a script that runs before those of the page. As in the sandbox, it sees `require('electron')` with the bridge and the messages, and nothing else.
  * Unlike there, it shares the page's world: that the two are apart is Electron's own part and cannot be shown here.
  */
-export async function preloadScript(file: string, deliver: string): Promise<string> {
+export async function preloadScript(file: string, deliver: string, droppable: Readonly<Record<string, string>>): Promise<string> {
   return `(() => {
     const encode = ${encode};
     const decode = ${decode};
-    (${bridge})(${JSON.stringify(INVOKE)}, ${JSON.stringify(deliver)}, encode, decode, (require, module, exports) => { ${await readFile(file, 'utf8')} });
+    (${bridge})(${JSON.stringify(INVOKE)}, ${JSON.stringify(deliver)}, ${JSON.stringify(droppable)}, encode, decode, (require, module, exports) => { ${await readFile(file, 'utf8')} });
   })();`;
 }
 
@@ -23,6 +23,7 @@ type Listener = (event: object, ...args: unknown[]) => void;
 function bridge(
   invokeName: string,
   deliverName: string,
+  droppable: Readonly<Record<string, string>>,
   encode: (value: unknown) => string,
   decode: (text: string) => unknown[],
   preload: (require: (name: string) => object, module: object, exports: object) => void,
@@ -58,6 +59,7 @@ function bridge(
         throw cross(error);
       });
     if (value instanceof Error) return new Error(value.message);
+    if (value instanceof File) return value;
     if (Array.isArray(value)) return Object.freeze(value.map(cross));
     if (value !== null && typeof value === 'object')
       return Object.freeze(Object.fromEntries(Object.entries(value).map(([key, part]) => [key, cross(part)])));
@@ -73,9 +75,11 @@ function bridge(
   const contextBridge = {
     exposeInMainWorld: (name: string, api: object) => void Object.defineProperty(globalThis, name, { value: cross(api), enumerable: true }),
   };
+  // A file that the page made by itself has no place, as in Electron.
+  const webUtils = { getPathForFile: (file: File) => droppable[file.name] ?? '' };
   const require = (name: string): object => {
     if (name !== 'electron') throw new Error(`module not found: ${name}`);
-    return { contextBridge, ipcRenderer };
+    return { contextBridge, ipcRenderer, webUtils };
   };
   const module = { exports: {} };
   preload(require, module, module.exports);

@@ -27,7 +27,7 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
         </ul>
       </Show>
       <div class="work">
-        <For each={props.commands.filter(({ id, key }) => key !== null && (id.startsWith('file.') || id.startsWith('edit.')))}>
+        <For each={props.commands.filter(({ id, key }) => (/^(file|edit)/.test(id) ? key !== null : id === 'help.about'))}>
           {(one) => (
             <button type="button" class="page" disabled={!one.when()} onClick={() => void one.run()} title={one.key ?? undefined}>
               {one.title}

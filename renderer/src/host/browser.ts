@@ -13,6 +13,9 @@ declare global {
     showOpenFilePicker?(options: PickerOptions): Promise<readonly FileSystemFileHandle[]>;
     showSaveFilePicker?(options: PickerOptions): Promise<FileSystemFileHandle>;
   }
+  interface DataTransferItem {
+    getAsFileSystemHandle?(): Promise<FileSystemHandle | null>;
+  }
 }
 
 const TYPES: PickerOptions['types'] = [{ description: 'Shop file', accept: { 'application/json': [EXTENSION] } }];
@@ -31,7 +34,8 @@ export function browserHost(): Host {
       throw new RangeError('A browser keeps no list of recent files.');
     },
     recent: async () => [],
-    handedOver: async () => null,
+    handedOver: files.handedOver,
+    dropped: files.dropped,
     save: files.save,
     saveAs: files.saveAs,
     print: async () => window.print(),
@@ -50,6 +54,8 @@ export function browserHost(): Host {
       lossy = unsaved;
       document.title = title;
     },
+    close() {},
+    menu() {},
     onCommand() {},
   };
 }
@@ -60,26 +66,42 @@ interface Place {
   changed_ms: number;
 }
 
-function createFiles(): Pick<Host, 'open' | 'save' | 'saveAs'> {
+function createFiles(): Pick<Host, 'open' | 'save' | 'saveAs' | 'dropped' | 'handedOver'> {
   const places = new Map<string, Place>();
+  let waiting: File | FileSystemFileHandle | null = null;
   const keep = (handle: FileSystemFileHandle, changed_ms: number): string => {
     const token = crypto.randomUUID();
     places.set(token, { handle, changed_ms });
     return token;
   };
 
-  return { open, save, saveAs };
+  return { open, save, saveAs, dropped, handedOver };
 
   async function open(): Promise<OpenedFile | null> {
     if (window.showOpenFilePicker === undefined) {
       const file = await upload();
-      // No place belongs to the token: saving such a file downloads it.
-      return file === null ? null : { name: file.name, text: await textOf(file), token: '' };
+      return file === null ? null : placeless(file);
     }
     const handle = await unlessCancelled(window.showOpenFilePicker({ types: TYPES }).then(([first]) => first));
     if (handle === null || handle === undefined) return null;
+    return placed(handle);
+  }
+
+  async function placed(handle: FileSystemFileHandle): Promise<OpenedFile> {
     const file = await handle.getFile();
     return { name: file.name, text: await textOf(file), token: keep(handle, file.lastModified) };
+  }
+
+  async function dropped(file: File, item: DataTransferItem): Promise<void> {
+    // Asked for at once: after the event the item is empty.
+    const handle = await item.getAsFileSystemHandle?.();
+    waiting = handle instanceof FileSystemFileHandle ? handle : file;
+  }
+
+  async function handedOver(): Promise<OpenedFile | null> {
+    const taken = waiting;
+    waiting = null;
+    return taken instanceof File ? placeless(taken) : taken && placed(taken);
   }
 
   async function save(name: string, text: string, token: string | null): Promise<SavedFile | null> {
@@ -119,6 +141,9 @@ async function write(handle: FileSystemFileHandle, text: string): Promise<number
     );
   }
 }
+
+/** No place belongs to the token: saving such a file downloads it. */
+const placeless = async (file: File): Promise<OpenedFile> => ({ name: file.name, text: await textOf(file), token: '' });
 
 async function textOf(file: File): Promise<string> {
   if (file.size > LARGEST_FILE_BYTES) throw new Error(`${file.name} has ${file.size} bytes; more than ${LARGEST_FILE_BYTES} are not read.`);

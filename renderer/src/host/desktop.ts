@@ -26,6 +26,9 @@ export function desktopHost(shell: Shell): Host {
     print: () => shell.print(),
     savePdf: (name, paper) => shell.savePdf(name, paper),
     unsaved: (unsaved, title) => void shell.unsaved(unsaved, title),
+    dropped: (file) => shell.dropped(file),
+    close: () => void shell.close(),
+    menu: (entries) => void shell.menu(entries),
     onCommand: (listener) => shell.onCommand(listener),
   };
 }

@@ -1,6 +1,7 @@
 import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
-import type { App, Page } from './app.ts';
+import { beside } from '../views/beside.ts';
+import { type App, type Page, sentenceOf } from './app.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
 export interface Command {
@@ -8,6 +9,8 @@ export interface Command {
   readonly title: string;
   /** As `Ctrl+S` or `Alt+1`; on a Mac the command key stands in for Ctrl. Null: a button only. */
   readonly key: string | null;
+  /** The key that Windows uses for the same. */
+  readonly windowsKey?: string;
   readonly when: () => boolean;
   readonly run: () => void | Promise<void>;
 }
@@ -22,6 +25,8 @@ const PAGE_TITLES: Readonly<Record<Page, string>> = {
 /** Ratio check stands at 6 once it is there, so that no key changes its meaning. */
 const PAGE_KEYS: Readonly<Record<Page, string>> = { machine: 'Alt+1', material: 'Alt+2', options: 'Alt+3', reach: 'Alt+4', sheet: 'Alt+5' };
 
+const newShop = () => import('./newShop.ts');
+
 export function commandsOf(app: App): readonly Command[] {
   const { shop, host } = app;
   const open = () => shop.file !== null;
@@ -30,7 +35,7 @@ export function commandsOf(app: App): readonly Command[] {
     try {
       await work();
     } catch (error) {
-      app.tell(error instanceof Error ? error.message : String(error));
+      app.tell(sentenceOf(error));
     }
   };
   const save = (asNew: boolean) =>
@@ -63,6 +68,17 @@ export function commandsOf(app: App): readonly Command[] {
     { id: 'file.save', title: 'Save', key: 'Ctrl+S', when: open, run: () => save(false) },
     { id: 'file.saveAs', title: 'Save as', key: 'Ctrl+Shift+S', when: open, run: () => save(true) },
     {
+      id: 'file.saveAndClose',
+      title: 'Save and close',
+      key: null,
+      when: open,
+      run: async () => {
+        await save(false);
+        // What saving had to tell must be read before the window goes.
+        if (!shop.unsaved && app.notice() === null) host.close();
+      },
+    },
+    {
       id: 'file.print',
       title: 'Print the sheet',
       key: 'Ctrl+P',
@@ -85,20 +101,27 @@ export function commandsOf(app: App): readonly Command[] {
         }),
     },
     { id: 'edit.undo', title: 'Undo', key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
-    { id: 'edit.redo', title: 'Redo', key: 'Ctrl+Shift+Z', when: () => shop.canRedo, run: () => shop.redo() },
+    { id: 'edit.redo', title: 'Redo', key: 'Ctrl+Shift+Z', windowsKey: 'Ctrl+Y', when: () => shop.canRedo, run: () => shop.redo() },
+    {
+      id: 'help.about',
+      title: 'About and licences',
+      key: null,
+      when: always,
+      run: () => guarded(async () => (await beside()).openAbout(app)),
+    },
     {
       id: 'start.demo',
       title: 'Open the invented example',
       key: 'D',
       when: () => !open(),
-      run: () => leave(async () => void app.take(await (await import('./newShop.ts')).demoShop(), `example${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take(await (await newShop()).demoShop(), `example${EXTENSION}`, null)),
     },
     {
       id: 'start.empty',
       title: 'Start empty',
       key: 'N',
       when: () => !open(),
-      run: () => leave(async () => void app.take((await import('./newShop.ts')).emptyShop(), `shop${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take((await newShop()).emptyShop(), `shop${EXTENSION}`, null)),
     },
     ...(Object.keys(PAGE_TITLES) as Page[]).map((page) => ({
       id: `page.${page}`,
@@ -126,7 +149,7 @@ export function listenForKeys(commands: readonly Command[], host: Host): () => v
   });
   const listen = (event: KeyboardEvent) => {
     const pressed = keyOf(event);
-    const command = commands.find((one) => one.key === pressed && one.when());
+    const command = commands.find((one) => (one.key === pressed || one.windowsKey === pressed) && one.when());
     if (command === undefined || event.defaultPrevented) return;
     const letter = !event.ctrlKey && !event.metaKey && !event.altKey;
     if (letter && isField(event.target)) return;
@@ -138,7 +161,9 @@ export function listenForKeys(commands: readonly Command[], host: Host): () => v
 }
 
 function keyOf(event: KeyboardEvent): string {
-  const key = event.key.length === 1 ? event.key.toUpperCase() : event.key;
+  // With Alt a Mac types signs of its own, so that the key itself counts.
+  const alone = event.altKey ? event.code.replace(/^(Digit|Key)/, '') : event.key;
+  const key = alone.length === 1 ? alone.toUpperCase() : event.key;
   const parts = [event.ctrlKey || event.metaKey ? 'Ctrl' : '', event.altKey ? 'Alt' : '', event.shiftKey ? 'Shift' : '', key];
   return parts.filter((part) => part !== '').join('+');
 }

@@ -1,6 +1,6 @@
 import { createSignal, For, onMount, Show } from 'solid-js';
 import type { RecentFile } from '../host/host.ts';
-import { useApp } from '../state/app.ts';
+import { sentenceOf, useApp } from '../state/app.ts';
 
 /** Files that were open before, where the host keeps such a list. */
 export function RecentFiles() {
@@ -12,7 +12,7 @@ export function RecentFiles() {
       const file = await app.host.openRecent(token);
       app.take(file.text, file.name, file.token);
     } catch (error) {
-      app.tell(error instanceof Error ? error.message : String(error));
+      app.tell(sentenceOf(error));
     }
   };
   return (

@@ -1,6 +1,7 @@
 import { For } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import type { Command } from '../state/commands.ts';
-import { RecentFiles } from './RecentFiles.tsx';
+import { RecentFiles } from './beside.ts';
 
 const WAYS = [
   [
@@ -44,7 +45,7 @@ export function StartPage(props: { readonly commands: readonly Command[] }) {
               );
             }}
           </For>
-          <RecentFiles />
+          <Dynamic component={RecentFiles.get()} />
         </div>
       </section>
       <section class="side" aria-label="Before you start">

@@ -1,5 +1,5 @@
 import { For, type JSX } from 'solid-js';
-import { useApp } from '../../state/app.ts';
+import { sentenceOf, useApp } from '../../state/app.ts';
 
 const PAPERS = ['A4', 'Letter'] as const;
 
@@ -13,7 +13,7 @@ export function PrintTools(props: {
 }) {
   const app = useApp();
   const guarded = (work: () => Promise<unknown>) => {
-    work().catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
+    work().catch((error: unknown) => app.tell(sentenceOf(error)));
   };
   return (
     <div class="tools screen">
