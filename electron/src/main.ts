@@ -7,6 +7,8 @@ import { lockContents, lockNetwork, lockSession, openWindow } from './window.ts'
 
 // The system is ready only once this module has run to its end: nothing here may be awaited.
 app.enableSandbox();
+// The name under which the installer puts the program, so that Windows takes its windows and recent files for its own.
+app.setAppUserModelId('invalid.example.ratiowright');
 lockNetwork();
 registerScheme();
 lockContents();

@@ -90,6 +90,13 @@ function unpacked(archive: Buffer): ReadonlyMap<string, Buffer> {
 }
 const archive = () => unpacked(readFileSync(at('out/linux-unpacked/resources/app.asar')));
 
+test('the program calls itself as its installer does', async () => {
+  const app = await launch(browser);
+  await app.close();
+  const [, id] = /^appId: (\S+)$/m.exec(readFileSync(path.join(ROOT, 'build/electron-builder.yml'), 'utf8')) ?? [];
+  expect(app.stage.log).toContainEqual(['app-id', id]);
+});
+
 test('the file of settings names an installer for each system, our own icons for each, and shop files as ours', () => {
   const settings = readFileSync(path.join(ROOT, 'build/electron-builder.yml'), 'utf8');
   for (const line of [/^ {2}target: nsis$/m, /^ {2}target: dmg$/m, /^ {2}target: \[AppImage, deb\]$/m, /^ {2}- ext: ratiowright$/m])

@@ -48,6 +48,9 @@ class StandInApp extends EventEmitter {
       this.stage.log.push(['switch', name, value]);
     },
   };
+  setAppUserModelId(id: string): void {
+    this.stage.log.push(['app-id', id]);
+  }
   addRecentDocument(file: string): void {
     this.stage.log.push(['recent-document', file]);
   }
