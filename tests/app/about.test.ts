@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import axe from 'axe-core';
 import type { Browser } from 'playwright-core';
 import { createBuilder } from 'vite';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -100,6 +101,29 @@ test('About shows version and licences in their full text, closes by key, and gi
     await page.keyboard.press('Enter');
     await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
     await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+  } finally {
+    await app.close();
+  }
+});
+
+test.each(['light', 'dark'] as const)('%s: axe-core finds nothing in About, and at 320 px nothing is cut off', async (colorScheme) => {
+  const app = await launch(browser);
+  try {
+    const { page } = app;
+    await page.emulateMedia({ colorScheme });
+    await page.getByRole('button', { name: 'About and licences' }).click();
+    await page.getByRole('dialog').waitFor();
+    for (const line of await page.locator('dialog.about summary').all()) await line.click();
+    await page.evaluate(axe.source);
+    const found = await page.evaluate(async () => {
+      const runner = (window as unknown as { axe: typeof axe }).axe;
+      return (await runner.run()).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+    });
+    expect(found).toEqual([]);
+    await page.setViewportSize({ width: 320, height: 700 });
+    const beyond = () =>
+      page.locator('dialog.about *').evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().right > 320).length);
+    await expect.poll(beyond).toBe(0);
   } finally {
     await app.close();
   }

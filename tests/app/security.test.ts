@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { brokenBuild, wholeBuild } from '../harness/broken.ts';
+import { brokenBuild, removeBuild, wholeBuild } from '../harness/broken.ts';
 import { launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
 import { BREAKS, NOT_SHOWN } from './securityBreaks.ts';
@@ -29,11 +29,14 @@ test.each(rules)('%s', (_what, rule) => hold(rule));
 test('a copy of the build that is not broken keeps every rule, with the patience given to broken ones', async () => {
   const build = wholeBuild();
   for (const [, rule] of rules) await hold(rule, build);
+  removeBuild(build);
 });
 
 describe('a build that is broken is found out', () => {
   test.each(BREAKS.map((one) => [one.what, one] as const))('%s', async (_what, { rule, ...change }) => {
-    await expect(hold(RULES[rule], brokenBuild(change))).rejects.toThrow();
+    const build = brokenBuild(change);
+    await expect(hold(RULES[rule], build)).rejects.toThrow();
+    removeBuild(build);
   });
   test('there is a break for every rule, and every number of the checklist has a rule or is named as not shown here', () => {
     expect([...new Set(BREAKS.map(({ rule }) => rule))].sort()).toEqual(Object.keys(RULES).sort());

@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 
@@ -17,7 +17,14 @@ export function wholeBuild(): string {
   // The runner loads what lies in such a folder as Node does.
   const build = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-broken-')), 'dist');
   cpSync(path.join(BUILT, 'electron'), path.join(build, 'electron'), { recursive: true });
-  cpSync(path.join(BUILT, 'renderer'), path.join(build, 'renderer'), { recursive: true });
+  mkdirSync(path.join(build, 'renderer'));
+  for (const name of readdirSync(path.join(BUILT, 'renderer'))) {
+    const from = path.join(BUILT, 'renderer', name);
+    const to = path.join(build, 'renderer', name);
+    // What no rule is broken in is not copied; such a link to a folder needs no rights of its own on Windows.
+    if (name === 'assets') symlinkSync(from, to, 'junction');
+    else cpSync(from, to);
+  }
   writeFileSync(path.join(build, 'package.json'), '{ "type": "module" }');
   return build;
 }
@@ -30,3 +37,5 @@ export function brokenBuild({ file, find, put }: Change): string {
   writeFileSync(place, parts.join(put));
   return build;
 }
+
+export const removeBuild = (build: string): void => rmSync(path.dirname(build), { recursive: true, force: true });
