@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { app, type BrowserWindow } from 'electron';
 import { EXTENSION } from '../../core/src/file/envelope.ts';
 import type { OpenedFile } from './contract.ts';
@@ -14,7 +15,17 @@ let receiver: BrowserWindow | null = null;
 
 function fileAmong(args: readonly string[], folder: string): string | null {
   const file = args.find((arg) => arg.toLowerCase().endsWith(EXTENSION) && !arg.startsWith('-'));
-  return file === undefined ? null : path.resolve(folder, file);
+  if (file === undefined) return null;
+  return /^file:/i.test(file) ? pathOf(file) : path.resolve(folder, file);
+}
+
+/** Desktops of Linux hand files over as addresses. One of another machine is none of ours. */
+function pathOf(address: string): string | null {
+  try {
+    return fileURLToPath(address);
+  } catch {
+    return null;
+  }
 }
 
 /** macOS hands files over by an event, the first one before the system is ready. */

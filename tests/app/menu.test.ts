@@ -91,6 +91,21 @@ test.each([
   expect(all.filter(({ accelerator, registerAccelerator }) => accelerator !== undefined && registerAccelerator !== false)).toEqual([]);
 });
 
+test.each([
+  ['Linux x86_64', 'Ctrl+O', 'Ctrl+Shift+S', 'Ctrl+Shift+Z'],
+  ['Win32', 'Ctrl+O', 'Ctrl+Shift+S', 'Ctrl+Y'],
+  ['MacIntel', '⌘O', '⇧⌘S', '⇧⌘Z'],
+])('on %s the page writes its keys as the platform does [guides of Apple and Microsoft]', async (name, open, saveAs, redo) => {
+  app = await launch(browser);
+  const { page } = app;
+  await page.addInitScript((is) => Object.defineProperty(navigator, 'platform', { get: () => is }), name);
+  await page.reload();
+  await page.locator('.ways').waitFor();
+  expect(await page.locator('.ways kbd').allTextContents()).toEqual(['D', 'N', open]);
+  const title = (command: string) => page.getByRole('navigation').getByRole('button', { name: command, exact: true }).getAttribute('title');
+  expect([await title('Save as'), await title('Redo')]).toEqual([saveAs, redo]);
+});
+
 test('redo hears the keys of every platform, and pages open on a Mac too, where Alt types other signs', async () => {
   app = await launch(browser);
   await openDemo(app.page);

@@ -311,7 +311,7 @@ export const RULES = {
     async holds(app) {
       const main = readFileSync(path.join(buildOf(app), 'electron/main.js'), 'utf8');
       const imports = [...main.matchAll(/^import (?:.* from )?"([^"]+)";$/gm)].flatMap(([, name]) => name ?? []);
-      expect(imports.sort()).toEqual(['electron', 'node:crypto', 'node:fs', 'node:fs/promises', 'node:path']);
+      expect(imports.sort()).toEqual(['electron', 'node:crypto', 'node:fs', 'node:fs/promises', 'node:path', 'node:url']);
       expect(main).not.toMatch(/\bimport\(|\brequire\(|\bgetBuiltinModule\b|\bfetch\(|\bWebSocket\b/);
       // Neither `net` nor `shell`, which opens addresses in the browser, nor anything that fetches updates.
       const [, parts = ''] = /^import \{ (.*) \} from "electron";$/m.exec(main) ?? [];

@@ -1,6 +1,7 @@
 import { copyFileSync, mkdtempSync, readFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { PDFDocument } from 'pdf-lib';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
@@ -108,6 +109,20 @@ test('a file named on the command line is opened by the page as it starts, once'
   await expect.poll(() => app.window.title).toBe('bench.ratiowright – Ratiowright');
   expect(await handedOver()).toBeNull();
 });
+
+test('a file handed over as an address is opened [%U of the Desktop Entry Specification, from memory]', async () => {
+  app = await launch(browser, { args: [pathToFileURL(demo('bänk 1 #2.ratiowright')).href] });
+  await expect.poll(() => app.window.title).toBe('bänk 1 #2.ratiowright – Ratiowright');
+});
+
+test.each(['file://elsewhere/x.ratiowright', 'file:///a%2Fb.ratiowright'])(
+  '%s names no file of this machine: the app starts empty',
+  async (address) => {
+    app = await launch(browser, { args: [address] });
+    await expect.poll(() => app.window.title).toBe('Ratiowright');
+    expect(await handedOver()).toBeNull();
+  },
+);
 
 test('a second start hands its file over and brings the window to the front', async () => {
   const file = demo('Other.RATIOWRIGHT');

@@ -160,6 +160,14 @@ export function listenForKeys(commands: readonly Command[], host: Host): () => v
   return () => window.removeEventListener('keydown', listen);
 }
 
+/** A key as the platform writes it. @source the guides of Apple and Microsoft on keys, from memory */
+export function shownKey({ key, windowsKey }: Command): string | null {
+  const { platform } = navigator;
+  if (platform.startsWith('Win')) return windowsKey ?? key;
+  if (!platform.startsWith('Mac') || key === null) return key;
+  return key.replace('Ctrl+Shift+', '⇧⌘').replace('Ctrl+', '⌘').replace('Alt+', '⌥');
+}
+
 function keyOf(event: KeyboardEvent): string {
   // With Alt a Mac types signs of its own, so that the key itself counts.
   const alone = event.altKey ? event.code.replace(/^(Digit|Key)/, '') : event.key;

@@ -5,3 +5,4 @@ export const beside = () => import('./beside/index.ts');
 /** What no page shows. */
 export const Around = later(async () => (await beside()).Around);
 export const RecentFiles = later(async () => (await beside()).RecentFiles);
+export const AtHand = later(async () => (await beside()).AtHand);

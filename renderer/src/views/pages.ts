@@ -1,6 +1,6 @@
 import type { Component } from 'solid-js';
 import type { Page, PageFiles } from '../state/app.ts';
-import { Around, RecentFiles } from './beside.ts';
+import { Around, AtHand, RecentFiles } from './beside.ts';
 import { type Later, later } from './later.ts';
 import { rackTables } from './machine/rackTables.ts';
 import { OptionsPage } from './options/OptionsPage.tsx';
@@ -27,7 +27,7 @@ export const pageView = (page: Page): Component | undefined => (page === 'option
 /** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
 export function loadWhenIdle(): void {
   const loadAll = async () => {
-    for (const part of [Around, RecentFiles, ...PARTS, LATER.material, LATER.machine, LATER.reach, LATER.sheet]) await part.load();
+    for (const part of [Around, AtHand, RecentFiles, ...PARTS, LATER.material, LATER.machine, LATER.reach, LATER.sheet]) await part.load();
     await rackTables();
   };
   // Whoever asks for what could not be read is told then.
