@@ -1,23 +1,15 @@
-import {
-  type Buying,
-  type BuyingTarget,
-  bestLevel,
-  type LaidBuying,
-  type LaidPlan,
-  type Purchase,
-  type SidePump,
-  type Wheel,
-} from '../src/buying/index.ts';
-import { priceText } from '../src/buyWords.ts';
-import { exactRatioText, lengthText, offRatioText, type Plan, ratioText, type Say } from '../src/index.ts';
-import { SIDES } from '../src/plan.ts';
-import { float, ONE } from '../src/ratio.ts';
-import { amountText } from '../src/shown.ts';
+import { type Buying, type BuyingTarget, bestLevel, type LaidBuying, type LaidPlan } from '../src/buying/index.ts';
+import { boreText, gainText, priceText, pumpText, shortText, wheelsOf, wheelsText } from '../src/buyWords.ts';
+import { exactRatioText, offRatioText, ratioText, type Say } from '../src/index.ts';
+import { mountedText } from '../src/mountedWords.ts';
+import { ONE } from '../src/ratio.ts';
 import { table } from './optionTable.ts';
 
 interface Words {
   /** Materials without limits. */
   readonly passedOver: readonly string[];
+  /** As many were asked for. */
+  readonly most: number;
   readonly priced: boolean;
   /** Whether pumps that are not fitted have to be bought. */
   readonly pumps: boolean;
@@ -29,10 +21,11 @@ export function buyText(
   targets: readonly BuyingTarget[],
   found: Buying,
   laid: LaidBuying,
-  { passedOver, priced, pumps, say }: Words,
+  { passedOver, most, priced, pumps, say }: Words,
 ): string {
   const plan = targets[0]?.plan;
   const best = bestLevel(found);
+  const short = found.fewestPurchases === null ? shortText(found.mostPurchases, most, pumps) : null;
   const lines = [
     `${plan?.machine.name}, ${plan?.rack?.name ?? 'no rack'}${plan?.invented ? ' (invented example)' : ''}`,
     `Up to ${found.mostPurchases} ${partsWord(pumps)} to buy${teethText(plan?.choice.teeth ?? null, pumps)}; a material is served where an option inside its limits can be built`,
@@ -56,11 +49,14 @@ export function buyText(
         noGain ? 'no gain' : String(planCount),
       ]),
     ]),
+    ...(short === null ? [] : ['', short]),
     ...(found.unserved.length === 0 ? [] : ['', `Served by no such plan: ${names(targets, found.unserved)}.`]),
     '',
-    best.purchases === 0
-      ? 'Nothing need be bought for what can be served.'
-      : `Fewest ${partsWord(pumps)}, whatever they cost: ${best.purchases}${found.fewestPurchases === null ? ', for as many materials as can be served' : ''}`,
+    best.servedCount === 0
+      ? 'Nothing is served; with what is at hand:'
+      : best.purchases === 0
+        ? 'Nothing need be bought for what can be served.'
+        : `Fewest ${partsWord(pumps)}, whatever they cost: ${best.purchases}${found.fewestPurchases === null ? ', for as many materials as can be served' : ''}`,
     ...planLines(targets, laid.fewest, best.planCount, say),
     ...(priced ? cheapestLines(targets, found, laid.cheapest, say) : []),
   ];
@@ -93,49 +89,30 @@ function cheapestLines(
 
 function planLines(targets: readonly BuyingTarget[], plans: readonly LaidPlan[], planCount: number, say: Say): readonly string[] {
   const left = planCount - plans.length;
+  const all = targets.map(({ plan }) => plan.material.name);
   return [
     ...plans.flatMap((plan, index) => [
       `Plan ${index + 1}`,
-      ...plan.purchases.map((purchase) => `  buy ${purchaseText(targets, purchase, say)}`),
-      ...(plan.pumps ?? []).map((purchase) => `  buy ${pumpText(purchase, say)}: ${gainText(targets, purchase)}`),
+      ...plan.purchases.map((one) => `  buy ${wheelsText(wheelsOf([one]))}, ${boreText(one.wheel, say)}: ${gainText(one, all)}`),
+      ...(plan.pumps ?? []).map((pump) => `  buy ${pumpText(pump, say)}: ${gainText({ ...pump, quantity: 1 }, all)}`),
       ...table(targets.map((target, place) => optionRow(target, plan.options[place] ?? null, say))),
     ]),
     ...(left > 0 ? [`${left} more equal plans are left out here.`] : []),
   ];
 }
 
-function purchaseText(targets: readonly BuyingTarget[], { wheel, quantity, ...gain }: Purchase, say: Say): string {
-  return `${quantity} of ${wheelText(wheel, say)}: ${gainText(targets, gain)}`;
-}
-
-function gainText(targets: readonly BuyingTarget[], { alone, lost }: Pick<Purchase, 'alone' | 'lost'>): string {
-  const adds = alone.length === 0 ? 'alone adds nothing' : `alone adds ${names(targets, alone)}`;
-  return `${adds}; without it ${names(targets, lost)} would be lost`;
-}
-
-export function wheelText({ size, teeth, bore_m }: Wheel, say: Say): string {
-  const bore = bore_m.known ? `bore ${lengthText(float(bore_m.value), say, 2)}` : 'bore not given';
-  return `${size}, ${teeth} teeth, ${bore}`;
-}
-
-export const pumpText = ({ side, pump }: SidePump, say: Say): string =>
-  `pump ${pump.name} for side ${side}, ${amountText(pump.displacement_m3_per_rev, 'displacement', say)}`;
-
 function optionRow({ plan }: BuyingTarget, option: LaidPlan['options'][number], say: Say): readonly string[] {
   const name = `  ${plan.material.name}`;
   if (option === null) return [name, 'nothing can be built'];
   return [
     name,
-    option.mounted.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
-    ...(severalPumps(plan) ? [`pumps ${option.mounted.pumps.A}, ${option.mounted.pumps.B}`] : []),
+    mountedText(plan, option.mounted),
     exactRatioText(ONE.div(option.bPerA)),
     offRatioText(option.offRatio, say, 3),
     option.inside ? 'inside' : 'outside',
     `${option.partsChanged} ${option.partsChanged === 1 ? 'part' : 'parts'} to change`,
   ];
 }
-
-const severalPumps = ({ choice, sides }: Plan): boolean => choice.anyPump && SIDES.some((side) => sides[side].pumps.length > 1);
 
 const names = (targets: readonly BuyingTarget[], indexes: readonly number[]): string =>
   indexes.map((index) => targets[index]?.plan.material.name).join(', ');

@@ -1,10 +1,12 @@
 import { planWindowLevels, type RatioWindow, type WindowBuying, type WindowLevels } from '../src/buying/index.ts';
-import { fixed, type Plan, ratioText, type Say } from '../src/index.ts';
-import { ONE, whole } from '../src/ratio.ts';
+import { boreText, pumpText, shortText, wheelText } from '../src/buyWords.ts';
+import { percentText } from '../src/format.ts';
+import { type Plan, ratioText, type Say } from '../src/index.ts';
+import { ONE } from '../src/ratio.ts';
 import { windowBuyingJson } from '../src/windowBuyingJson.ts';
-import { pumpText, wheelText } from './buyText.ts';
 import type { Call } from './flags.ts';
 import { table } from './optionTable.ts';
+import { withProgress } from './progress.ts';
 import type { Window } from './windowFlag.ts';
 
 /** The window said in B per A, as machines are computed. */
@@ -21,10 +23,10 @@ interface Wish {
 
 /** Which parts to buy so that every ratio of a window can be built within a tolerance, and what each number of parts leaves at worst. */
 export function buyWindow(plan: Plan, window: RatioWindow, wish: Wish, call: Call): { readonly text: string; readonly allServed: boolean } {
-  const found = planWindowLevels(plan, window, wish);
+  const found = withProgress(process.stderr, 'planning', (hooks) => planWindowLevels(plan, window, wish, hooks));
   const text = call.json
     ? `${JSON.stringify(windowBuyingJson(plan, window, found), null, 2)}\n`
-    : windowText(plan, window, found, { pumps: wish.pumps, say: call.say });
+    : windowText(plan, window, found, { ...wish, say: call.say });
   return { text, allServed: found.within.fewestPurchases !== null };
 }
 
@@ -32,25 +34,27 @@ function windowText(
   plan: Plan,
   window: RatioWindow,
   { levels, within }: WindowLevels,
-  { pumps, say }: { pumps: boolean; say: Say },
+  { pumps, mostPurchases, say }: Wish & { readonly say: Say },
 ): string {
   const ratio = (bPerA: RatioWindow['low']) => ratioText(ONE.div(bPerA), say);
   const word = pumps ? 'parts' : 'wheels';
+  const short = shortText(within.mostPurchases, mostPurchases, pumps);
   const lines = [
     `${plan.machine.name}, ${plan.rack?.name ?? 'no rack'}${plan.invented ? ' (invented example)' : ''}`,
-    `Every ratio A to B by volume from ${ratio(window.high)} to ${ratio(window.low)} within ${fixed(window.tolerance.mul(whole(100)), 2, say)} % of B per A`,
+    `Every ratio A to B by volume from ${ratio(window.high)} to ${ratio(window.low)} within ${percentText(window.tolerance, say)} of B per A`,
     ...(pumps ? ['Each pump that a side may carry and that is not fitted is one part to buy.'] : []),
     '',
     ...table([
       ['to buy', 'least worst off-ratio', 'left at', 'plans', 'the first'],
       ...levels.map((level) => [
         String(level.purchases),
-        level.offRatio === null ? 'nothing can be built' : `${fixed(level.offRatio.mul(whole(100)), 3, say)} %`,
+        level.offRatio === null ? 'nothing can be built' : percentText(level.offRatio, say, 3),
         level.offRatio === null ? '' : ratio(level.worstTarget),
         level.noGain ? 'no gain' : `${level.more ? 'at least ' : ''}${level.planCount}`,
         planTexts(level, say)[0] ?? '',
       ]),
     ]),
+    ...(short === null ? [] : ['', short]),
     '',
     ...fewestLines(within, word, ratio, say),
   ];
@@ -76,5 +80,8 @@ function fewestLines(within: WindowBuying, word: string, ratio: (bPerA: RatioWin
 
 const planTexts = ({ plans, planPumps }: Pick<WindowBuying, 'plans' | 'planPumps'>, say: Say): readonly string[] =>
   plans.map((wheels, index) =>
-    [...wheels.map((wheel) => wheelText(wheel, say)), ...(planPumps[index] ?? []).map((pump) => pumpText(pump, say))].join(' + '),
+    [
+      ...wheels.map((wheel) => `${wheelText(wheel)}, ${boreText(wheel, say)}`),
+      ...(planPumps[index] ?? []).map((pump) => pumpText(pump, say)),
+    ].join(' + '),
   );

@@ -10,6 +10,7 @@ import {
   signed,
 } from '../src/index.ts';
 import { ONE } from '../src/ratio.ts';
+import { teethText } from '../src/teethWords.ts';
 
 export type Row = readonly string[];
 
@@ -29,7 +30,7 @@ export function tableOf({ plan }: Answer, say: Say): { head: Row; cells: (option
       ...(geometry ? ['pitches', 'centre', 'travel', 'wrap, deg'] : []),
     ],
     cells: (option) => [
-      option.stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', '),
+      teethText(option.teeth),
       exactRatioText(ONE.div(option.bPerA)),
       fixed(ONE.div(option.bPerA), 4, say),
       fixed(asSheetCounts(plan, option.bPerA), 3, say),

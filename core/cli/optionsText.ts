@@ -12,6 +12,7 @@ import {
 import { mountedOf } from '../src/layOut.ts';
 import { type Order, orderedOptions, orderNote } from '../src/optionList.ts';
 import { ONE } from '../src/ratio.ts';
+import { teethText } from '../src/teethWords.ts';
 import { table, tableOf } from './optionTable.ts';
 
 /** The answer as a page of text for a terminal. */
@@ -90,7 +91,7 @@ function bestLines({ best }: Answer, say: Say): readonly string[] {
     ...table(
       best.map(({ changed, option, noGain }) => [
         `  ${changed}`,
-        option.stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', '),
+        teethText(option.teeth),
         offRatioText(option.offRatio, say, 3),
         option.inside === false ? 'outside' : '',
         noGain ? 'no gain' : '',
@@ -107,10 +108,7 @@ function blockedLines({ options, more, fewestChecks }: Answer['blocked'], say: S
   return [
     '',
     `Blocked, though ${options.some((option) => option.inside === true) ? 'inside the limits' : 'closer'}${options.length > shown.length ? ` (${shown.length} of ${options.length}${more ? ' and more' : ''})` : ''}`,
-    ...shown.map(
-      (option) =>
-        `  ${option.stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', ')}, ${offRatioText(option.offRatio, say, 3)}: ${reasons(option).join(' ')}`,
-    ),
+    ...shown.map((option) => `  ${teethText(option.teeth)}, ${offRatioText(option.offRatio, say, 3)}: ${reasons(option).join(' ')}`),
     ...(fewestChecks.length === 0 ? [] : [`Fewest checks in the way: ${fewestChecks.map((set) => set.join(' + ')).join('; or ')}.`]),
   ];
 }

@@ -1,6 +1,5 @@
 import path from 'node:path';
 import { dateAfter } from '../src/calendar.ts';
-import { firstOption } from '../src/firstOption.ts';
 import { type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { materialReach } from '../src/materialReach.ts';
 import { quoteAdd } from '../src/quote/add.ts';
@@ -9,6 +8,7 @@ import { reachOf } from '../src/reach/reach.ts';
 import { quoteLines } from '../src/sheet/quoteLines.ts';
 import { wholePage } from '../src/sheet/wholePage.ts';
 import type { Call } from './flags.ts';
+import { targetsOf } from './materials.ts';
 import type { Window } from './windowFlag.ts';
 
 const BINS = 40;
@@ -20,17 +20,17 @@ export interface MadeQuote {
   readonly machine: string;
 }
 
-/** The quote page of a machine with every complete material of the file; the clock that core does not have is read here. */
+/** The quote page of a machine with every complete material of the file, the others by name; the clock that core does not have is read here. */
 export function quoteText(file: ShopFile, window: Window, call: Call): Outcome<MadeQuote> {
-  const main = resolve(file, { ...call.selection, material: call.selection.material ?? file.materials[0]?.id ?? '' }, call.say);
+  const targets = targetsOf(file, call.selection, call);
+  if (!targets.ok) return targets;
+  const complete = targets.value.find(({ plan }) => plan !== null)?.id ?? file.materials[0]?.id ?? '';
+  const main = resolve(file, { ...call.selection, material: call.selection.material ?? complete }, call.say);
   if (!main.ok) return main;
   const plan = main.value;
-  const materials = file.materials.flatMap(({ id }): readonly QuotedMaterial[] => {
-    const resolved = resolve(file, { ...call.selection, material: id }, call.say);
-    if (!resolved.ok) return [];
-    const best = firstOption(resolved.value);
-    return [{ plan: resolved.value, row: materialReach(resolved.value, best, call.say) }];
-  });
+  const materials = targets.value.flatMap((target): readonly QuotedMaterial[] =>
+    target.plan === null ? [] : [{ plan: target.plan, row: materialReach(target.plan, target.best, call.say) }],
+  );
   const plans = materials.map((one) => one.plan);
   const date = call.date ?? new Date().toISOString().slice(0, 10);
   const quote = quoteOf(plan, reachOf(plan, { ...window, bins: BINS }), materials, {
@@ -41,6 +41,7 @@ export function quoteText(file: ShopFile, window: Window, call: Call): Outcome<M
     note: call.note,
     file: path.basename(call.file),
     say: call.say,
+    incomplete: targets.value.flatMap((target) => (target.plan === null ? [target.name] : [])),
     add: quoteAdd(plans, call.say),
   });
   const { page } = quote;

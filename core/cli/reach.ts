@@ -1,6 +1,7 @@
 import { bestOptionLines, bestOptionsJson, laidBest, type Target } from '../src/bestOptions.ts';
 import { bestOptionsCsv } from '../src/bestOptionsCsv.ts';
 import { type Outcome, type Plan, resolve, type ShopFile } from '../src/index.ts';
+import { ownerJson } from '../src/jsonParts.ts';
 import type { Call } from './flags.ts';
 import { targetsOf } from './materials.ts';
 import { table } from './optionTable.ts';
@@ -34,13 +35,7 @@ function textOf(plan: Plan, ofWindow: ReturnType<typeof reachAnswer> | null, tar
   if (call.csv) return bestOptionsCsv(targets ?? [], say);
   if (call.json) {
     const best = targets === null ? {} : { bestOptions: bestOptionsJson(targets, say) };
-    const head = {
-      format: 'ratiowright best options',
-      version: 1,
-      shop: { name: plan.shop, inventedExample: plan.invented },
-      machine: plan.machine,
-      rack: plan.rack,
-    };
+    const head = { format: 'ratiowright best options', version: 1, ...ownerJson(plan) };
     return `${JSON.stringify({ ...(ofWindow?.json() ?? head), ...best }, null, 2)}\n`;
   }
   const head = [`${plan.machine.name}, ${plan.rack?.name ?? 'no rack'}${plan.invented ? ' (invented example)' : ''}`];

@@ -1,10 +1,13 @@
+import { percentText } from '../src/format.ts';
 import { exactRatioText, fixed, type Plan, ratioText, type Say } from '../src/index.ts';
 import { buildOf } from '../src/layOut.ts';
 import { flowText } from '../src/materialReach.ts';
+import { mountedText } from '../src/mountedWords.ts';
 import type { Fraction } from '../src/ratio.ts';
 import { KEPT_GAPS, LISTED_RATIOS, type Reach, type ReachEnd, type ReachGap } from '../src/reach/figures.ts';
 import { reachOf } from '../src/reach/reach.ts';
 import { reachJson } from '../src/reachJson.ts';
+import { countText } from '../src/reachWords.ts';
 import { amountText } from '../src/shown.ts';
 import type { Call } from './flags.ts';
 import { table } from './optionTable.ts';
@@ -24,7 +27,7 @@ export function reachAnswer(plan: Plan, window: Window, call: Call) {
   return { lines, json: () => reachJson(plan, shown), served };
 }
 
-const percent = (share: Fraction, say: Say): string => `${fixed(share.mul(100), 3, say)} %`;
+const percent = (share: Fraction, say: Say): string => percentText(share, say, 3);
 
 function linesOf(plan: Plan, reach: Reach, say: Say): readonly string[] {
   const { wish, smallest, largest, worst, widest, weightFactor } = reach;
@@ -46,7 +49,7 @@ function linesOf(plan: Plan, reach: Reach, say: Say): readonly string[] {
     ...head,
     `smallest of all   ${endText(smallest, say)}`,
     `largest of all    ${endText(largest, say)}`,
-    `in the window     ${reach.distinct === null ? 'more ratios than are listed' : `${reach.distinct} ratios`}`,
+    `in the window     ${countText(reach)}`,
     `within tolerance  ${covered}`,
     `worst target      ${exactRatioText(worst.worstTarget)}, ${percent(worst.offRatio, say)} off, ${placeText(worst)}`,
     ...(widest === null
@@ -87,7 +90,7 @@ function ratioLines(plan: Plan, { ratios, weightFactor }: Reach, say: Say): read
     exactRatioText(aPerB),
     ratioText(aPerB, say),
     weightFactor === null ? '-' : ratioText(aPerB.mul(weightFactor), say),
-    first.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
+    mountedText(plan, first),
     String(partsChanged),
     flowText(plan, buildOf(plan, first), say),
   ]);

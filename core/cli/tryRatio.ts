@@ -3,6 +3,7 @@ import { type NearRatio, triedRatios } from '../src/nearRatios.ts';
 import { nearRatiosJson } from '../src/nearRatiosJson.ts';
 import { type Fraction, ONE } from '../src/ratio.ts';
 import type { Reading } from '../src/reading.ts';
+import { teethText } from '../src/teethWords.ts';
 import { readTried, triedByVolume, writingOf } from '../src/triedRatio.ts';
 import type { Call } from './flags.ts';
 import { table } from './optionTable.ts';
@@ -47,7 +48,7 @@ function nearText(plan: Plan, written: string, bPerA: Fraction, near: readonly N
             offRatioText(ratio.offRatio, say, 3),
             ratio.inside === null ? '-' : ratio.inside ? 'inside' : 'outside',
             String(ratio.partsChanged),
-            ratio.first.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
+            teethText(ratio.first.teeth),
             `${pumpName('A', ratio.first.pumps.A)}, ${pumpName('B', ratio.first.pumps.B)}`,
           ]),
         ])),

@@ -1,8 +1,10 @@
 import { flowOf } from './flow.ts';
 import { offRatioText, ratioText, type Say, signedRangeText } from './format.ts';
-import { exact, senseWord } from './json.ts';
-import { layOption, type Mounted } from './layOut.ts';
+import { exact } from './json.ts';
+import { madeJson, mountedJson } from './jsonParts.ts';
+import { layOption, type Mounted, mountedOf } from './layOut.ts';
 import { flowRangeText } from './materialReach.ts';
+import { mountedText } from './mountedWords.ts';
 import type { PlannedOption } from './option.ts';
 import { insideWord } from './optionWords.ts';
 import type { Plan } from './plan.ts';
@@ -26,9 +28,6 @@ export function laidBest(plan: Plan, best: Mounted, say: Say): LaidBest {
   return { option, flow_m3_per_s: ends && { from: ends.from.total.value, to: ends.to.total.value } };
 }
 
-/** Teeth stage by stage, as people say them. */
-export const teethWords = ({ stages }: PlannedOption): string => stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', ');
-
 const percent = (share: Fraction) => exact(share.mul(whole(100)));
 
 /** The table of best options as documented JSON, in the order of the targets. */
@@ -40,22 +39,17 @@ export function bestOptionsJson(targets: readonly Target[], say: Say) {
     const limits = mix.limits && { lowOffRatio_percent: percent(mix.limits.low), highOffRatio_percent: percent(mix.limits.high) };
     const { written, basis } = mix.sheet;
     const wanted = { written, basis, ratioAPerBByVolume: exact(ONE.div(mix.wantedBPerA)), limits };
-    return { material, missing: [], wanted, best: target.best && bestJson(laidBest(target.plan, target.best, say)) };
+    return { material, missing: [], wanted, best: target.best && bestJson(target.plan, laidBest(target.plan, target.best, say)) };
   });
 }
 
-function bestJson({ option, flow_m3_per_s: flow }: LaidBest) {
+function bestJson(plan: Plan, { option, flow_m3_per_s: flow }: LaidBest) {
   return {
     inside: option.inside,
-    ratioAPerBByVolume: exact(ONE.div(option.bPerA)),
-    ratioBPerAByVolume: exact(option.bPerA),
-    offRatio: exact(option.offRatio),
-    offRatio_percent: percent(option.offRatio),
-    sense: senseWord(option.offRatio),
+    ...madeJson(option.bPerA, option.offRatio),
     partsChanged: option.changed,
     purchases: option.purchases,
-    pumps: { A: option.pumps.A.id, B: option.pumps.B.id },
-    stages: option.stages.map(({ stage, teeth }) => ({ stage: stage.id, driverTeeth: teeth.driver, drivenTeeth: teeth.driven })),
+    ...mountedJson(plan, mountedOf(option)),
     flow: flow && { from: metricAmount(flow.from, 'flow'), to: metricAmount(flow.to, 'flow') },
   };
 }
@@ -83,7 +77,7 @@ export function bestOptionLines(targets: readonly Target[], say: Say): readonly 
         ratioText(R, say),
         offRatioText(option.offRatio, say, 3),
         insideWord(option.inside) ?? '-',
-        teethWords(option),
+        mountedText(target.plan, target.best),
         String(option.changed),
         flow === null ? 'none' : flowRangeText(flow.from, flow.to, say),
       ];

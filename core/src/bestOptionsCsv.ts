@@ -1,4 +1,4 @@
-import { laidBest, type Target, teethWords } from './bestOptions.ts';
+import { laidBest, type Target } from './bestOptions.ts';
 import { csvLines, writeCsv } from './file/csv.ts';
 import { spreadsheetText } from './file/spreadsheet.ts';
 import { fixed, type Say } from './format.ts';
@@ -6,6 +6,7 @@ import { senseWord } from './json.ts';
 import { insideWord } from './optionWords.ts';
 import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { amountText } from './shown.ts';
+import { teethText } from './teethWords.ts';
 
 const RATIO_PLACES = 6;
 const PERCENT_PLACES = 4;
@@ -71,7 +72,7 @@ function rowOf(target: Target, say: Say, columns: number): readonly string[] {
     percent(option.offRatio, say),
     senseWord(option.offRatio),
     insideWord(option.inside) ?? 'no limits',
-    teethWords(option),
+    teethText(option.teeth),
     String(option.changed),
     String(option.purchases),
     spreadsheetText(`${option.pumps.A.name}, ${option.pumps.B.name}`),

@@ -1,6 +1,8 @@
-import { type Buying, bestLevel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
+import { type Buying, bestLevel, type CountedWheel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
 import { fixed, lengthText, type Say } from './format.ts';
+import { sidePumpText } from './mountedWords.ts';
 import { float, ratioOf } from './ratio.ts';
+import { amountText } from './shown.ts';
 
 // What is to be bought, as people read it.
 
@@ -23,16 +25,18 @@ export function wheelsText(wheels: readonly Wheel[]): string {
 }
 
 /** The wheels of a plan; one of which several are bought stands there as often. */
-export const wheelsOf = (purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[]): readonly Wheel[] =>
+export const wheelsOf = (purchases: readonly CountedWheel[]): readonly Wheel[] =>
   purchases.flatMap(({ wheel, quantity }) => Array<Wheel>(quantity).fill(wheel));
 
 /** What a plan buys: wheels, and pumps where these have to be bought. */
 export interface Bought {
-  readonly purchases: readonly Pick<Purchase, 'wheel' | 'quantity'>[];
+  readonly purchases: readonly CountedWheel[];
   readonly pumps: readonly SidePump[] | null;
 }
 
-export const pumpText = ({ side, pump }: SidePump): string => `pump ${side} ${pump.name}`;
+/** A pump by what it is ordered by. */
+export const pumpText = ({ side, pump }: SidePump, say: Say): string =>
+  `${sidePumpText(side, pump.name)}, ${amountText(pump.displacement_m3_per_rev, 'displacement', say)}`;
 
 /**
  * All that a plan buys.
@@ -41,12 +45,24 @@ export const pumpText = ({ side, pump }: SidePump): string => `pump ${side} ${pu
  * @example boughtText({ purchases: [one 08B with 14 teeth], pumps: [PB5 of side B] })  // '08B 14 T and pump B PB5'
  */
 export const boughtText = ({ purchases, pumps }: Bought): string =>
-  [...(purchases.length === 0 ? [] : [wheelsText(wheelsOf(purchases))]), ...(pumps ?? []).map(pumpText)].join(' and ');
+  [
+    ...(purchases.length === 0 ? [] : [wheelsText(wheelsOf(purchases))]),
+    ...(pumps ?? []).map(({ side, pump }) => sidePumpText(side, pump.name)),
+  ].join(' and ');
 
 export const boughtCount = ({ purchases, pumps }: Bought): number => wheelsOf(purchases).length + (pumps?.length ?? 0);
 
 /** Where pumps are bought too, both are parts. */
 export const countOf = (count: number, pumps: boolean): string => `${count} ${pumps ? 'part' : 'wheel'}${count === 1 ? '' : 's'}`;
+
+/**
+ * What is said where there was no room to look at as many parts as were asked for; null where there was.
+ *
+ * @source our choice of words
+ * @example shortText(5, 8, false)  // 'Plans of more than 5 wheels were not looked at: they are too many.'
+ */
+export const shortText = (lookedCount: number, askedCount: number, pumps: boolean): string | null =>
+  lookedCount >= askedCount ? null : `Plans of more than ${countOf(lookedCount, pumps)} were not looked at: they are too many.`;
 
 /**
  * A price in the money of the shop.
@@ -91,7 +107,9 @@ export function materialsSentences(found: Buying, names: readonly string[], pump
   if (all) return [first];
   const never = named(names, found.unserved);
   const none = `No plan of up to ${countOf(found.mostPurchases, pumps)}`;
-  return [first, never === '' ? `${none} serves all of them at once.` : `${none} brings these inside their limits: ${never}.`];
+  const nothing = `${none} brings these inside their limits: ${never}.`;
+  if (servedCount === 0) return [nothing];
+  return [first, never === '' ? `${none} serves all of them at once.` : nothing];
 }
 
 /** What one part of a plan is good for. */
@@ -120,6 +138,7 @@ export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: s
   const words = (many: number) => countOf(many, first.pumps !== null);
   const few = fewestPurchases === null || count === fewestPurchases ? '' : `, where ${words(fewestPurchases)} would do`;
   const which = planCount === 1 && !more ? boughtText(first) : `${planCount}${more ? ' or more' : ''} equal plans`;
-  const among = provenUpTo === null ? '' : `, among plans in which no material needs more than ${words(provenUpTo)}`;
-  return `The lowest price that serves all is ${priceText(price, currency, say)}, for ${words(count)}${few}${among}: ${which}.`;
+  const among = provenUpTo === null ? '' : `; no plan of up to ${words(provenUpTo)} is cheaper`;
+  const found = provenUpTo === null ? 'that serves all' : 'found that serves all';
+  return `The lowest price ${found} is ${priceText(price, currency, say)}, for ${words(count)}${few}: ${which}${among}.`;
 }

@@ -1,5 +1,6 @@
 import { type Buying, type BuyingTarget, bestLevel, type LaidBuying, type LaidPlan, type SidePump, type Wheel } from './buying/index.ts';
-import { type Exact, exact, pumpJson, senseWord } from './json.ts';
+import { type Exact, exact, pumpJson } from './json.ts';
+import { madeJson, mountedJson, ownerJson } from './jsonParts.ts';
 import type { Plan } from './plan.ts';
 import { ONE, whole } from './ratio.ts';
 import { fromSI } from './units.ts';
@@ -12,9 +13,7 @@ export function buyingJson(plan: Plan, targets: readonly BuyingTarget[], found: 
   return {
     format: 'ratiowright buying plan',
     version: 1,
-    shop: { name: plan.shop, inventedExample: plan.invented },
-    machine: plan.machine,
-    rack: plan.rack,
+    ...ownerJson(plan),
     teethToBuy: plan.choice.teeth,
     mostPurchases: found.mostPurchases,
     targets: targets.map((target) => ({
@@ -78,17 +77,8 @@ export const boreJson = ({ bore_m }: Wheel): Exact | null => (bore_m.known ? exa
 function optionJson(plan: Plan, { mounted, bPerA, offRatio, inside, partsChanged }: NonNullable<LaidPlan['options'][number]>) {
   return {
     inside,
-    ratioAPerBByVolume: exact(ONE.div(bPerA)),
-    ratioBPerAByVolume: exact(bPerA),
-    offRatio: exact(offRatio),
-    offRatio_percent: exact(offRatio.mul(whole(100))),
-    sense: senseWord(offRatio),
+    ...madeJson(bPerA, offRatio),
     partsChanged,
-    pumps: mounted.pumps,
-    stages: mounted.teeth.map(({ driver, driven }, index) => ({
-      stage: plan.stages[index]?.id ?? null,
-      driverTeeth: driver,
-      drivenTeeth: driven,
-    })),
+    ...mountedJson(plan, mounted),
   };
 }

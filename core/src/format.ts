@@ -161,9 +161,9 @@ export function temperatureText(value_K: Fraction, say: Say): string {
   return degrees.replace(/[.,]0$/, '') + printedUnit(unit);
 }
 
-/** The places given, or as many as show two digits of a size above zero that they would round to nothing. */
+/** The places given, or as many as show two digits of a size that they would round to nothing. */
 function placesToShow(size: Fraction, places: number): number {
-  if (/[1-9]/.test(digits(size, places))) return places;
+  if (size.n === 0n || /[1-9]/.test(digits(size, places))) return places;
   let first = places;
   while (size.n * 10n ** BigInt(first) < size.d) first++;
   return first + 1;
@@ -180,8 +180,20 @@ function placesToShow(size: Fraction, places: number): number {
 export function offRatioText(e: Fraction, say: Say, places = 2): string {
   const order = e.compare(ZERO);
   if (order === 0) return 'exact';
-  const percent = e.abs().mul(HUNDRED);
-  return `${fixed(percent, placesToShow(percent, places), say)}${NO_BREAK_SPACE}% ${order > 0 ? 'B-rich' : 'B-lean'}`;
+  return `${percentText(e.abs(), say, places)} ${order > 0 ? 'B-rich' : 'B-lean'}`;
+}
+
+/**
+ * A share in per cent; one that is not zero never reads as nothing.
+ *
+ * @param share   0 or more; 1 % is 0.01
+ * @param places  places of the percentage, whole number from 0
+ * @source our choice
+ * @example percentText(new Fraction('0.0323'), { decimal: '.', system: 'metric' })  // '3.23 %'
+ */
+export function percentText(share: Fraction, say: Say, places = 2): string {
+  const percent = share.mul(HUNDRED);
+  return `${fixed(percent, placesToShow(percent, places), say)}${NO_BREAK_SPACE}%`;
 }
 
 /** Stands beside an off-ratio that is shown with its sign. */

@@ -2,6 +2,7 @@ import { budgetOf, type Verdict } from './budget.ts';
 import { flowOf } from './flow.ts';
 import { exactRatioText, fixed, offRatioText, ratioText, type Say, signedRangeText } from './format.ts';
 import { layOption, type Mounted } from './layOut.ts';
+import { mountedText } from './mountedWords.ts';
 import { insideWord, worstRangeText } from './optionWords.ts';
 import type { Build, Plan } from './plan.ts';
 import { type Fraction, float, ONE } from './ratio.ts';
@@ -30,7 +31,7 @@ export interface BestReach {
   readonly worstCase: string | null;
   /** What that worst case lacks, as a sentence names it. */
   readonly notGiven: readonly string[];
-  /** Stage by stage. */
+  /** Stage by stage, and pumps that are not fitted now. */
   readonly teeth: string;
   readonly changed: number;
   /** Of both sides, over what the dial may be set to. */
@@ -70,7 +71,7 @@ function bestReach(plan: Plan, mounted: Mounted, say: Say): BestReach {
     verdict: budget.verdict,
     worstCase: budget.contributions.length === 0 ? null : worstRangeText(budget, say),
     notGiven: [...budget.lacking.map(({ what }) => what), ...slip],
-    teeth: option.stages.map(({ teeth }) => `${teeth.driver} to ${teeth.driven}`).join(', '),
+    teeth: mountedText(plan, mounted),
     changed: option.changed,
     flow: flowText(plan, option, say),
   };

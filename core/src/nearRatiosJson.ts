@@ -1,8 +1,9 @@
-import { exact, senseWord } from './json.ts';
+import { exact } from './json.ts';
+import { madeJson, mountedJson } from './jsonParts.ts';
 import { asSheetCounts } from './madeRatio.ts';
 import type { NearRatio } from './nearRatios.ts';
 import type { Plan } from './plan.ts';
-import { type Fraction, ONE, whole } from './ratio.ts';
+import { type Fraction, ONE } from './ratio.ts';
 
 /** What can be built near a tried ratio, as documented JSON. */
 export function nearRatiosJson(plan: Plan, tried: { readonly written: string; readonly bPerA: Fraction }, near: readonly NearRatio[]) {
@@ -20,20 +21,11 @@ export function nearRatiosJson(plan: Plan, tried: { readonly written: string; re
       ratioBPerAByVolume: exact(tried.bPerA),
     },
     ratios: near.map(({ bPerA, offRatio, inside, first, partsChanged }) => ({
-      ratioAPerBByVolume: exact(ONE.div(bPerA)),
-      ratioBPerAByVolume: exact(bPerA),
-      offRatio: exact(offRatio),
-      offRatio_percent: exact(offRatio.mul(whole(100))),
-      sense: senseWord(offRatio),
+      ...madeJson(bPerA, offRatio),
       partsBPer100A: { basis: plan.mix.sheet.basis, ...exact(asSheetCounts(plan, bPerA)) },
       inside,
       partsChanged,
-      pumps: first.pumps,
-      stages: first.teeth.map(({ driver, driven }, index) => ({
-        stage: plan.stages[index]?.id ?? null,
-        driverTeeth: driver,
-        drivenTeeth: driven,
-      })),
+      ...mountedJson(plan, first),
     })),
   };
 }

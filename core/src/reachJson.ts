@@ -1,5 +1,6 @@
 import { flowOf } from './flow.ts';
 import { exact } from './json.ts';
+import { mountedJson } from './jsonParts.ts';
 import { buildOf, type Mounted } from './layOut.ts';
 import type { Plan } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
@@ -28,12 +29,7 @@ export function reachJson(plan: Plan, reach: Reach) {
     ...ratio(aPerB),
     partsChanged,
     purchases,
-    pumps: first.pumps,
-    stages: first.teeth.map(({ driver, driven }, index) => ({
-      stage: plan.stages[index]?.id ?? null,
-      driverTeeth: driver,
-      drivenTeeth: driven,
-    })),
+    ...mountedJson(plan, first),
     flow: flow(first),
   });
   return {

@@ -1,4 +1,4 @@
-import { exactRatioText, fixed, ratioText, type Say, significant } from './format.ts';
+import { exactRatioText, fixed, percentText, ratioText, type Say, significant } from './format.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
 import type { Reach, ReachGap, ReachWish } from './reach/figures.ts';
 
@@ -26,7 +26,7 @@ export const windowText = ({ low, high }: Pick<ReachWish, 'low' | 'high'>, say: 
   `${significant(low, 6, say)} to ${significant(high, 6, say)} : 1`;
 
 /** An off-ratio without its sign, in per cent. */
-export const offText = (offRatio: Fraction, say: Say): string => `${fixed(offRatio.mul(HUNDRED), 2, say)}\u00A0%`;
+export const offText = (offRatio: Fraction, say: Say): string => percentText(offRatio, say);
 
 /**
  * A share of the window; short of all of it, it never reads as all.
@@ -41,8 +41,8 @@ export function coveredText(covered: number, say: Say): string {
 }
 
 export const toleranceText = (tolerance: Fraction, say: Say): string => {
-  const percent = tolerance.mul(HUNDRED);
-  return `±\u00A0${fixed(percent, percent.d === 1n ? 0 : 2, say)}\u00A0%`;
+  const isWhole = tolerance.mul(HUNDRED).d === 1n;
+  return `±\u00A0${percentText(tolerance, say, isWhole ? 0 : 2)}`;
 };
 
 /**

@@ -1,6 +1,7 @@
 import type { RatioWindow, WindowBuying, WindowLevels } from './buying/index.ts';
 import { boreJson, sidePumpJson } from './buyingJson.ts';
 import { exact } from './json.ts';
+import { ownerJson } from './jsonParts.ts';
 import type { Plan } from './plan.ts';
 import { ONE, whole } from './ratio.ts';
 
@@ -9,9 +10,7 @@ export function windowBuyingJson(plan: Plan, { low, high, tolerance }: RatioWind
   return {
     format: 'ratiowright buying plan for a window',
     version: 1,
-    shop: { name: plan.shop, inventedExample: plan.invented },
-    machine: plan.machine,
-    rack: plan.rack,
+    ...ownerJson(plan),
     teethToBuy: plan.choice.teeth,
     mostPurchases: within.mostPurchases,
     window: {

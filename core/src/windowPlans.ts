@@ -1,4 +1,4 @@
-import { planWindowLevels, type SidePump, type Wheel, withBought } from './buying/index.ts';
+import { type CountedWheel, counted, nameOfWheel, planWindowLevels, type SidePump, type Wheel, withBought } from './buying/index.ts';
 import type { Plan } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import type { Reach, ReachWish } from './reach/figures.ts';
@@ -20,7 +20,7 @@ export interface WindowStep extends WindowLeft {
   readonly noGain: boolean;
   /** The first plan that leaves so little; null where there is no gain. */
   readonly first: {
-    readonly purchases: readonly { readonly wheel: Wheel; readonly quantity: number }[];
+    readonly purchases: readonly CountedWheel[];
     readonly pumps: readonly SidePump[] | null;
   } | null;
 }
@@ -131,21 +131,11 @@ export function windowPlans(
 function leftOf(plan: Plan, wish: Omit<ReachWish, 'bins'>, buysPumps: boolean) {
   const known = new Map<string, WindowLeft>();
   return (wheels: readonly Wheel[], pumps: readonly SidePump[]): WindowLeft => {
-    const name = [...wheels.map(nameOf), ...pumps.map(({ side, pump }) => `${side} ${pump.id}`)].sort().join();
+    const name = [...wheels.map(nameOfWheel), ...pumps.map(({ side, pump }) => `${side} ${pump.id}`)].sort().join();
     const one = known.get(name) ?? worstOf(reachOf(withBought(plan, wheels, buysPumps ? pumps : null), { ...wish, bins: 1 }));
     known.set(name, one);
     return one;
   };
 }
-
-/** Each kind of wheel once, with how many of it. */
-const counted = (wheels: readonly Wheel[]): readonly { readonly wheel: Wheel; readonly quantity: number }[] =>
-  wheels.flatMap((wheel, place) => {
-    const same = wheels.filter((other) => nameOf(other) === nameOf(wheel));
-    return wheels.findIndex((other) => nameOf(other) === nameOf(wheel)) === place ? [{ wheel, quantity: same.length }] : [];
-  });
-
-const nameOf = ({ kind, size, teeth, bore_m }: Wheel): string =>
-  `${kind} ${size} ${teeth} ${bore_m.known ? bore_m.value.toFraction() : ''}`;
 
 const worstOf = ({ worst }: Reach): WindowLeft => ({ worstTarget: worst?.worstTarget ?? null, offRatio: worst?.offRatio ?? null });

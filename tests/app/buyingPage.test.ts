@@ -77,7 +77,7 @@ test('three materials: two equal plans; the 14 is added, L5 becomes exact, and o
   expect(await text('.plan')).toContain('alone it adds L5 laminating resin; without it L5 laminating resin would be lost');
   expect(await text('.plan')).toContain('L5 laminating resin5 : 1exact inside14 to 35');
   await page.getByRole('button', { name: 'Add these to the rack 08B 14\u00A0T' }).click();
-  await expect.poll(() => text('[data-material="l5"]')).toContain('5 : 1exact inside14 to 35');
+  await expect.poll(() => text('[data-material="l5"]')).toContain('5 : 1exact inside−1.30 to +1.30 % inside with margin14 to 35');
   expect(await text('.buying')).toContain('plan again');
   await page.keyboard.press('Alt+1');
   await expect
@@ -105,6 +105,31 @@ test('of materials that are not ticked nothing is asked, and the whole window ma
   await plan();
   await expect.poll(() => text('.plans')).toContain('1 wheel, the fewest, brings every ratio from 1 to 4.5 : 1 within ± 1.50 %; one plan.');
   expect(await page.locator('.plan').getAttribute('data-plan')).toBe('08B 36\u00A0T');
+});
+
+test('plans are kept while other pages are looked at, with their machine, and say when they no longer hold', async () => {
+  await opened();
+  await teeth().fill('13-40');
+  await plan();
+  await expect.poll(() => page.locator('.plan').count()).toBe(2);
+  await page.keyboard.press('Alt+3');
+  await page.locator('[data-rank]').first().waitFor();
+  await page.keyboard.press('Alt+4');
+  await expect.poll(() => page.locator('.plan').count()).toBe(2);
+  await expect.poll(() => text('.said')).toContain('191 ratios');
+  expect(await text('.buying')).not.toContain('plan again');
+  await page.keyboard.press('Alt+1');
+  const machine = page.getByRole('combobox', { name: /^machine/i }).first();
+  await machine.selectOption({ index: 1 });
+  await page.keyboard.press('Alt+4');
+  await expect.poll(() => text('.whose')).toContain('Bench 2');
+  expect(await page.locator('.plan').count()).toBe(0);
+  await page.keyboard.press('Alt+1');
+  await machine.selectOption({ index: 0 });
+  await page.locator('[data-place="machines.0.B.pumps.0.displacement"]').first().fill('6.1');
+  await page.keyboard.press('Alt+4');
+  await expect.poll(() => page.locator('.plan').count()).toBe(2);
+  expect(await text('.buying')).toContain('Something has changed since this was planned: plan again.');
 });
 
 test('what takes long shows how far it is, holds up nothing, and is cancelled; then it can be asked for again', async () => {

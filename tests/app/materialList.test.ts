@@ -97,7 +97,7 @@ test('thirty pasted, one row mended, added in one step, tabled, saved as CSV, co
   });
   expect(table.map((row) => [row[0], row[at('teeth driver to driven')]])).toEqual(expected);
   expect(
-    await rows.evaluateAll((found) => found.map((row) => [row.querySelector('th')?.textContent, row.children[5]?.textContent])),
+    await rows.evaluateAll((found) => found.map((row) => [row.querySelector('th')?.textContent, row.children[6]?.textContent])),
   ).toEqual(expected);
   // E12, U40 and L5 of the invented example, worked out apart from the program.
   expect(table.slice(0, 1).map((row) => row.slice(6, 11))).toEqual([['50A : 23B', '2.173913', '-0.0747', 'B-lean', 'inside']]);

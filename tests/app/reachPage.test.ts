@@ -53,7 +53,7 @@ test('materials stand as flags, with limits and best option, and in a table', as
   expect(await page.locator('[data-flag="e12"] .limit').count()).toBe(2);
   expect(await page.locator('[data-flag="e12"] .best').count()).toBe(1);
   const e12 = ((await page.locator('[data-material="e12"]').textContent()) ?? '').replaceAll('\u00A0', ' ');
-  expect(e12).toContain('50 : 23 = 2.17390.07 % B-lean inside23 to 25');
+  expect(e12).toContain('50 : 23 = 2.17390.07 % B-lean inside−1.76 to +1.61 % inside with margin23 to 25');
   expect(await page.locator('[data-words="l5"]').textContent()).toContain('7.14\u00A0% B-rich, outside');
 });
 
@@ -118,6 +118,45 @@ test('the window stays while other pages are looked at, and belongs to the machi
   await expect.poll(said).toContain('from 1 to 5 : 1');
   expect(await said()).not.toContain('191 ratios');
   expect(await page.locator('.whose').textContent()).toContain('Bench 2');
+});
+
+test('an answer that comes while the cursor is in an end of the window waits until it has left', async () => {
+  app = await launch(browser);
+  page = app.page;
+  await openDemo(page);
+  await page.keyboard.press('Alt+1');
+  // half of what it was, so that ratios twice as large come within reach
+  await page.locator('[data-place="machines.0.B.pumps.0.displacement"]').first().fill('3');
+  await page.keyboard.press('Alt+4');
+  await expect.poll(said).toContain('the largest 28 : 3');
+  await high().focus();
+  expect(await high().inputValue()).toBe('10');
+  app.menuClick('Edit', 'Undo');
+  await expect.poll(said).toContain('the largest 14 : 3');
+  expect(await high().inputValue()).toBe('10');
+  await page.keyboard.press('Tab');
+  expect(await high().inputValue()).toBe('5');
+  await high().focus();
+  await page.keyboard.press('End');
+  await page.keyboard.press('Backspace');
+  await page.keyboard.type('x');
+  app.menuClick('Edit', 'Redo');
+  await expect.poll(said).toContain('the largest 28 : 3');
+  await page.keyboard.press('Tab');
+  // what cannot be read is not lost
+  expect(await high().inputValue()).toBe('x');
+  await high().fill('7');
+  await expect.poll(said).toContain('to 7 : 1 by volume');
+});
+
+test('at 320 px the words beneath the ratio band lie within the window and apart', async () => {
+  await opened();
+  await page.setViewportSize({ width: 320, height: 700 });
+  const words = page.locator('.band .key span').filter({ hasText: /./ });
+  const boxes = await words.evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
+  expect(boxes.length).toBe(2);
+  for (const { left, right } of boxes) expect([left >= 0, right <= 320]).toEqual([true, true]);
+  expect(boxes[1]?.top).toBeGreaterThanOrEqual(boxes[0]?.bottom ?? Number.NaN);
 });
 
 test('at 320 px only the tables scroll sideways', async () => {

@@ -347,7 +347,10 @@ export const RULES = {
     checklist: [],
     async holds(app) {
       const second = await start(app.stage.browser, { ...app.stage.choices, secondInstance: true });
-      expect(second.stage.log).toContainEqual(['quit']);
+      const gaveWay = second.stage.log.some(([what]) => what === 'quit');
+      // A window that should not be is waited for before it is closed: it is still being opened.
+      if (!gaveWay) await (await second.standIn.shown).end();
+      expect(gaveWay).toBe(true);
       expect([...second.standIn.windows]).toEqual([]);
     },
   },

@@ -31,7 +31,7 @@ test('one wheel serves all three materials, by two equal plans; exit 0', () => {
   expect([ran.exit, ran.err]).toEqual([0, '']);
   expect(ran.out).toMatch(/^0 +2 of 3 +1$/m);
   expect(ran.out).toMatch(/^1 +3 of 3 +2$/m);
-  expect(ran.out).toContain('buy 1 of 08B, 14 teeth, bore 25.00 mm: alone adds L5 laminating resin');
+  expect(ran.out).toContain('buy 08B 14 T, bore 25.00 mm: alone it adds L5 laminating resin');
   expect(ran.out).toMatch(/^ {2}L5 laminating resin +15 to 37 +74 : 15 +1\.351 % B-rich +inside/m);
 });
 test('the same in JSON', () => {
@@ -86,9 +86,9 @@ test('exit 2 where flags are wrong, all of it said', () => {
 test('a window of ratios in place of materials: the one wheel that does, and what shows that none is not enough', () => {
   const ran = ratiowright(...demo, '--window', '1:4.5', '--tolerance', '1.5');
   expect([ran.exit, ran.err]).toEqual([0, '']);
-  expect(ran.out).toMatch(/^Fewest wheels: 1\n {2}08B, 36 teeth, bore 25\.00 mm\nFewer cannot serve all of these: .+\.$/m);
+  expect(ran.out).toMatch(/^Fewest wheels: 1\n {2}08B 36 T, bore 25\.00 mm\nFewer cannot serve all of these: .+\.$/m);
   expect(ran.out).toMatch(/^0 +2\.857 % +4\.5000 : 1 +1$/m);
-  expect(ran.out).toMatch(/^1 +1\.449 % +4\.0580 : 1 +1 +08B, 36 teeth, bore 25\.00 mm$/m);
+  expect(ran.out).toMatch(/^1 +1\.449 % +4\.0580 : 1 +1 +08B 36 T, bore 25\.00 mm$/m);
   const json: unknown = JSON.parse(ratiowright(...demo, '--window', '1:4.5', '--tolerance', '1.5', '--json').out);
   expect(json).toMatchObject({
     levels: [
@@ -120,7 +120,9 @@ test('another pump is a part to buy, with a price of its own (invented example)'
   expect([ran.exit, ran.err]).toEqual([0, '']);
   expect(ran.out).toContain('Each pump that a side may carry and that is not fitted is one part to buy.');
   expect(ran.out).toMatch(/^1 +1 of 1 +2$/m);
-  expect(ran.out).toContain('buy pump Spare for side B, 5.600 cc/rev: alone adds L5 laminating resin');
+  expect(ran.out).toContain('buy pump B Spare, 5.600 cc/rev: alone it adds L5 laminating resin');
+  // the teeth alone would make 14 : 3
+  expect(ran.out).toMatch(/^ {2}L5 laminating resin +15 to 35; pump B Spare +5 : 1 +exact +inside/m);
   const json = JSON.parse(ratiowright(...call, '--any-pump', '--prices', '14=20', '--pump-prices', 'spare=19.50', '--json').out) as BuyJson;
   expect(
     json.fewest.plans.map(({ buy, buyPumps }) => [buy.map(({ teeth }) => teeth), buyPumps.map(({ side, pump }) => [side, pump.id])]),
@@ -140,4 +142,35 @@ test('another pump is a part to buy, with a price of its own (invented example)'
   for (const words of ['--pump-prices takes pumps', '--pump-prices needs --any-pump', '--pump-prices needs --prices'])
     expect(flags.err).toContain(words);
   rmSync(folder, { recursive: true });
+});
+
+test('a window asks no limits of a material', () => {
+  const file = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-buy-')), 'bare.ratiowright');
+  writeFileSync(file, demoWith(...[0, 1, 2].map((material) => [['materials', material, 'limits'], undefined] as const)));
+  const window = ['--machine', 'bench-1', '--teeth', '13-40', '--window', '1:5'] as const;
+  const ran = ratiowright('buy', file, ...window);
+  expect([ran.exit, ran.err]).toEqual([0, '']);
+  expect(ran.out).toBe(ratiowright('buy', 'demo.ratiowright', ...window).out);
+});
+test('where no wheel may change, what no purchase serves is still told', () => {
+  const file = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-buy-')), 'fixed.ratiowright');
+  const slot = (end: string) => ['machines', 0, 'stages', 0, end, 'mayChange'] as const;
+  writeFileSync(file, demoWith([slot('driver'), false], [slot('driven'), false]));
+  const ran = ratiowright('buy', file, '--machine', 'bench-1', '--teeth', '13-40', '--window', '2:3', '--tolerance', '1');
+  expect([ran.exit, ran.err]).toEqual([1, '']);
+  // 21 to 30 teeth with 12 and 6 cc/rev make 20 : 7 and nothing else, which is furthest from 2 : 1
+  expect(ran.out).toContain('They cannot serve all of these: 2.0000 : 1.');
+});
+
+test('more parts than there is room for are not passed over in silence', () => {
+  const wish = ['--machine', 'bench-1', '--teeth', '13-60', '--most', '8'] as const;
+  const short = 'Plans of more than 5 wheels were not looked at: they are too many.';
+  const window = ratiowright('buy', 'demo.ratiowright', ...wish, '--window', '2:3', '--tolerance', '1');
+  expect([window.exit, window.out.split('\n').includes(short)]).toEqual([1, true]);
+  const file = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-buy-')), 'tight.ratiowright');
+  writeFileSync(file, demoWith([['materials', 0, 'limits'], { definition: '% of B per A', low: '-0.01', high: '0.01' }]));
+  const e12 = ratiowright('buy', file, ...wish, '--materials', 'e12');
+  expect([e12.exit, e12.out.split('\n').includes(short)]).toEqual([1, true]);
+  expect(e12.out).toContain('Nothing is served; with what is at hand:');
+  expect(e12.out).not.toContain('Nothing need be bought');
 });

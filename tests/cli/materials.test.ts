@@ -72,7 +72,7 @@ test('--materials-csv stands in for the materials of the file: reach, buy and qu
   const buy = ratiowright('buy', ...bench, '--teeth', '13-40', '--materials-csv', LIST);
   expect([buy.exit, buy.err]).toEqual([0, '']);
   expect(buy.out).toContain('Fewest wheels, whatever they cost: 1');
-  expect(buy.out).toMatch(/14 teeth, bore 25\.00 mm: alone adds L5; without it L5 would be lost/);
+  expect(buy.out).toMatch(/08B 14 T, bore 25\.00 mm: alone it adds L5; without it L5 would be lost/);
   const quote = ratiowright('quote', ...bench, '--window', '1:5', '--materials-csv', LIST);
   expect([quote.exit, quote.err]).toEqual([0, '']);
   expect(quote.out).toMatch(/^E12\b.*23 to 25/m);

@@ -1,9 +1,10 @@
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { quoteLines } from '../../core/src/sheet/quoteLines.ts';
 import { quoted } from '../core/quote/demoQuote.ts';
+import { demoWith } from '../file/shop.ts';
 import { ratiowright } from './run.ts';
 
 const demo = ['quote', 'demo.ratiowright', '--machine', 'bench-1', '--number', '0031', '--date', '2026-11-24'] as const;
@@ -46,4 +47,23 @@ test('without a window, or with a page that cannot be written, it says so and ex
   const ran = ratiowright(...demo, '--window', '1:5', '--out', path.join(os.tmpdir(), 'no such folder', 'quote.html'));
   expect(ran.exit).toBe(2);
   expect(ran.err).toContain('cannot be written');
+});
+
+test('a material that is not complete is named, and ratios by weight are counted for the first that is', () => {
+  const list = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-quote-')), 'list.csv');
+  const head = 'name,ratio,basis,limits,density A g/cm3,density B g/cm3';
+  writeFileSync(list, [head, 'Gamma,100:30,weight,,,', 'Alpha,2:1,weight,,1.2,1.0'].join('\n'));
+  const ran = ratiowright(...demo, '--window', '1:5', '--materials-csv', list);
+  expect(ran.exit).toBe(0);
+  expect(ran.out).toContain('\nNot complete in the shop file, and so not on this page: Gamma.\n');
+  expect(ran.out).toMatch(/^The same by weight .* for Alpha$/m);
+});
+test('a pump that is not the one fitted stands beside the teeth (invented example)', () => {
+  const file = path.join(mkdtempSync(path.join(os.tmpdir(), 'ratiowright-quote-')), 'pumps.ratiowright');
+  // 12 over 3 cc/rev times 30 over 24 teeth is 5 : 1
+  const spare = { id: 'pb3', name: 'PB3', displacement: { value: '3', unit: 'cc/rev' } };
+  writeFileSync(file, demoWith([['machines', 0, 'B', 'pumps', 1], spare], [['machines', 0, 'search'], { wheels: 'rack', anyPump: true }]));
+  const call = [file, '--machine', 'bench-1'] as const;
+  for (const ran of [ratiowright('quote', ...call, '--window', '1:5'), ratiowright('reach', ...call, '--best')])
+    expect(ran.out).toMatch(/^L5 laminating resin .* 5 : 1 .*24 to 30; pump B PB3/m);
 });

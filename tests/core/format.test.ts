@@ -5,6 +5,7 @@ import {
   fixed,
   lengthText,
   offRatioText,
+  percentText,
   quantity,
   ratioText,
   type Say,
@@ -183,6 +184,17 @@ describe('an off-ratio is said with its side, and reads as nothing only when it 
         expect(offRatioText(new Fraction(n, d), metric, places).replace('\u00A0', ' ')).toMatch(wanted);
       }),
     );
+  });
+});
+
+describe('a share in per cent', () => {
+  it.each([
+    ['0', '0.00\u00A0%'],
+    ['0.0323', '3.23\u00A0%'],
+    ['0.000049', '0.0049\u00A0%'],
+    ['0.00000028', '0.000028\u00A0%'],
+  ])('%s reads as %s, and as nothing only where it is nothing [arithmetic]', (share, wanted) => {
+    expect(percentText(fraction(share), metric)).toBe(wanted);
   });
 });
 

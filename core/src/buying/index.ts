@@ -1,5 +1,6 @@
 export { bestLevel } from './bestLevel.ts';
 export type { CheapestPlans } from './cheapest.ts';
+export { type CountedWheel, counted, nameOfWheel } from './counted.ts';
 export { type GapCloser, type GapClosers, gapClosers } from './gapClosers.ts';
 export { type LaidBuying, layBuying } from './layBuying.ts';
 export { type BoughtOption, type LaidPlan, layPlan, optionsWith } from './optionsWith.ts';

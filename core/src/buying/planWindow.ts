@@ -34,20 +34,23 @@ export interface WindowBuying {
 export function planWindow(plan: Plan, window: RatioWindow, wish: Omit<BuyingWish, 'priceOf'>, hooks: Hooks = {}): WindowBuying {
   const search = beginWindow(plan, window, wish);
   const mostPurchases = search.sets.most;
-  let before: LevelFound | null = null;
+  let proof: readonly WindowTarget[] = [];
   for (let size = 0; size <= mostPurchases; size++) {
     const level = allowed(
       search,
       size,
-      before?.targets ?? spreadOver(window),
+      size === 0 ? spreadOver(window) : proof,
       partOf(hooks, size / (mostPurchases + 1), 1 / (mostPurchases + 1)),
     );
-    if (level.planCount > 0)
-      return { fewestPurchases: size, ...inWords(search, level), mostPurchases, proofRatios: wantedRatios(before?.targets ?? []) };
-    before = level;
+    if (level.planCount > 0) return { fewestPurchases: size, ...inWords(search, level), mostPurchases, proofRatios: wantedRatios(proof) };
+    proof = proofOf(level, proof);
   }
-  return { fewestPurchases: null, plans: [], planPumps: [], more: false, mostPurchases, proofRatios: wantedRatios(before?.targets ?? []) };
+  return { fewestPurchases: null, plans: [], planPumps: [], more: false, mostPurchases, proofRatios: wantedRatios(proof) };
 }
+
+/** Targets that no plan of so many parts serves; where nothing more can be bought they are those of fewer. */
+export const proofOf = ({ targets }: LevelFound, ofFewer: readonly WindowTarget[]): readonly WindowTarget[] =>
+  targets.length === 0 ? ofFewer : targets;
 
 /** The plans of so many parts with which the window is within the tolerance. */
 export const allowed = (search: WindowSearch, purchases: number, targets: readonly WindowTarget[], hooks: Hooks): LevelFound =>

@@ -4,7 +4,7 @@ import { type Hooks, partOf } from '../search/index.ts';
 import type { Cap } from './cap.ts';
 import type { Need } from './need.ts';
 import type { SidePump } from './parts.ts';
-import { allowed, inWords, type WindowBuying, wantedRatios } from './planWindow.ts';
+import { allowed, inWords, proofOf, type WindowBuying, wantedRatios } from './planWindow.ts';
 import type { RatioWindow } from './ratioWindow.ts';
 import type { BuyingWish } from './target.ts';
 import type { Wheel } from './wheels.ts';
@@ -71,7 +71,7 @@ export function planWindowLevels(plan: Plan, window: RatioWindow, wish: Omit<Buy
       best = first;
       ({ offRatio, worstTarget } = follow(best));
     }
-    proofs.push(level.targets);
+    proofs.push(proofOf(level, proofs.at(-1) ?? []));
     levels.push({
       purchases: size,
       offRatio,

@@ -45,7 +45,7 @@ function buyableTeeth(plan: Plan, slot: Parameters<typeof mayBuy>[1]): readonly 
 }
 
 /** A bought wheel lying on the rack. */
-export const pieceOf = (wheel: Wheel, index: number): Piece => ({ id: `bought ${index + 1}`, ...wheel, quantity: 1, part: '', place: '' });
+const pieceOf = (wheel: Wheel, index: number): Piece => ({ id: `bought ${index + 1}`, ...wheel, quantity: 1, part: '', place: '' });
 
 /** The same machine with these wheels on its rack, and nothing more to buy. */
 export const withWheels = (plan: Plan, wheels: readonly Wheel[]): Plan => ({

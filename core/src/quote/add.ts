@@ -6,7 +6,7 @@ import type { Hooks } from '../search/index.ts';
 import { clip } from '../sheet/paperText.ts';
 
 /** More wheels than this are a new rack, not an addition to one. */
-export const MOST_ADDED = 2;
+const MOST_ADDED = 2;
 /** So many equal choices are told; of more, how many there are. */
 const TOLD = 4;
 /** So many materials are named in one sentence. */

@@ -8,6 +8,7 @@ import { fittedPumps } from '../train.ts';
 /** What is not given is named as often as this; of more, how many there are. */
 const NAMED = 5;
 const WHAT_LENGTH = 60;
+const NAME_LENGTH = 28;
 
 const WHEELS: Readonly<Record<Plan['choice']['wheels'], string>> = {
   rack: 'those on the rack and on the machine',
@@ -18,9 +19,10 @@ const WHEELS: Readonly<Record<Plan['choice']['wheels'], string>> = {
 /**
  * What a quote rests on, in sentences: pumps, wheels, what may change, and what is not known.
  *
+ * @param incomplete  names of the materials that lack something
  * @source our choice of words
  */
-export function assumptions(plan: Plan, materials: readonly MaterialReach[], say: Say): readonly string[] {
+export function assumptions(plan: Plan, materials: readonly MaterialReach[], incomplete: readonly string[], say: Say): readonly string[] {
   const { choice } = plan;
   const measured = SIDES.some((side) => fittedPumps(plan)[side].asMeasured);
   const open = plan.stages.filter((stage) => stage.open);
@@ -33,6 +35,7 @@ export function assumptions(plan: Plan, materials: readonly MaterialReach[], say
     open.length === 0 ? 'No stage may change.' : `Stages that may change: ${open.map(stageText).join('; ')}.`,
     'A ratio counts only where it can be built: chain length and centre, guard, bores, teeth of each slot, quantities.',
     ...notInTheWorstCase(materials),
+    ...notOnThePage(incomplete),
     'Holds for the machine, the rack and the materials as they stand in the shop file on the date above.',
   ];
 }
@@ -45,6 +48,13 @@ function pumpsText(plan: Plan, say: Say): string {
 }
 
 const stageText = ({ name, size }: Stage): string => `${shortName(name)}, ${size}`;
+
+function notOnThePage(incomplete: readonly string[]): readonly string[] {
+  if (incomplete.length === 0) return [];
+  const rest = incomplete.length > NAMED ? `, and ${incomplete.length - NAMED} more` : '';
+  const names = incomplete.slice(0, NAMED).map((name) => clip(name, NAME_LENGTH));
+  return [`Not complete in the shop file, and so not on this page: ${names.join(', ')}${rest}.`];
+}
 
 /** What is not given for all of them stands without a count. */
 function notInTheWorstCase(materials: readonly MaterialReach[]): readonly string[] {

@@ -27,6 +27,8 @@ export interface AboutQuote {
   readonly note: string;
   readonly file: string;
   readonly say: Say;
+  /** Materials that lack something, by name: they are not in the table. */
+  readonly incomplete: readonly string[];
   /** Sentences of `quoteAdd`; none where nothing is known of it. */
   readonly add: readonly string[];
 }
@@ -90,7 +92,7 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
     materials: materialTable(rows),
     definitions: [OFF_RATIO_DEFINITION, ...(rows.length === 0 ? [] : [WORST_CASE])],
     add: about.add,
-    assumptions: assumptions(plan, rows, say),
+    assumptions: assumptions(plan, rows, about.incomplete, say),
     signatures: [
       'Prepared by, date',
       customer === '' ? 'For (customer); read, date' : 'Read by the customer, date',

@@ -14,6 +14,8 @@ export interface EntryProps {
   readonly also?: readonly Place[] | undefined;
   /** The text that stands for the value in the file; empty where it is not given. */
   readonly text: string;
+  /** The text is that of an answer, which comes at whatever moment: while the cursor is in the box it waits. */
+  readonly answered?: boolean;
   /** Reads a text as it is typed, and keeps it where it can be read. Empty text clears the value where that is allowed. */
   readonly take: (text: string) => EntryReading;
   readonly hint?: string | undefined;
@@ -34,15 +36,18 @@ export function Entry(props: EntryProps) {
   const [text, setText] = createSignal(props.text);
   const [trouble, setTrouble] = createSignal<string | null>(null);
   const [reading, setReading] = createSignal<string | undefined>();
+  const follow = () => {
+    if (props.text === text()) return;
+    setText(props.text);
+    setTrouble(null);
+    setReading(undefined);
+  };
   // Undo, or another field, may change the value: then the box follows, unless it is what was just typed.
   createEffect(
     on(
       () => props.text,
-      (next) => {
-        if (next === text()) return;
-        setText(next);
-        setTrouble(null);
-        setReading(undefined);
+      () => {
+        if (!props.answered || document.activeElement?.id !== id) follow();
       },
       { defer: true },
     ),
@@ -79,7 +84,11 @@ export function Entry(props: EntryProps) {
         aria-describedby={`${id}-hint`}
         onInput={(event) => take(event.currentTarget.value)}
         onKeyDown={step}
-        onBlur={() => app.shop.pause()}
+        onBlur={() => {
+          app.shop.pause();
+          // What cannot be read stays, so that it can be mended.
+          if (props.answered && !trouble()) follow();
+        }}
       />
       <Show when={reading()}>
         <output class="reading" for={id}>

@@ -1,14 +1,11 @@
 import { For, Show } from 'solid-js';
-import type { Band, Span, Spot } from '../../../core/src/band.ts';
+import type { Band, Spot } from '../../../core/src/band.ts';
 import type { Budget } from '../../../core/src/budget.ts';
 import { asSheetCounts, fixed, offRatioText, type PlannedOption, ratioText, signed } from '../../../core/src/index.ts';
 import { worstRangeText } from '../../../core/src/optionWords.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { useApp } from '../state/app.ts';
-
-const RULE_TOP = 34;
-const RULE_FOOT = 62;
-const MIDDLE = (RULE_TOP + RULE_FOOT) / 2;
+import { Pointer, RULE_FOOT, RULE_TOP, Whisker } from './RuleMarks.tsx';
 
 /** One log scale of the ratio by volume above, as the sheet counts beneath; every option a tick, the worst case of the chosen a whisker. */
 export function Rule(props: { readonly scale: Band; readonly listed: readonly PlannedOption[]; readonly worst: Budget | null }) {
@@ -29,77 +26,80 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
     return limits === null || limits === undefined ? '' : `${signed(limits[which].mul(whole(100)), 2, app.say())} %`;
   };
   return (
-    <svg class="rule" width="100%" height="98" role="img" aria-label={sentence()}>
-      <Show when={props.scale.limits}>
-        {(limits) => (
-          <>
-            <rect
-              class="win"
-              x={percent(limits().from)}
-              y={RULE_TOP}
-              width={`${limits().to.at - limits().from.at}%`}
-              height={RULE_FOOT - RULE_TOP}
-            />
-            <For each={[['high', limits().from] as const, ['low', limits().to] as const]}>
-              {([which, spot]) => (
-                <>
-                  <line class="limit" x1={percent(spot)} x2={percent(spot)} y1="16" y2={RULE_FOOT} />
-                  <text class="m f" x={percent(spot)} y="12">
-                    {limitText(which)}
-                  </text>
-                </>
-              )}
-            </For>
-          </>
-        )}
-      </Show>
-      <line class="sl" x1="0" x2="100%" y1={RULE_TOP} y2={RULE_TOP} />
-      <line class="sl" x1="0" x2="100%" y1={RULE_FOOT} y2={RULE_FOOT} />
-      <For each={props.scale.above}>
-        {(mark) => (
-          <>
-            <line class="sf" x1={`${mark.at}%`} x2={`${mark.at}%`} y1={RULE_TOP} y2={RULE_TOP - 5} />
-            <text class="m f" x={`${mark.at}%`} y={RULE_TOP - 8}>
-              {fixed(mark.value, mark.places, app.say())}
-            </text>
-          </>
-        )}
-      </For>
-      <For each={props.scale.below}>
-        {(mark) => (
-          <>
-            <line class="sf" x1={`${mark.at}%`} x2={`${mark.at}%`} y1={RULE_FOOT} y2={RULE_FOOT + 5} />
-            <text class="m f" x={`${mark.at}%`} y={RULE_FOOT + 17}>
-              {fixed(mark.value, mark.places, app.say())}
-            </text>
-          </>
-        )}
-      </For>
-      <For each={props.listed}>
-        {(option) => {
-          const spot = props.scale.spotOf(option);
-          return (
-            <Show when={spot.beyond === null}>
-              <line class="tick" x1={percent(spot)} x2={percent(spot)} y1={RULE_TOP + 6} y2={RULE_FOOT - 6} />
-            </Show>
-          );
-        }}
-      </For>
-      <line class="wanted" x1={percent(props.scale.wanted)} x2={percent(props.scale.wanted)} y1="16" y2={RULE_FOOT} />
-      <text class="m" x={percent(props.scale.wanted)} y="12">
-        wanted
-      </text>
-      <Show when={props.worst}>{(budget) => <Whisker span={props.scale.spanOf(budget().from.value, budget().to.value)} />}</Show>
-      <Pointer spot={fittedSpot()} />
-      <Pointer spot={chosenSpot()} solid />
-      <text class="f" x="0" y="95">
-        above: A : B by volume · below: B per 100 A by {app.solution.answered()?.plan.mix.sheet.basis} · more B to the left · solid: chosen,
-        with its worst case; hollow: fitted
-      </text>
-      <text class="e" x="100%" y="95">
-        {beyond()}
-      </text>
-    </svg>
+    <>
+      <svg class="rule" width="100%" height="82" role="img" aria-label={sentence()}>
+        <Show when={props.scale.limits}>
+          {(limits) => (
+            <>
+              <rect
+                class="win"
+                x={percent(limits().from)}
+                y={RULE_TOP}
+                width={`${limits().to.at - limits().from.at}%`}
+                height={RULE_FOOT - RULE_TOP}
+              />
+              <For each={[['high', limits().from] as const, ['low', limits().to] as const]}>
+                {([which, spot]) => (
+                  <>
+                    <line class="limit" x1={percent(spot)} x2={percent(spot)} y1="16" y2={RULE_FOOT} />
+                    <text class="m f" x={percent(spot)} y="12">
+                      {limitText(which)}
+                    </text>
+                  </>
+                )}
+              </For>
+            </>
+          )}
+        </Show>
+        <line class="sl" x1="0" x2="100%" y1={RULE_TOP} y2={RULE_TOP} />
+        <line class="sl" x1="0" x2="100%" y1={RULE_FOOT} y2={RULE_FOOT} />
+        <For each={props.scale.above}>
+          {(mark) => (
+            <>
+              <line class="sf" x1={`${mark.at}%`} x2={`${mark.at}%`} y1={RULE_TOP} y2={RULE_TOP - 5} />
+              <text class="m f" x={`${mark.at}%`} y={RULE_TOP - 8}>
+                {fixed(mark.value, mark.places, app.say())}
+              </text>
+            </>
+          )}
+        </For>
+        <For each={props.scale.below}>
+          {(mark) => (
+            <>
+              <line class="sf" x1={`${mark.at}%`} x2={`${mark.at}%`} y1={RULE_FOOT} y2={RULE_FOOT + 5} />
+              <text class="m f" x={`${mark.at}%`} y={RULE_FOOT + 17}>
+                {fixed(mark.value, mark.places, app.say())}
+              </text>
+            </>
+          )}
+        </For>
+        <For each={props.listed}>
+          {(option) => {
+            const spot = props.scale.spotOf(option);
+            return (
+              <Show when={spot.beyond === null}>
+                <line class="tick" x1={percent(spot)} x2={percent(spot)} y1={RULE_TOP + 6} y2={RULE_FOOT - 6} />
+              </Show>
+            );
+          }}
+        </For>
+        <line class="wanted" x1={percent(props.scale.wanted)} x2={percent(props.scale.wanted)} y1="16" y2={RULE_FOOT} />
+        <text class="m" x={percent(props.scale.wanted)} y="12">
+          wanted
+        </text>
+        <Show when={props.worst}>{(budget) => <Whisker span={props.scale.spanOf(budget().from.value, budget().to.value)} />}</Show>
+        <Pointer spot={fittedSpot()} />
+        <Pointer spot={chosenSpot()} solid />
+      </svg>
+      {/* Not drawn: on a narrow window it takes several lines. */}
+      <p class="key">
+        <span>
+          above: A : B by volume · below: B per 100 A by {app.solution.answered()?.plan.mix.sheet.basis} · more B to the left · solid:
+          chosen, with its worst case; hollow: fitted
+        </span>
+        <span>{beyond()}</span>
+      </p>
+    </>
   );
   function beyond(): string {
     const spots = [['fitted', fittedSpot()] as const, ['chosen', chosenSpot()] as const];
@@ -113,38 +113,4 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
     const chosen = app.solution.chosen();
     return chosen === null ? null : props.scale.spotOf(chosen);
   }
-}
-
-/** Chosen: a solid bar; fitted: a hollow one. What lies beyond the rule is said in words beneath it. */
-function Pointer(props: { readonly spot: Spot | null; readonly solid?: boolean }) {
-  return (
-    <Show when={props.spot?.beyond === null && props.spot}>
-      {(spot) => (
-        <rect
-          class={props.solid ? 'bar solid' : 'bar hollow'}
-          x={`${spot().at}%`}
-          y={RULE_TOP + 2}
-          width="5"
-          height={RULE_FOOT - RULE_TOP - 4}
-          transform="translate(-2.5 0)"
-        />
-      )}
-    </Show>
-  );
-}
-
-/** From one end of the worst case to the other, with a stop at each end that lies on the rule. */
-function Whisker(props: { readonly span: Span }) {
-  return (
-    <g class="whisker">
-      <line x1={`${props.span.from.at}%`} x2={`${props.span.to.at}%`} y1={MIDDLE} y2={MIDDLE} />
-      <For each={[props.span.from, props.span.to]}>
-        {(spot) => (
-          <Show when={spot.beyond === null}>
-            <line x1={`${spot.at}%`} x2={`${spot.at}%`} y1={MIDDLE - 7} y2={MIDDLE + 7} />
-          </Show>
-        )}
-      </For>
-    </g>
-  );
 }

@@ -1,6 +1,7 @@
 import { createContext, createSignal, useContext } from 'solid-js';
 import { type Place, placeText, readShopFile, type Say, type Selection, type ShopFile } from '../../../core/src/index.ts';
 import type { Host, Paper } from '../host/host.ts';
+import type { KeptPlans } from './buying.ts';
 import { createShopStore, type ShopStore } from './shopStore.ts';
 import { createSolution, type Solution } from './solution.ts';
 
@@ -76,6 +77,9 @@ export interface App {
   readonly askReach: (asked: ReachAsked) => void;
   readonly buyAsked: () => BuyAsked;
   readonly askBuy: (asked: BuyAsked) => void;
+  /** Purchases as planned last, by the id of their machine. */
+  readonly purchases: () => ReadonlyMap<string, KeptPlans>;
+  readonly keepPurchases: (plans: ReadonlyMap<string, KeptPlans>) => void;
   readonly quoteAsked: () => QuoteAsked;
   readonly askQuote: (asked: QuoteAsked) => void;
   /** Prints what stands on the page, where that is no change sheet; null where it is. */
@@ -106,6 +110,7 @@ export function useApp(): App {
 
 /** Two per cent is what most data sheets allow. */
 const REACH: ReachAsked = { low: '', high: '', tolerance: '2' };
+const NO_PLANS: ReadonlyMap<string, KeptPlans> = new Map();
 const QUOTE: QuoteAsked = { customer: '', note: '', days: '' };
 
 const BUY: BuyAsked = { whole: false, without: [], most: 3, teeth: '' };
@@ -124,6 +129,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [material, pickMaterial] = createSignal(0);
   const [reachAsked, askReach] = createSignal(REACH);
   const [buyAsked, askBuy] = createSignal(BUY);
+  const [purchases, keepPurchases] = createSignal(NO_PLANS);
   const [quoteAsked, askQuote] = createSignal(QUOTE);
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
@@ -161,6 +167,8 @@ export function createApp(host: Host, files: PageFiles): App {
     askReach: (asked) => void askReach(asked),
     buyAsked,
     askBuy: (asked) => void askBuy(asked),
+    purchases,
+    keepPurchases: (plans) => void keepPurchases(plans),
     quoteAsked,
     askQuote: (asked) => void askQuote(asked),
     ownPrint,
@@ -216,6 +224,7 @@ export function createApp(host: Host, files: PageFiles): App {
     pickMaterial(0);
     askReach(REACH);
     askBuy(BUY);
+    keepPurchases(NO_PLANS);
     askQuote(QUOTE);
     // A file with holes opens where they are filled.
     void show(solution.plan()?.ok ? 'options' : 'machine');

@@ -10,10 +10,13 @@ import type { ReachState, ShopMaterial } from './reach.ts';
 import { revived } from './revive.ts';
 
 /** Plans of purchases with what they were made for; they stay in sight when that has changed. */
-export type FoundPlans = { readonly plan: Plan } & (
+export type FoundPlans = { readonly plan: Plan; readonly most: number } & (
   | { readonly kind: 'materials'; readonly materials: readonly ShopMaterial[]; readonly plans: MaterialPlans }
   | { readonly kind: 'window'; readonly window: WantedWindow; readonly plans: WindowPlans }
 );
+
+/** With the question they answer, by which it is seen whether it has changed. */
+export type KeptPlans = FoundPlans & { readonly asked: string };
 
 /** What to buy so that materials, or a whole window, are within reach; worked out when it is asked for. */
 export interface BuyingState {
@@ -34,7 +37,8 @@ export interface BuyingState {
 export function createBuying(app: App, reach: ReachState, buyable: () => Buyable | null): BuyingState {
   const jobs = makeBuyJobs();
   onCleanup(() => jobs.end());
-  const [found, setFound] = createSignal<(FoundPlans & { readonly asked: string }) | null>(null);
+  // Kept beyond the page: whoever comes back finds them.
+  const found = (): KeptPlans | null => app.purchases().get(app.selection().machine ?? '') ?? null;
   const [progress, setProgress] = createSignal<number | null>(null);
   const limited = createMemo(() => reach.materials().filter(({ plan }) => plan?.mix.limits));
   const ticked = (material: string) => !app.buyAsked().without.includes(material);
@@ -79,14 +83,15 @@ export function createBuying(app: App, reach: ReachState, buyable: () => Buyable
       const [file, may, wanted, materials] = [app.shop.snapshot(), buyable(), asked(), chosen()];
       if (file === null || may?.ok !== true || wanted === null) return;
       const { plan } = may;
+      const keep = (plans: KeptPlans) => app.keepPurchases(new Map(app.purchases()).set(plan.machine.id, plans));
       jobs.plan({ file, selection: app.selection(), say: app.say() });
       setProgress(0);
       const take = (answer: BuyAnswer) => {
         setProgress(null);
-        const of = { plan, asked: name(wanted) };
-        if (answer.kind === 'materials') setFound({ ...of, kind: 'materials', materials, plans: revived(answer.plans) });
+        const of = { plan, most: wanted.wish.most, asked: name(wanted) };
+        if (answer.kind === 'materials') keep({ ...of, kind: 'materials', materials, plans: revived(answer.plans) });
         if (answer.kind === 'window' && wanted.kind === 'window')
-          setFound({ ...of, kind: 'window', window: wanted.window, plans: revived(answer.plans) });
+          keep({ ...of, kind: 'window', window: wanted.window, plans: revived(answer.plans) });
       };
       const fault = (message: string) => {
         setProgress(null);
@@ -97,7 +102,10 @@ export function createBuying(app: App, reach: ReachState, buyable: () => Buyable
     found,
     stale: () => {
       const of = found();
-      return of !== null && (of.plan !== buyablePlan(buyable()) || of.asked !== name(asked()));
+      if (of === null) return false;
+      // The window of a page just opened is known a little later.
+      const isKnown = !app.buyAsked().whole || window() !== null;
+      return of.plan !== buyablePlan(buyable()) || (isKnown && of.asked !== name(asked()));
     },
     progress,
     cancel,

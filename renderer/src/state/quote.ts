@@ -45,6 +45,7 @@ export function createQuote(app: App, reach: ReachState, rows: () => readonly Ma
       note: note.trim(),
       file: app.shop.name,
       say: app.say(),
+      incomplete: reach.materials().flatMap(({ name, plan }) => (plan === null ? [name] : [])),
       add: reach.add() ?? [NOT_YET],
     };
     return readyQuote(found.plan, found.reach, materials(), asked, kept());

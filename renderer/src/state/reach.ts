@@ -28,6 +28,8 @@ export interface ReachState {
   readonly show: (window: ReachWindow) => void;
   /** The window as its fields have it. */
   readonly text: (end: keyof ReachWindow) => string;
+  /** Whether that text is of the last answer, as nothing was typed or dragged. */
+  readonly isAnswered: (end: keyof ReachWindow) => boolean;
   readonly type: (end: keyof ReachWindow, text: string) => string | null;
   /** Back to all that can be built. */
   readonly showAll: () => void;
@@ -151,6 +153,7 @@ export function createReach(app: App): ReachState {
     window: shown,
     show: ({ low, high }) => app.askReach({ ...asked(), low: written(low), high: written(high) }),
     text,
+    isAnswered: (end) => asked()[end] === '',
     type(end, typed) {
       const read = readWindowEnd(typed);
       if (!read.ok) return read.expected;

@@ -11,6 +11,7 @@ import {
   materialsSentences,
   priceSentence,
   priceText,
+  shortText,
   wheelsOf,
   wheelsText,
 } from '../../../core/src/buyWords.ts';
@@ -89,6 +90,14 @@ test('nothing to buy, one material, and what cannot be served', () => {
   ]);
 });
 
+test('what serves nothing is not called nothing to buy, and what was not looked at is said', () => {
+  const never = planBuying(targets(['l5']), { teeth: { from: 20, to: 24 }, mostPurchases: 1 });
+  expect(materialsSentences(never, ['L5'], false)).toEqual(['No plan of up to 1 wheel brings these inside their limits: L5.']);
+  expect(shortText(5, 8, false)).toBe('Plans of more than 5 wheels were not looked at: they are too many.');
+  expect(shortText(1, 2, true)).toBe('Plans of more than 1 part were not looked at: they are too many.');
+  expect(shortText(3, 3, false)).toBeNull();
+});
+
 test('the lowest price, whether it takes as few wheels as can be, and where it cannot be told', () => {
   const priced = planned(['l5'], 3, row('p1', 13, 20, '30.50'), row('p2', 37, 37, '25'));
   expect(plain(priceSentence(priced.found, 'crowns', say))).toBe(
@@ -98,6 +107,15 @@ test('the lowest price, whether it takes as few wheels as can be, and where it c
   expect(priceSentence(unpriced.found, null, say)).toBe('No lowest price: every plan that serves all needs a part without a price.');
   const none = planBuying(targets(['l5']), { teeth: { from: 20, to: 24 }, mostPurchases: 1 });
   expect(priceSentence(none, null, say)).toBe('No lowest price: no plan was found that serves all.');
+});
+
+test('a lowest price that is not proven for every number of parts says how far it is', () => {
+  const { found } = planned(['l5'], 1, row('p1', 14, 14, '30'), row('p2', 37, 37, '25'));
+  if (found.cheapest === null) throw new Error('no price');
+  const short = { ...found, cheapest: { ...found.cheapest, provenUpTo: 3 } };
+  expect(plain(priceSentence(short, 'crowns', say))).toBe(
+    'The lowest price found that serves all is 25.00 crowns, for 1 wheel: 08B 37 T; no plan of up to 3 wheels is cheaper.',
+  );
 });
 
 test('where pumps are bought too, both are parts', () => {

@@ -55,6 +55,7 @@ export function quoted({ machine = 'bench-1', say = metric, customer = '', note 
     note,
     file: 'demo.ratiowright',
     say,
+    incomplete: [],
     add,
   });
 }

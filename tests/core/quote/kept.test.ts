@@ -15,6 +15,7 @@ const ASKED: AskedQuote = {
   note: 'For the second line.',
   file: 'demo.ratiowright',
   say: metric,
+  incomplete: [],
   add: ['With 1 wheel added, all are inside.'],
 };
 const { plan, reach } = demoReach();
@@ -71,7 +72,7 @@ describe('numbers', () => {
     ['another customer', { customer: 'Pellow Moulds' }],
     ['another note', { note: '' }],
     ['another validity', { validDays: null }],
-    ['another answer to what to add', { add: [] }],
+    ['another answer to what to add', { incomplete: [], add: [] }],
     ['inches', { say: { decimal: '.', system: 'inch' } }],
   ])('%s makes the next number', (_, asked) => {
     const next = ready([record], asked);

@@ -139,7 +139,17 @@ describe('whom it is for, a note, and how long it holds', () => {
 
 describe('what stands on the rule is said as it is', () => {
   const { plan, reach } = demoReach();
-  const about = { number: '1', date: '2026-11-24', validUntil: null, customer: '', note: '', file: 'f', say: metric, add: [] };
+  const about = {
+    number: '1',
+    date: '2026-11-24',
+    validUntil: null,
+    customer: '',
+    note: '',
+    file: 'f',
+    say: metric,
+    incomplete: [],
+    add: [],
+  };
   const words = (changed: Partial<Reach>) => {
     const { page } = quoteOf(plan, { ...reach, ...changed }, [], about);
     return `${page.window.split('; ').at(-1)} | ${page.legend.split('.')[0]}`.replaceAll('\u00A0', ' ');

@@ -3,11 +3,10 @@ import { asSheetCounts, fixed, offRatioText } from '../../../../core/src/index.t
 import { offRatio } from '../../../../core/src/mixRatio.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { exactText, ONE, ratioOf } from '../../../../core/src/ratio.ts';
+import { teethText } from '../../../../core/src/teethWords.ts';
 import { useApp } from '../../state/app.ts';
 import type { SentNear } from '../../state/messages.ts';
 import type { Near } from '../../state/tried.ts';
-
-export const teethText = ({ first }: SentNear): string => first.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', ');
 
 /** The nearest ratios that can be built, each with the first option that makes it. */
 export function NearRatios(props: { readonly near: Near; readonly behind: boolean }) {
@@ -63,7 +62,7 @@ export function NearRatios(props: { readonly near: Near; readonly behind: boolea
                     </Show>
                   </td>
                   <td class="num">{row.partsChanged}</td>
-                  <td class="nw">{teethText(row)}</td>
+                  <td class="nw">{teethText(row.first.teeth)}</td>
                   <Show when={pumps()}>
                     <td>{pumpNames(row)}</td>
                   </Show>

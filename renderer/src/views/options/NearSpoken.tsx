@@ -1,11 +1,11 @@
 import { createEffect, createSignal, on, onCleanup } from 'solid-js';
 import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { offRatio } from '../../../../core/src/mixRatio.ts';
+import { mountedText } from '../../../../core/src/mountedWords.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE, ratioOf } from '../../../../core/src/ratio.ts';
 import { useApp } from '../../state/app.ts';
 import type { Near } from '../../state/tried.ts';
-import { teethText } from './NearRatios.tsx';
 
 /** While the slide moves, speaking would only fall behind: the nearest is said once it rests. */
 const RESTS_ms = 700;
@@ -28,11 +28,11 @@ export function NearSpoken(props: { readonly near: Near | null }) {
     </p>
   );
 
-  function nearestText({ text, wanted, rows }: Near): string {
+  function nearestText({ plan, text, wanted, rows }: Near): string {
     const [first] = rows;
     if (first === undefined) return `Nothing can be built near ${text}.`;
     const made = ratioOf(...first.bPerA);
     const place = insideWord(first.inside);
-    return `Nearest to ${text}: ${ratioText(ONE.div(made), app.say())}, ${offRatioText(offRatio(made, wanted), app.say(), 3)}${place === null ? '' : `, ${place}`}, ${teethText(first)}.`;
+    return `Nearest to ${text}: ${ratioText(ONE.div(made), app.say())}, ${offRatioText(offRatio(made, wanted), app.say(), 3)}${place === null ? '' : `, ${place}`}, ${mountedText(plan, first.first)}.`;
   }
 }

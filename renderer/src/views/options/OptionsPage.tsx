@@ -3,6 +3,7 @@ import { Dynamic } from 'solid-js/web';
 import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
+import { teethText } from '../../../../core/src/teethWords.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/options.css';
 import { Head } from './Head.tsx';
@@ -38,7 +39,7 @@ export function OptionsPage() {
   const heard = () => {
     const chosen = app.solution.chosen();
     if (chosen === null) return '';
-    const teeth = chosen.stages.map((stage) => `${stage.teeth.driver} to ${stage.teeth.driven}`).join(', ');
+    const teeth = teethText(chosen.teeth);
     const place = insideWord(chosen.inside);
     return `Chosen: ${teeth}, ${ratioText(ONE.div(chosen.bPerA), app.say())}, ${offRatioText(chosen.offRatio, app.say(), 3)}${place === null ? '' : `, ${place}`}`;
   };

@@ -4,7 +4,7 @@ import type { PlannedOption } from '../../../../core/src/index.ts';
 import { verdictWord } from '../../../../core/src/optionWords.ts';
 import { useApp } from '../../state/app.ts';
 
-const COLOURS = {
+export const VERDICT_COLOURS = {
   'inside with margin': 'good',
   'inside, margin not known': 'faint',
   'inside only nominally': 'warn',
@@ -21,7 +21,7 @@ export function VerdictWord(props: { readonly option: PlannedOption }) {
   return (
     <Show when={verdict}>
       {(of) => (
-        <small class={COLOURS[of()]} title={of()}>
+        <small class={VERDICT_COLOURS[of()]} title={of()}>
           {' '}
           {verdictWord(of())}
         </small>

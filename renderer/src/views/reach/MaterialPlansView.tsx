@@ -1,6 +1,6 @@
 import { createSignal, For, Show } from 'solid-js';
 import { bestLevel, type LaidPlan } from '../../../../core/src/buying/index.ts';
-import { boughtCount, countOf, materialsSentences, priceSentence } from '../../../../core/src/buyWords.ts';
+import { boughtCount, countOf, materialsSentences, priceSentence, shortText } from '../../../../core/src/buyWords.ts';
 import { useApp } from '../../state/app.ts';
 import type { FoundPlans } from '../../state/buying.ts';
 import { PlanBlock } from './PlanBlock.tsx';
@@ -15,11 +15,13 @@ export function MaterialPlansView(props: { readonly found: Found }) {
   const best = () => bestLevel(buying());
   const pumps = () => (best().plans[0]?.pumps ?? null) !== null;
   const priced = () => props.found.plan.prices.length > 0;
+  const short = () => (buying().fewestPurchases === null ? shortText(buying().mostPurchases, props.found.most, pumps()) : null);
   /** Where it takes no more wheels it stands among the fewest, with its price. */
   const cheaper = () => props.found.plans.cheapest.filter((plan) => boughtCount(plan) > best().purchases);
   return (
     <div class="plans">
       <For each={materialsSentences(buying(), names(), pumps())}>{(sentence) => <p>{sentence}</p>}</For>
+      <Show when={short()}>{(words) => <p>{words()}</p>}</Show>
       <Show when={priced()}>
         <p>{priceSentence(buying(), props.found.plan.currency, app.say())}</p>
       </Show>

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import type { ReachState } from '../../state/reach.ts';
+import { VERDICT_COLOURS } from '../options/VerdictWord.tsx';
 import { BestFiles } from './BestFiles.tsx';
 
 /** What the flags of the rule say, as a table: every material of the shop file with the best option this machine has for it. */
@@ -21,6 +22,7 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
             <th scope="col">Limits</th>
             <th scope="col">Best option</th>
             <th scope="col">Off-ratio</th>
+            <th scope="col">In the worst case</th>
             <th scope="col">Teeth</th>
             <th scope="col">Flow of A and B</th>
           </tr>
@@ -34,7 +36,7 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
                 <td class="nw">{row.limits}</td>
                 <Show
                   when={row.best}
-                  fallback={<td colspan="4">{props.reach.best(row.id) === undefined ? 'not known yet' : 'nothing can be built'}</td>}
+                  fallback={<td colspan="5">{props.reach.best(row.id) === undefined ? 'not known yet' : 'nothing can be built'}</td>}
                 >
                   {(best) => (
                     <>
@@ -44,6 +46,10 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
                         <Show when={insideWord(best().inside)}>
                           {(word) => <small class={best().inside === true ? 'good' : 'bad'}> {word()}</small>}
                         </Show>
+                      </td>
+                      <td class="nw">
+                        {best().worstCase ?? 'not known'}
+                        <Show when={best().verdict}>{(verdict) => <small class={VERDICT_COLOURS[verdict()]}> {verdict()}</small>}</Show>
                       </td>
                       <td class="nw">{best().teeth}</td>
                       <td class="nw">{best().flow}</td>

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { type LaidPlan, pricesOf } from '../../../../core/src/buying/index.ts';
 import { boreText, boughtText, gainText, priceText, pumpText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
 import { exactRatioText, offRatioText } from '../../../../core/src/index.ts';
+import { mountedText } from '../../../../core/src/mountedWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { useApp } from '../../state/app.ts';
 import type { FoundPlans } from '../../state/buying.ts';
@@ -38,7 +39,7 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
         <For each={props.laid.pumps ?? []}>
           {(pump) => (
             <li>
-              {pumpText(pump)}: {gainText({ ...pump, quantity: 1 }, names())}
+              {pumpText(pump, app.say())}: {gainText({ ...pump, quantity: 1 }, names())}
             </li>
           )}
         </For>
@@ -70,11 +71,7 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
                           {offRatioText(one().offRatio, app.say())}
                           <small class={one().inside ? 'good' : 'bad'}> {one().inside ? 'inside' : 'outside'}</small>
                         </td>
-                        <td class="nw">
-                          {one()
-                            .mounted.teeth.map(({ driver, driven }) => `${driver} to ${driven}`)
-                            .join(', ')}
-                        </td>
+                        <td class="nw">{mountedText(props.found.plan, one().mounted)}</td>
                         <td class="num">{one().partsChanged}</td>
                       </>
                     )}

@@ -20,6 +20,7 @@ export function WindowFields(props: { readonly reach: ReachState }) {
             bare
             place={['reach', 'low']}
             text={props.reach.text('low')}
+            answered={props.reach.isAnswered('low')}
             take={(text) => taken(props.reach.type('low', text))}
           />
           <span>to</span>
@@ -28,6 +29,7 @@ export function WindowFields(props: { readonly reach: ReachState }) {
             bare
             place={['reach', 'high']}
             text={props.reach.text('high')}
+            answered={props.reach.isAnswered('high')}
             take={(text) => taken(props.reach.type('high', text))}
           />
           <span>: 1</span>

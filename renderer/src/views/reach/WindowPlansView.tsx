@@ -1,5 +1,5 @@
 import { For, Show } from 'solid-js';
-import { boreText, boughtText, pumpText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
+import { boreText, boughtText, pumpText, shortText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
 import { ratioText } from '../../../../core/src/index.ts';
 import type { WindowPlan } from '../../../../core/src/windowPlans.ts';
 import { leftText, windowGainText, windowSentence } from '../../../../core/src/windowWords.ts';
@@ -15,6 +15,7 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
   return (
     <div class="plans">
       <p>{windowSentence(plans(), props.found.window, app.say())}</p>
+      <Show when={shortText(plans().mostPurchases, props.found.most, plans().buysPumps)}>{(words) => <p>{words()}</p>}</Show>
       <Show when={plans().fewestPurchases !== 0}>
         <p class="faint">
           {plans().fewestPurchases === null ? 'They' : 'Fewer'} cannot serve all of these:{' '}
@@ -75,7 +76,7 @@ function Block(props: { readonly plan: WindowPlan }) {
         <For each={props.plan.pumps ?? []}>
           {(pump) => (
             <li>
-              {pumpText(pump)}: {windowGainText(pump, app.say())}
+              {pumpText(pump, app.say())}: {windowGainText(pump, app.say())}
             </li>
           )}
         </For>

@@ -1,4 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
+import { teethText } from '../../../../core/src/teethWords.ts';
 import { useApp } from '../../state/app.ts';
 
 /** Sheets as they were printed, newest first; what is kept never changes with the machine. */
@@ -35,7 +36,7 @@ export function KeptSheets() {
                       <td>{one.date}</td>
                       <td>{nameOf(app.shop.file?.machines, one.machine)}</td>
                       <td>{nameOf(app.shop.file?.materials, one.material)}</td>
-                      <td>{one.mounted.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', ')}</td>
+                      <td>{teethText(one.mounted.teeth)}</td>
                       <td>{one.fittedOn ?? '–'}</td>
                       <td>
                         <button
