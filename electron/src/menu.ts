@@ -9,14 +9,22 @@ type Item = MenuItemConstructorOptions;
 const LINE: Item = { type: 'separator' };
 
 /** The native menu: the system's own roles, the page's commands by their id, and the files used last. */
-export async function showCommands(window: BrowserWindow, entries: readonly MenuEntry[]): Promise<void> {
-  const show = async () => {
-    const places = await recentPlaces();
-    if (!window.isDestroyed()) Menu.setApplicationMenu(Menu.buildFromTemplate(template(window, entries, places)));
+export function showCommands(window: BrowserWindow, entries: readonly MenuEntry[]): Promise<void> {
+  const show = () => {
+    turn = turn
+      .catch(() => undefined)
+      .then(async () => {
+        const places = await recentPlaces();
+        if (!window.isDestroyed()) Menu.setApplicationMenu(Menu.buildFromTemplate(template(window, entries, places)));
+      });
+    return turn;
   };
   onListChange(show);
-  await show();
+  return show();
 }
+
+/** One menu after the other, so that the one asked for last is the one that stays, however long the list of files takes to read. */
+let turn: Promise<void> = Promise.resolve();
 
 function template(window: BrowserWindow, entries: readonly MenuEntry[], places: readonly string[]): Item[] {
   const mac = process.platform === 'darwin';

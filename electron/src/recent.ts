@@ -50,11 +50,19 @@ export function onListChange(listener: () => Promise<void>): void {
 const listFile = (): string => path.join(app.getPath('userData'), 'recent.json');
 
 /** The list is a convenience: where it is missing, damaged or cannot be written, work goes on without it. */
-async function change(next: (list: readonly string[]) => readonly string[]): Promise<void> {
-  const list = next(await readList());
-  await writeWhole(listFile(), JSON.stringify(list, null, 2)).catch(() => undefined);
-  await heard();
+function change(next: (list: readonly string[]) => readonly string[]): Promise<void> {
+  turn = turn
+    .catch(() => undefined)
+    .then(async () => {
+      const list = next(await readList());
+      await writeWhole(listFile(), JSON.stringify(list, null, 2)).catch(() => undefined);
+      await heard();
+    });
+  return turn;
 }
+
+/** One change after the other, so that none reads what another is about to write. */
+let turn: Promise<void> = Promise.resolve();
 
 async function readList(): Promise<readonly string[]> {
   try {

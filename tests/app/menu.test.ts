@@ -154,3 +154,21 @@ test('the files used last stand in the menu and in the list of the system; one t
   await expect.poll(shown).toEqual(['No files yet']);
   expect(app.stage.log).toContainEqual(['no-recent-documents']);
 });
+
+test('files opened at the same moment all come into the list, and the menu sent last is the one that stays', async () => {
+  const folder = mkdtempSync(path.join(os.tmpdir(), 'ratiowright-menu-'));
+  const files = Array.from({ length: 8 }, (_one, index) => path.join(folder, `shop${index}.ratiowright`));
+  for (const file of files) copyFileSync(DEMO, file);
+  app = await launch(browser, { open: files });
+  await told();
+  await app.page.evaluate((count) => Promise.all(Array.from({ length: count }, () => window.shell?.open())), files.length);
+  expect((await app.page.evaluate(() => window.shell?.recent()))?.map(({ name }) => name).sort()).toEqual(
+    files.map((file) => path.basename(file)),
+  );
+  const entry = (id: string) => [{ id: `page.${id}`, title: id, key: null, windowsKey: null, enabled: true }];
+  await app.page.evaluate(
+    (lists) => Promise.all(lists.map((list) => window.shell?.menu(list))),
+    Array.from({ length: 20 }, (_one, index) => entry(String(index))),
+  );
+  expect(words('Page')).toEqual(['19']);
+});
