@@ -50,7 +50,7 @@ function bridge(
   };
   Object.defineProperty(globalThis, deliverName, { value: deliver, enumerable: false });
 
-  /** What crosses the bridge: functions by proxy, errors by their message, plain values by copy, all of it frozen. */
+  /** What crosses the bridge: functions by proxy, errors by their message, files as they are, plain values by copy, all of it frozen. */
   const cross = (value: unknown): unknown => {
     if (typeof value === 'symbol') throw new TypeError('a symbol does not cross the bridge');
     if (typeof value === 'function') return Object.freeze((...args: unknown[]) => attempt(() => cross(value(...args.map(cross)))));
@@ -61,8 +61,10 @@ function bridge(
     if (value instanceof Error) return new Error(value.message);
     if (value instanceof File) return value;
     if (Array.isArray(value)) return Object.freeze(value.map(cross));
-    if (value !== null && typeof value === 'object')
+    if (value !== null && typeof value === 'object') {
+      if (Object.getPrototypeOf(value) !== Object.prototype) throw new TypeError('An object could not be cloned.');
       return Object.freeze(Object.fromEntries(Object.entries(value).map(([key, part]) => [key, cross(part)])));
+    }
     return value;
   };
   const attempt = (work: () => unknown): unknown => {
