@@ -1,4 +1,5 @@
 import { type BrowserWindow, dialog } from 'electron';
+import { endWithoutAutosave } from './autosave.ts';
 import { sendCommand } from './send.ts';
 
 /** Windows whose page holds work that no file holds yet. */
@@ -25,7 +26,7 @@ export function askBeforeClosing(window: BrowserWindow): void {
     asking = true;
     void ask(window).then((answer) => {
       asking = false;
-      if (answer === 'Close without saving') window.destroy();
+      if (answer === 'Close without saving') void endWithoutAutosave(() => window.destroy());
       // The page saves, asks for a place where it needs one, and closes only once all is saved.
       if (answer === 'Save') sendCommand(window, 'file.saveAndClose');
     });

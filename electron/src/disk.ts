@@ -1,8 +1,10 @@
-import { createHash, randomUUID } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
-import { access, constants, copyFile, open, readFile, realpath, rename, rm, stat } from 'node:fs/promises';
+import { access, constants, copyFile, readFile, realpath, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { isGone, spoken } from './diskFailure.ts';
+import { namedBeside, shownName } from './names.ts';
+import { clearParts, replace, withOpen } from './replace.ts';
 
 /** What lay at a place, and the digest by which a later change shows. */
 interface Reading {
@@ -12,7 +14,7 @@ interface Reading {
 
 /** Reads a text file; refuses what is too large before reading it, and what is no text, so that saving cannot spoil it. */
 export async function readText(file: string, largest_bytes: number): Promise<Reading> {
-  const name = path.basename(file);
+  const name = shownName(file);
   const bytes = await spoken(file, 'opened', async () => {
     const found = await stat(file);
     if (!found.isFile()) throw new Error(`${name} is not a file.`);
@@ -28,9 +30,9 @@ export async function readText(file: string, largest_bytes: number): Promise<Rea
 
 export const digestOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
 
-/** Digest of what lies at a place; null where nothing does. */
+/** Digest of what lies at a place, of any size; null where nothing does. */
 export function digestAt(file: string): Promise<string | null> {
-  return spoken(file, 'opened', async () => {
+  return spoken(file, 'saved', async () => {
     const hash = createHash('sha256');
     try {
       for await (const chunk of createReadStream(file)) hash.update(chunk);
@@ -42,71 +44,93 @@ export function digestAt(file: string): Promise<string | null> {
   });
 }
 
+/** The drive that the folder of a file lies on; null where the folder is gone. */
+export async function driveOf(file: string): Promise<number | null> {
+  return (await stat(path.dirname(file)).catch(() => null))?.dev ?? null;
+}
+
+/** Rejects where the folder now lies on another drive: the one before is gone, and only the empty place is left where it was. */
+export function onSameDrive(file: string, drive: number | null): Promise<void> {
+  return spoken(file, 'saved', async () => {
+    const found = await driveOf(file);
+    if (drive !== null && found !== null && found !== drive) throw Object.assign(new Error('another drive'), { code: 'ENODEV' });
+  });
+}
+
 /** Writes a file whole or not at all: a crash or a full disk leaves what was there before. */
 export function writeWhole(file: string, content: string | Uint8Array): Promise<void> {
   return spoken(file, 'saved', async () => {
-    const target = await realpath(file).catch(() => file);
+    const target = await targetOf(file);
     const mode = await modeOf(target);
     await replace(target, (beside) => writeThrough(beside, content, mode));
+    const written = await stat(target).catch(() => null);
+    if (written !== null) await clearParts(path.dirname(target), written.mtimeMs);
   });
 }
 
-/** As `writeWhole`; what was there before stays beside it as the one backup. */
-export async function writeWithBackup(file: string, content: string): Promise<void> {
-  await spoken(file, 'saved', async () => {
-    const target = await realpath(file).catch(() => file);
-    if ((await modeOf(target)) !== null) await replace(backupOf(target), (beside) => copyFile(target, beside));
-  });
-  await writeWhole(file, content);
+const BACKUP = 'backup';
+
+/** Keeps a copy of what lies at a place as its one backup, in place of the one before. */
+export function backUp(file: string): Promise<void> {
+  return copyTo(file, async (target) => namedBeside(target, BACKUP));
 }
 
-/** A name that the open dialog shows. */
-function backupOf(file: string): string {
-  const { dir, name, ext } = path.parse(file);
-  return path.join(dir, `${name}.backup${ext}`);
+/** The name of that backup; null where there is none. */
+export async function backupOf(file: string): Promise<string | null> {
+  const backup = namedBeside(await targetOf(file), BACKUP);
+  return (await stat(backup).catch(() => null)) === null ? null : shownName(backup);
 }
+
+/** Keeps a copy of what lies at a place under a name that nothing has yet; returns that name. */
+export async function keepAside(file: string): Promise<string> {
+  let kept = file;
+  await copyTo(file, async (target) => {
+    for (let number = 1; ; number += 1) {
+      kept = namedBeside(target, `aside ${number}`);
+      if ((await unlessGone(stat(kept))) === null) return kept;
+    }
+  });
+  return path.basename(kept);
+}
+
+function copyTo(file: string, placeOf: (target: string) => Promise<string>): Promise<void> {
+  return spoken(file, 'saved', async () => {
+    const target = await targetOf(file);
+    await modeOf(target);
+    await replace(await placeOf(target), async (beside) => {
+      await copyFile(target, beside);
+      await withOpen(beside, 'r+', (handle) => handle.sync());
+    });
+  });
+}
+
+/** A link keeps pointing at its file: that is what is written. */
+const targetOf = async (file: string): Promise<string> => (await unlessGone(realpath(file))) ?? file;
 
 /** Null where there is no file yet. A rename would replace a read-only file, so it is asked beforehand. */
 async function modeOf(file: string): Promise<number | null> {
-  const found = await stat(file).catch(() => null);
+  const found = await unlessGone(stat(file));
   if (found === null) return null;
   await access(file, constants.W_OK);
   if ((found.mode & 0o222) === 0) throw Object.assign(new Error('read-only'), { code: 'EACCES' });
   return found.mode & 0o777;
 }
 
-async function replace(target: string, fill: (beside: string) => Promise<void>): Promise<void> {
-  const folder = path.dirname(target);
-  const beside = path.join(folder, `.${randomUUID()}.part`);
+/** Null where nothing lies there: any other failure says nothing about that. */
+async function unlessGone<T>(asked: Promise<T>): Promise<T | null> {
   try {
-    await fill(beside);
-    await rename(beside, target);
+    return await asked;
   } catch (error) {
-    await rm(beside, { force: true }).catch(() => undefined);
+    if (isGone(error)) return null;
     throw error;
   }
-  await syncFolder(folder);
 }
 
 /** The content must be on the disk before the new name is, or a power cut could leave the name with nothing behind it. */
-async function writeThrough(file: string, content: string | Uint8Array, mode: number | null): Promise<void> {
-  const handle = await open(file, 'wx');
-  try {
+function writeThrough(file: string, content: string | Uint8Array, mode: number | null): Promise<void> {
+  return withOpen(file, 'wx', async (handle) => {
     if (mode !== null) await handle.chmod(mode);
     await handle.writeFile(content);
     await handle.sync();
-  } finally {
-    await handle.close();
-  }
-}
-
-/** Windows does not open folders, and keeps names safe by itself. */
-async function syncFolder(folder: string): Promise<void> {
-  if (process.platform === 'win32') return;
-  const handle = await open(folder, 'r');
-  try {
-    await handle.sync();
-  } finally {
-    await handle.close();
-  }
+  });
 }

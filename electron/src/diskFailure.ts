@@ -1,38 +1,64 @@
-import path from 'node:path';
+import { shownName } from './names.ts';
 
 export const isGone = (error: unknown): boolean =>
   codeOf(error) === 'ENOENT' || (error instanceof Error && codeOf(error.cause) === 'ENOENT');
 
-const codeOf = (error: unknown): string | null =>
+export const codeOf = (error: unknown): string | null =>
   error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : null;
 
+type Done = 'opened' | 'saved';
+
 /** A failure of the disk as a sentence for people; other errors pass as they are. */
-export async function spoken<T>(file: string, done: 'opened' | 'saved', work: () => Promise<T>): Promise<T> {
+export async function spoken<T>(file: string, done: Done, work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {
     const code = codeOf(error);
-    throw code === null ? error : new Error(sentence(path.basename(file), done, code), { cause: error });
+    throw code === null ? error : new Error(sentence(shownName(file), done, code), { cause: error });
   }
 }
 
-function sentence(name: string, done: 'opened' | 'saved', code: string): string {
+/** Why it could not be saved and why it could not be opened. */
+type Reasons = Readonly<Record<Done, string>>;
+
+const both = (why: string): Reasons => ({ saved: why, opened: why });
+const READ_ONLY: Reasons = { saved: 'it or its folder is read-only', opened: 'this account may not read it' };
+const FULL: Reasons = both('the disk is full');
+const AWAY: Reasons = both('its drive or share is no longer there');
+
+/** Codes of the operating systems [POSIX errno; those of Node on Windows; from memory]. */
+const REASONS: Readonly<Record<string, Reasons>> = {
+  ENOENT: { saved: 'its folder or drive is no longer there', opened: 'it is no longer where it was' },
+  ENOTDIR: { saved: 'its folder or drive is no longer there', opened: 'it is no longer where it was' },
+  EACCES: READ_ONLY,
+  EPERM: READ_ONLY,
+  EROFS: { saved: 'its disk is read-only', opened: 'this account may not read it' },
+  ENOSPC: FULL,
+  EDQUOT: { saved: 'the disk space of this account is used up', opened: 'the disk space of this account is used up' },
+  EFBIG: both('it is larger than its disk takes'),
+  EIO: both('its disk or the connection to it failed'),
+  ENODEV: AWAY,
+  ENXIO: AWAY,
+  ESTALE: AWAY,
+  ENOTCONN: AWAY,
+  EHOSTDOWN: AWAY,
+  EHOSTUNREACH: AWAY,
+  ENETDOWN: AWAY,
+  ENETUNREACH: AWAY,
+  ETIMEDOUT: both('its share does not answer'),
+  EBUSY: both('another program holds it'),
+  ETXTBSY: both('another program holds it'),
+  EISDIR: both('a folder has its name'),
+  ELOOP: both('its links lead in a circle'),
+  ENAMETOOLONG: both('its name or its path is longer than the disk takes'),
+  EINVAL: both('the disk does not take its name'),
+  EILSEQ: both('the disk does not take its name'),
+  EMFILE: both('too many files are open'),
+  ENFILE: both('too many files are open'),
+};
+
+function sentence(name: string, done: Done, code: string): string {
+  const why = REASONS[code]?.[done] ?? `the system says ${code}`;
   const kept = done === 'saved' ? ' What is on the disk was left as it was.' : '';
-  switch (code) {
-    case 'ENOENT':
-      return done === 'saved'
-        ? `${name} was not saved: its folder is no longer there.`
-        : `${name} was not opened: it is no longer where it was.`;
-    case 'EACCES':
-    case 'EPERM':
-    case 'EROFS':
-      return done === 'saved'
-        ? `${name} was not saved: it or its folder is read-only.${kept}`
-        : `${name} was not opened: this account may not read it.`;
-    case 'ENOSPC':
-    case 'EDQUOT':
-      return `${name} was not saved: the disk is full.${kept}`;
-    default:
-      return `${name} was not ${done}: the system says ${code}.${kept}`;
-  }
+  return `${name} was not ${done}: ${why}.${kept}`;
 }

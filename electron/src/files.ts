@@ -1,23 +1,16 @@
-import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
 import { EXTENSION, LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
-import type { OpenedFile } from './contract.ts';
-import { digestAt, digestOf, readText, writeWithBackup } from './disk.ts';
+import type { OpenedFile, Saved, SavedAs, Theirs } from './contract.ts';
+import { backUp, backupOf, digestAt, digestOf, driveOf, keepAside, onSameDrive, readText, writeWhole } from './disk.ts';
 import { isGone } from './diskFailure.ts';
-import { placeChosen, suggestedName } from './names.ts';
+import { makeTurns } from './inTurn.ts';
+import { placeChosen, shownName, suggestedName } from './names.ts';
+import { isOurs, type Place, placeAt, placeOf, tokenFor } from './places.ts';
 import { forget, pathOfRecent, remember } from './recent.ts';
 
-interface Place {
-  readonly path: string;
-  /** Digest of what was last read or written there: another one on the disk says that somebody else wrote. */
-  digest: string;
-}
-
-/** Only places that came from a dialog, from the recent list or from the system; the page knows their tokens. */
-const places = new Map<string, Place>();
-
 const FILTERS = [{ name: 'Shop files', extensions: [EXTENSION.slice(1)] }];
+const inTurn = makeTurns();
 
 export async function openFile(window: BrowserWindow): Promise<OpenedFile | null> {
   const answer = await dialog.showOpenDialog(window, { title: 'Open a shop file', filters: FILTERS, properties: ['openFile'] });
@@ -38,24 +31,27 @@ export async function openRecentFile(token: string): Promise<OpenedFile> {
 export async function openPlace(file: string): Promise<OpenedFile> {
   const { text, digest } = await readText(file, LARGEST_FILE_BYTES);
   await remember(file);
-  return { name: path.basename(file), text, token: tokenFor(file, digest) };
+  const token = tokenFor({ path: file, digest, good: null, tried: null, drive: await driveOf(file) });
+  return { name: shownName(file), text, token, backup: await backupOf(file) };
 }
 
-export function save(token: string, text: string): Promise<void> {
-  const place = places.get(token);
-  if (place === undefined) throw new RangeError('This file was not opened here.');
+/** The page alone can tell whether a version opens: until it has said so, that version does not become the backup. */
+export async function opens(token: string, seen: string | null): Promise<void> {
+  const place = placeOf(token);
+  place.digest = seen ?? place.digest;
+  place.good = place.digest;
+}
+
+export function save(token: string, text: string, seen: string | null): Promise<Saved> {
+  const place = placeOf(token);
   return inTurn(async () => {
     const present = await digestAt(place.path);
-    if (present !== null && present !== place.digest)
-      throw new Error(
-        `${path.basename(place.path)} was changed by somebody else since it was opened, and was left as it is. Save yours under another name.`,
-      );
-    await writeWithBackup(place.path, text);
-    place.digest = digestOf(text);
+    if (present !== null && !isOurs(place, present) && present !== seen) return { theirs: await theirs(place.path, present) };
+    return { aside: await put(place, present, text) };
   });
 }
 
-export async function saveAs(window: BrowserWindow, name: string, text: string): Promise<Omit<OpenedFile, 'text'> | null> {
+export async function saveAs(window: BrowserWindow, name: string, text: string): Promise<SavedAs | null> {
   const answer = await dialog.showSaveDialog(window, {
     title: 'Save the shop file',
     defaultPath: suggestedName(name, EXTENSION),
@@ -63,28 +59,32 @@ export async function saveAs(window: BrowserWindow, name: string, text: string):
   });
   if (answer.canceled || answer.filePath === '') return null;
   const file = await placeChosen(answer.filePath, EXTENSION);
-  await inTurn(() => writeWithBackup(file, text));
-  await remember(file);
-  return { name: path.basename(file), token: tokenFor(file, digestOf(text)) };
+  return inTurn(async () => {
+    const present = await digestAt(file);
+    const place = placeAt(file, present);
+    const aside = await put(place, present, text);
+    await remember(file);
+    return { name: shownName(file), token: tokenFor(place), aside };
+  });
 }
 
-/** A place keeps its token as long as the window is open. */
-function tokenFor(file: string, digest: string): string {
-  for (const [token, place] of places) {
-    if (place.path !== file) continue;
-    place.digest = digest;
-    return token;
+/** Writes, and loses nobody's work: the last version that opened becomes the backup, what a stranger wrote is kept aside. */
+async function put(place: Place, present: string | null, text: string): Promise<string | null> {
+  if (present === null) await onSameDrive(place.path, place.drive);
+  const aside = present === null || isOurs(place, present) ? null : shownName(await keepAside(place.path));
+  if (present !== null && present === place.good) await backUp(place.path);
+  place.tried = digestOf(text);
+  await writeWhole(place.path, text);
+  place.digest = place.tried;
+  place.drive = await driveOf(place.path);
+  return aside;
+}
+
+async function theirs(file: string, present: string): Promise<Theirs> {
+  try {
+    const { text, digest } = await readText(file, LARGEST_FILE_BYTES);
+    return { text, what: `${shownName(file)} was changed by somebody else since it was opened.`, seen: digest };
+  } catch (error) {
+    return { text: null, what: error instanceof Error ? error.message : path.basename(file), seen: present };
   }
-  const token = randomUUID();
-  places.set(token, { path: file, digest });
-  return token;
-}
-
-let last: Promise<void> = Promise.resolve();
-
-/** One write after the other, so that two saves in a row cannot cross. */
-function inTurn(work: () => Promise<void>): Promise<void> {
-  const turn = last.then(work);
-  last = turn.catch(() => undefined);
-  return turn;
 }

@@ -1,8 +1,9 @@
 import { BrowserWindow, type IpcMainInvokeEvent, ipcMain } from 'electron';
-import { LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
+import { aFileText, aFlag, aName, anId, aPaper, aPlace, aToken, aWork, orNull, theEntries } from './arguments.ts';
+import { autosave, autosaves, dropAutosave, resume } from './autosave.ts';
 import { setUnsaved } from './closing.ts';
-import type { Call, Calls, MenuEntry, Paper, Reply } from './contract.ts';
-import { openFile, openRecentFile, save, saveAs } from './files.ts';
+import type { Call, Calls, Reply } from './contract.ts';
+import { openFile, openRecentFile, opens, save, saveAs } from './files.ts';
 import { openHandedOver, takeDropped } from './handover.ts';
 import { showCommands } from './menu.ts';
 import { print, savePdf } from './print.ts';
@@ -22,8 +23,16 @@ const HANDLERS: { readonly [C in Call]: Handler<C> } = {
   recent: { takes: () => [], run: recentFiles },
   handedOver: { takes: () => [], run: openHandedOver },
   dropped: { takes: ([place]) => [aPlace(place)], run: async (_window, place) => takeDropped(place) },
-  save: { takes: ([token, text]) => [aToken(token), aFileText(text)], run: (_window, token, text) => save(token, text) },
+  save: {
+    takes: ([token, text, seen]) => [aToken(token), aFileText(text), orNull(aToken)(seen)],
+    run: (_window, token, text, seen) => save(token, text, seen),
+  },
   saveAs: { takes: ([name, text]) => [aName(name), aFileText(text)], run: saveAs },
+  opens: { takes: ([token, seen]) => [aToken(token), orNull(aToken)(seen)], run: (_window, token, seen) => opens(token, seen) },
+  autosave: { takes: ([work]) => [aWork(work)], run: (_window, work) => autosave(work) },
+  dropAutosave: { takes: ([id]) => [orNull(anId)(id)], run: (_window, id) => dropAutosave(id) },
+  autosaves: { takes: () => [], run: autosaves },
+  resume: { takes: ([id]) => [anId(id)], run: (_window, id) => resume(id) },
   print: { takes: () => [], run: print },
   savePdf: { takes: ([name, paper]) => [aName(name), aPaper(paper)], run: savePdf },
   unsaved: {
@@ -61,73 +70,4 @@ function callerOf(event: IpcMainInvokeEvent): BrowserWindow {
   const window = ours ? BrowserWindow.fromWebContents(event.sender) : null;
   if (window === null) throw new Error('This page may not call the shell.');
   return window;
-}
-
-/** A file name of the longest kind, with what the title adds to it. */
-const LONGEST_NAME = 300;
-
-function aString(value: unknown, what: string): string {
-  if (typeof value !== 'string') throw new RangeError(`${what} must be text.`);
-  return value;
-}
-
-function aName(value: unknown): string {
-  const name = aString(value, 'A name');
-  if (name.length > LONGEST_NAME) throw new RangeError(`A name has ${name.length} characters; more than ${LONGEST_NAME} are not taken.`);
-  return name;
-}
-
-function aToken(value: unknown): string {
-  const token = aString(value, 'A token');
-  if (token.length > LONGEST_NAME) throw new RangeError('A token is too long.');
-  return token;
-}
-
-/** The longest path that a system takes. */
-const LONGEST_PLACE = 32_767;
-
-function aPlace(value: unknown): string {
-  const place = aString(value, 'A place');
-  if (place.length > LONGEST_PLACE) throw new RangeError('A place is too long.');
-  return place;
-}
-
-/** More commands than a menu can show. */
-const MOST_ENTRIES = 100;
-
-function theEntries(value: unknown): readonly MenuEntry[] {
-  if (!Array.isArray(value)) throw new RangeError('The commands must be a list.');
-  if (value.length > MOST_ENTRIES) throw new RangeError(`There are ${value.length} commands; more than ${MOST_ENTRIES} are not taken.`);
-  return value.map(anEntry);
-}
-
-function anEntry(value: unknown): MenuEntry {
-  if (typeof value !== 'object' || value === null) throw new RangeError('A command must be an object.');
-  const field = (name: string): unknown => Reflect.get(value, name);
-  const aKey = (name: string) => (field(name) === null ? null : aName(field(name)));
-  return {
-    id: aName(field('id')),
-    title: aName(field('title')),
-    key: aKey('key'),
-    windowsKey: aKey('windowsKey'),
-    enabled: aFlag(field('enabled')),
-  };
-}
-
-function aFileText(value: unknown): string {
-  const text = aString(value, 'The content of a file');
-  const size = Buffer.byteLength(text);
-  if (size > LARGEST_FILE_BYTES)
-    throw new RangeError(`The file would have ${size} bytes; more than ${LARGEST_FILE_BYTES} are not written.`);
-  return text;
-}
-
-function aPaper(value: unknown): Paper {
-  if (value !== 'A4' && value !== 'Letter') throw new RangeError('A paper must be A4 or Letter.');
-  return value;
-}
-
-function aFlag(value: unknown): boolean {
-  if (typeof value !== 'boolean') throw new RangeError('A flag must be true or false.');
-  return value;
 }

@@ -16,9 +16,15 @@ export function App(props: { readonly host: Host }) {
   onCleanup(listenForKeys(commands, app.host));
   onMount(() => void commands.find(({ id }) => id === 'file.handedOver')?.run());
   onMount(loadWhenIdle);
+  onMount(() =>
+    import('./state/keepWork.ts').then(
+      ({ keepWork }) => keepWork(app),
+      () => app.tell('Unsaved work is not kept against a crash: a part of the program could not be read.'),
+    ),
+  );
   createEffect(() => {
     const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
-    app.host.unsaved(app.shop.unsaved, title);
+    app.host.unsaved(app.shop.atStake, title);
   });
   return (
     <AppProvider value={app}>

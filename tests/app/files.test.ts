@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import type { Browser } from 'playwright-core';
@@ -34,15 +34,18 @@ const openFailure = () =>
       (error: Error) => error.message,
     ),
   );
-const save = (token: string, text: string) =>
+/** What a save came to: `saved`, with the name under which a stranger's file was kept; what a stranger wrote; or why it failed. */
+const save = (token: string, text: string, seen: string | null = null) =>
   app.page.evaluate(
-    ([to, what]) =>
-      window.shell?.save(to ?? '', what ?? '').then(
-        () => 'saved',
+    ([to, what, version]) =>
+      window.shell?.save(to, what, version).then(
+        (saved) => ('theirs' in saved ? saved.theirs : saved.aside === null ? 'saved' : `saved, ${saved.aside}`),
         (error: Error) => error.message,
       ),
-    [token, text],
+    [token, text, seen] as const,
   );
+const opens = (token: string, seen: string | null = null) =>
+  app.page.evaluate(([to, version]) => window.shell?.opens(to, version), [token, seen] as const);
 const saveAs = (name: string, text: string) =>
   app.page.evaluate(([as, what]) => window.shell?.saveAs(as ?? '', what ?? '').catch((error: Error) => error.message), [name, text]);
 const recent = () => app.page.evaluate(() => window.shell?.recent());
@@ -52,7 +55,7 @@ const openRecent = (token: string) =>
 test('opening shows shop files only, and gives name, text and a token that is no path', async () => {
   app = await launch(browser, { open: [place('shop.ratiowright', 'text ü')] });
   const opened = await open();
-  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'text ü', token: expect.stringMatching(/^[0-9a-f-]{36}$/) });
+  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'text ü', token: expect.stringMatching(/^[0-9a-f-]{36}$/), backup: null });
   expect(options('open-dialog')).toEqual([
     expect.objectContaining({ filters: [{ name: 'Shop files', extensions: ['ratiowright'] }], properties: ['openFile'] }),
   ]);
@@ -68,26 +71,50 @@ test('a byte-order mark is no part of the text, and saving over such a file is n
   expect(readFileSync(file, 'utf8')).toBe('new');
 });
 
-test('saving writes where the file came from and keeps one backup of what was there', async () => {
+test('saving keeps one backup, of the version that is known to open', async () => {
   const file = place('shop.ratiowright', 'first');
+  const backup = path.join(home, 'shop.backup.ratiowright');
   app = await launch(browser, { open: [file] });
   const token = (await open())?.token ?? '';
-  for (const text of ['second', 'third']) expect(await save(token, text)).toBe('saved');
-  expect(readFileSync(file, 'utf8')).toBe('third');
-  expect(readFileSync(path.join(home, 'shop.backup.ratiowright'), 'utf8')).toBe('second');
+  expect(await save(token, 'second')).toBe('saved');
+  // Nobody has said that the first one opens.
+  expect(readdirSync(home)).toEqual(['shop.ratiowright']);
+  await opens(token);
+  for (const text of ['third', 'fourth']) expect(await save(token, text)).toBe('saved');
+  expect([readFileSync(file, 'utf8'), readFileSync(backup, 'utf8')]).toEqual(['fourth', 'second']);
+  await opens(token);
+  expect(await save(token, 'fifth')).toBe('saved');
+  expect([readFileSync(file, 'utf8'), readFileSync(backup, 'utf8')]).toEqual(['fifth', 'fourth']);
   expect(readdirSync(home).sort()).toEqual(['shop.backup.ratiowright', 'shop.ratiowright']);
+});
+
+test('a file that was opened and refused changes nothing for the one that is open', async () => {
+  const file = place('shop.ratiowright', 'good');
+  app = await launch(browser, { open: [file, file] });
+  const token = (await open())?.token ?? '';
+  await opens(token);
+  expect(await save(token, 'mine')).toBe('saved');
+  await opens(token);
+  writeFileSync(file, '{"damaged');
+  // The page reads it, refuses it, and goes on with what it has.
+  await open();
+  expect(await save(token, 'new')).toMatchObject({ text: '{"damaged' });
+  expect(readFileSync(file, 'utf8')).toBe('{"damaged');
+  expect(readFileSync(path.join(home, 'shop.backup.ratiowright'), 'utf8')).toBe('good');
 });
 
 test('two saves asked for at once are done in their order, though the first takes longer', async () => {
   const file = place('shop.ratiowright', 'first');
   app = await launch(browser, { open: [file] });
   const token = (await open())?.token;
+  await opens(token ?? '');
   const call = app.stage.handlers.get('save');
   const event = { sender: app.window.webContents, senderFrame: { url: 'app://ratiowright/', parent: null } };
   const long = 'x'.repeat(LARGEST_FILE_BYTES);
-  expect(await Promise.all([call?.(event, token, long), call?.(event, token, 'last')])).toEqual([{ ok: true }, { ok: true }]);
+  const written = { ok: true, value: { aside: null } };
+  expect(await Promise.all([call?.(event, token, long, null), call?.(event, token, 'last', null)])).toEqual([written, written]);
   expect(readFileSync(file, 'utf8')).toBe('last');
-  expect(readFileSync(path.join(home, 'shop.backup.ratiowright')).length).toBe(LARGEST_FILE_BYTES);
+  expect(readFileSync(path.join(home, 'shop.backup.ratiowright'), 'utf8')).toBe('first');
 });
 
 test('a token that was not given out is refused, and so is one of the recent list that was not opened', async () => {
@@ -104,17 +131,57 @@ test('a file that somebody else changed since is not overwritten; one that vanis
   const file = place('shop.ratiowright', 'mine');
   app = await launch(browser, { open: [file] });
   const token = (await open())?.token ?? '';
+  await opens(token);
   writeFileSync(file, 'THEM');
-  expect(await save(token, 'new')).toContain('was changed by somebody else');
+  expect(await save(token, 'new')).toEqual({
+    text: 'THEM',
+    what: 'shop.ratiowright was changed by somebody else since it was opened.',
+    seen: expect.stringMatching(/^[0-9a-f]{64}$/),
+  });
   expect(readFileSync(file, 'utf8')).toBe('THEM');
   rmSync(file);
   expect(await save(token, 'new')).toBe('saved');
   expect(readFileSync(file, 'utf8')).toBe('new');
 });
 
+test('only the version that was seen gives way, and it is kept aside; a later one is held back again', async () => {
+  const file = place('shop.ratiowright', 'mine');
+  app = await launch(browser, { open: [file] });
+  const token = (await open())?.token ?? '';
+  await opens(token);
+  const seen = async () => {
+    const held = await save(token, 'new');
+    return typeof held === 'object' ? held.seen : '';
+  };
+  writeFileSync(file, 'theirs');
+  const first = await seen();
+  writeFileSync(file, 'theirs again');
+  expect(await save(token, 'new', first)).toMatchObject({ text: 'theirs again' });
+  expect(await save(token, 'new', await seen())).toBe('saved, shop.aside 1.ratiowright');
+  writeFileSync(file, Uint8Array.of(0x7b, 0xff, 0xfe));
+  const held = await save(token, 'newer');
+  expect(held).toMatchObject({ text: null, what: 'shop.ratiowright is not a text file.' });
+  expect(await save(token, 'newer', typeof held === 'object' ? held.seen : '')).toBe('saved, shop.aside 2.ratiowright');
+  expect(readFileSync(file, 'utf8')).toBe('newer');
+  expect(readFileSync(path.join(home, 'shop.aside 1.ratiowright'), 'utf8')).toBe('theirs again');
+  expect([...readFileSync(path.join(home, 'shop.aside 2.ratiowright'))]).toEqual([0x7b, 0xff, 0xfe]);
+  expect(readdirSync(home).sort()).toEqual(['shop.aside 1.ratiowright', 'shop.aside 2.ratiowright', 'shop.ratiowright']);
+});
+
+test('taking theirs makes their version the one that saving may replace', async () => {
+  const file = place('shop.ratiowright', 'mine');
+  app = await launch(browser, { open: [file] });
+  const token = (await open())?.token ?? '';
+  writeFileSync(file, 'theirs');
+  const held = await save(token, 'new');
+  await opens(token, typeof held === 'object' ? held.seen : '');
+  expect(await save(token, 'newer')).toBe('saved');
+  expect(readFileSync(path.join(home, 'shop.backup.ratiowright'), 'utf8')).toBe('theirs');
+});
+
 test('save as proposes a plain name, adds the extension and gives a token to save to', async () => {
   app = await launch(browser, { save: [place('fresh')] });
-  expect(await saveAs('../a:b\u0007?.ratiowright', 'one')).toEqual({ name: 'fresh.ratiowright', token: expect.any(String) });
+  expect(await saveAs('../a:b\u0007?.ratiowright', 'one')).toEqual({ name: 'fresh.ratiowright', token: expect.any(String), aside: null });
   expect(options('save-dialog')).toEqual([
     expect.objectContaining({ defaultPath: 'ab.ratiowright', filters: [{ name: 'Shop files', extensions: ['ratiowright'] }] }),
   ]);
@@ -130,8 +197,18 @@ test('save as does not replace a file that the dialog did not ask about', async 
   app = await launch(browser, { save: [place('shop'), file] });
   expect(await saveAs('shop', 'new')).toBe('shop.ratiowright is there already. To replace it, choose it by its whole name.');
   expect(readFileSync(file, 'utf8')).toBe('kept');
-  expect(await saveAs('shop', 'new')).toMatchObject({ name: 'shop.ratiowright' });
+  // The person has agreed to replace it, but whose work it is nobody knows.
+  expect(await saveAs('shop', 'new')).toMatchObject({ name: 'shop.ratiowright', aside: 'shop.aside 1.ratiowright' });
   expect(readFileSync(file, 'utf8')).toBe('new');
+  expect(readFileSync(path.join(home, 'shop.aside 1.ratiowright'), 'utf8')).toBe('kept');
+});
+
+test('saving under the name of the file that is open is like saving it', async () => {
+  const file = place('shop.ratiowright', 'first');
+  app = await launch(browser, { open: [file], save: [file] });
+  await opens((await open())?.token ?? '');
+  expect(await saveAs('shop', 'second')).toMatchObject({ aside: null });
+  expect(readdirSync(home).sort()).toEqual(['shop.backup.ratiowright', 'shop.ratiowright']);
 });
 
 test('what cannot be opened says why: too large, no text, a folder, gone', async () => {
@@ -159,7 +236,9 @@ test('a folder that is gone is told when saving', async () => {
   app = await launch(browser, { open: [file] });
   const token = (await open())?.token ?? '';
   rmSync(path.join(home, 'inner'), { recursive: true });
-  expect(await save(token, 'new')).toBe('shop.ratiowright was not saved: its folder is no longer there.');
+  expect(await save(token, 'new')).toBe(
+    'shop.ratiowright was not saved: its folder or drive is no longer there. What is on the disk was left as it was.',
+  );
 });
 
 test('the ten files used last are kept, the newest first, each once, until the next start', async () => {
@@ -190,16 +269,68 @@ test('a recent file that is gone says so and leaves the list', async () => {
   expect(await recent()).toEqual([]);
 });
 
-test('a damaged list of recent files counts as empty and is replaced', async () => {
+test('a damaged list of recent files is kept aside and told once, and a new one is begun', async () => {
   const userData = mkdtempSync(path.join(os.tmpdir(), 'ratiowright-settings-'));
   const file = place('shop.ratiowright', 'text');
-  for (const damaged of ['{', '7', '["relative", 7, null]']) {
+  const told = () =>
+    app.page.evaluate(() =>
+      window.shell?.recent().then(
+        (list) => list.length,
+        (error: Error) => error.message,
+      ),
+    );
+  const damages = ['{', '7', '["relative", 7, null]'];
+  for (const [index, damaged] of damages.entries()) {
     writeFileSync(path.join(userData, 'recent.json'), damaged);
     app = await launch(browser, { userData, open: [file] });
-    expect(await recent()).toEqual([]);
+    const line = `The list of recent files could not be read. It was kept as recent.aside ${index + 1}.json, and a new list is begun.`;
+    // The start page asks for the list too: whoever comes first is told.
+    await expect.poll(() => app.page.locator('.notice p').textContent()).toBe(line);
+    expect(await told()).toBe(0);
     await open();
-    expect((await recent())?.length).toBe(1);
+    expect(await told()).toBe(1);
+    expect(readFileSync(path.join(userData, `recent.aside ${index + 1}.json`), 'utf8')).toBe(damaged);
     await app.close();
   }
-  expect(existsSync(path.join(userData, 'recent.backup.json'))).toBe(false);
+});
+
+test('names with unusual characters are opened, saved and shown so that they fit one line of a sentence', async () => {
+  // What Windows does not take is left out there.
+  const names = [
+    'ölwechsel – 100 %.ratiowright',
+    '🛠️ bench.ratiowright',
+    "it's #1 & 'more'.ratiowright",
+    'שולחן.ratiowright',
+    ...(process.platform === 'win32' ? [] : ['two\nlines\tand "more"?.ratiowright', 'evil\u202etxt.ratiowright']),
+  ];
+  const shown = [
+    'ölwechsel – 100 %.ratiowright',
+    '🛠️ bench.ratiowright',
+    "it's #1 & 'more'.ratiowright",
+    '\u2068שולחן.ratiowright\u2069',
+    'two␣lines␣and "more"?.ratiowright',
+    'eviltxt.ratiowright',
+  ];
+  app = await launch(browser, { open: names.map((name) => place(name, 'text')) });
+  for (const [index, name] of names.entries()) {
+    const opened = await open();
+    expect(opened?.name).toBe(shown[index]);
+    await opens(opened?.token ?? '');
+    expect(await save(opened?.token ?? '', 'new')).toBe('saved');
+    expect(readFileSync(path.join(home, name), 'utf8')).toBe('new');
+  }
+  expect((await recent())?.map(({ name }) => name)).toEqual(shown.slice(0, names.length).reverse());
+  expect(readdirSync(home)).toHaveLength(2 * names.length);
+});
+
+test('a name as long as the disk takes it has a backup too, under a shortened name [255 bytes, POSIX NAME_MAX on common disks, from memory]', async () => {
+  const name = `${'ü'.repeat(120)}.ratiowright`;
+  app = await launch(browser, { open: [place(name, 'first')] });
+  const token = (await open())?.token ?? '';
+  await opens(token);
+  expect(await save(token, 'second')).toBe('saved');
+  const [backup] = readdirSync(home).filter((one) => one.includes('.backup.'));
+  expect(backup).toMatch(/^ü+\.backup\.ratiowright$/);
+  expect(Buffer.byteLength(backup ?? '')).toBeLessThanOrEqual(255);
+  expect(readFileSync(path.join(home, backup ?? ''), 'utf8')).toBe('first');
 });

@@ -28,14 +28,19 @@ beforeAll(async () => {
   const built = await build({
     configFile: false,
     logLevel: 'warn',
-    build: { write: false, minify: false, lib: { entry: ENTRY, formats: ['iife'], name: 'picked' } },
+    build: {
+      write: false,
+      minify: false,
+      lib: { entry: ENTRY, formats: ['iife'], name: 'picked' },
+      rolldownOptions: { output: { codeSplitting: false } },
+    },
   });
   script = [built].flat().flatMap((one) => ('output' in one ? [one.output[0].code] : []))[0] ?? '';
   browser = await startBrowser();
 });
 afterAll(() => browser.close());
 beforeEach(async () => {
-  page = await browser.newPage({ locale: 'en-US' });
+  page = await (await browser.newContext({ locale: 'en-US' })).newPage();
   await page.route('**/*', (route) => route.fulfill({ contentType: 'text/html', body: '<title>App</title>' }));
   await page.goto('http://localhost:1/');
   await page.evaluate(() => {
@@ -85,18 +90,19 @@ test('with file handles, a file is opened, written back and saved under another 
   await start(true);
   await pick('shop.ratiowright', '\ufefffirst');
   const opened = await page.evaluate(() => window.host.open());
-  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'first', token: expect.stringMatching(/^[0-9a-f-]{36}$/) });
+  expect(opened).toEqual({ name: 'shop.ratiowright', text: 'first', token: expect.stringMatching(/^[0-9a-f-]{36}$/), backup: null });
   const token = opened?.token ?? '';
   for (const text of ['second', 'third'])
-    expect(await page.evaluate(([to, what]) => window.host.save('shop.ratiowright', what, to), [token, text] as const)).toEqual({
+    expect(await page.evaluate(([to, what]) => window.host.save('shop.ratiowright', what, to, null), [token, text] as const)).toEqual({
       name: 'shop.ratiowright',
       token,
+      aside: null,
     });
   expect(await contentOf('shop.ratiowright')).toBe('third');
   await pick('other.ratiowright', '');
   const saved = await page.evaluate(() => window.host.saveAs('shop.ratiowright', 'copy'));
-  expect(saved).toEqual({ name: 'other.ratiowright', token: expect.any(String) });
-  expect(await page.evaluate((to) => window.host.save('other.ratiowright', 'again', to), saved?.token ?? null)).toMatchObject({
+  expect(saved).toEqual({ name: 'other.ratiowright', token: expect.any(String), aside: null });
+  expect(await page.evaluate((to) => window.host.save('other.ratiowright', 'again', to, null), saved?.token ?? null)).toMatchObject({
     name: 'other.ratiowright',
   });
   expect(await contentOf('other.ratiowright')).toBe('again');
@@ -108,25 +114,105 @@ test('with file handles, a file is opened, written back and saved under another 
 test('giving up in a picker is no failure', async () => {
   await start(true);
   expect(
-    await page.evaluate(async () => [await window.host.open(), await window.host.saveAs('a', 'b'), await window.host.save('a', 'b', null)]),
+    await page.evaluate(async () => [
+      await window.host.open(),
+      await window.host.saveAs('a', 'b'),
+      await window.host.save('a', 'b', null, null),
+    ]),
   ).toEqual([null, null, null]);
 });
 
-test('a file that somebody else changed since is not overwritten', async () => {
+/** What a save came to: what a stranger wrote, or where what he had left was kept. */
+const save = (text: string, token: string, seen: string | null = null) =>
+  page.evaluate(([what, to, version]) => window.host.save('shop.ratiowright', what, to, version).catch((error: Error) => error.message), [
+    text,
+    token,
+    seen,
+  ] as const);
+
+test('a file that somebody else changed since is not overwritten, whatever its time says; the version that was seen is kept as a download', async () => {
   await start(true);
   await pick('shop.ratiowright', 'mine');
   const token = (await page.evaluate(() => window.host.open()))?.token ?? '';
-  // The change must fall on another tick of the clock that stamps files.
-  const stamp = () =>
-    page.evaluate(
-      async () => (await (await (await navigator.storage.getDirectory()).getFileHandle('shop.ratiowright')).getFile()).lastModified,
-    );
-  const before = await stamp();
-  await expect.poll(() => pick('shop.ratiowright', 'theirs').then(stamp)).not.toBe(before);
-  expect(
-    await page.evaluate((to) => window.host.save('shop.ratiowright', 'new', to).catch((error: Error) => error.message), token),
-  ).toContain('was changed by somebody else');
-  expect(await contentOf('shop.ratiowright')).toBe('theirs');
+  await pick('shop.ratiowright', 'them');
+  const held = await save('new', token);
+  expect(held).toEqual({
+    theirs: { text: 'them', what: 'shop.ratiowright was changed by somebody else since it was opened.', seen: expect.any(String) },
+  });
+  expect(await contentOf('shop.ratiowright')).toBe('them');
+  const downloading = page.waitForEvent('download');
+  const seen = typeof held === 'object' && held !== null && 'theirs' in held ? held.theirs.seen : '';
+  expect(await save('new', token, seen)).toEqual({ name: 'shop.ratiowright', token, aside: 'shop.aside.ratiowright' });
+  const download = await downloading;
+  expect([download.suggestedFilename(), readFileSync(await download.path(), 'utf8')]).toEqual(['shop.aside.ratiowright', 'them']);
+  expect(await contentOf('shop.ratiowright')).toBe('new');
+});
+
+test('their version, once taken, is the one that saving replaces', async () => {
+  await start(true);
+  await pick('shop.ratiowright', 'mine');
+  const token = (await page.evaluate(() => window.host.open()))?.token ?? '';
+  await pick('shop.ratiowright', 'them');
+  const held = await save('new', token);
+  const seen = typeof held === 'object' && held !== null && 'theirs' in held ? held.theirs.seen : '';
+  await page.evaluate(([to, version]) => window.host.opens(to, version), [token, seen] as const);
+  expect(await save('new', token)).toMatchObject({ aside: null });
+});
+
+test.each([
+  ['NotAllowedError', 'the browser may not write to it'],
+  ['QuotaExceededError', 'the disk is full'],
+  ['NoModificationAllowedError', 'it is read-only, or another program holds it'],
+  ['NotFoundError', 'its folder or drive is no longer there'],
+  ['UnheardOfError', 'the browser says UnheardOfError'],
+])('a browser that fails with %s says so, and what is on the disk stays [File System Standard, from memory]', async (failure, reason) => {
+  await start(true);
+  await pick('shop.ratiowright', 'mine');
+  const token = (await page.evaluate(() => window.host.open()))?.token ?? '';
+  await page.evaluate((name) => {
+    FileSystemFileHandle.prototype.createWritable = () => Promise.reject(new DOMException('', name));
+  }, failure);
+  expect(await save('new', token)).toBe(`shop.ratiowright was not saved: ${reason}. What is on the disk was left as it was.`);
+  expect(await contentOf('shop.ratiowright')).toBe('mine');
+});
+
+const works = () => page.evaluate(() => window.host.autosaves());
+
+test('unsaved work outlives its page, with its file; a page that is alive keeps its own to itself', async () => {
+  await start(true);
+  await pick('shop.ratiowright', 'mine');
+  const token = (await page.evaluate(() => window.host.open()))?.token ?? null;
+  expect(await works()).toEqual({ works: [], unreadable: [] });
+  for (const text of ['work', 'more work'])
+    await page.evaluate(([to, what]) => window.host.autosave({ name: 'shop.ratiowright', token: to, base: 'mine', text: what }), [
+      token,
+      text,
+    ] as const);
+  const first = page;
+  page = await first.context().newPage();
+  await page.route('**/*', (route) => route.fulfill({ contentType: 'text/html', body: '<title>App</title>' }));
+  await page.goto('http://localhost:1/');
+  await start(true);
+  expect((await works()).works).toEqual([]);
+  await first.close();
+  await expect.poll(async () => (await works()).works.length).toBe(1);
+  const [left] = (await works()).works;
+  expect(left).toEqual({
+    id: expect.any(String),
+    at_ms: expect.any(Number),
+    name: 'shop.ratiowright',
+    base: 'mine',
+    text: 'more work',
+    onDisk: 'mine',
+  });
+  const again = await page.evaluate((id) => window.host.resume(id), left?.id ?? '');
+  expect(await save('saved', again ?? '')).toMatchObject({ aside: null });
+  expect(await contentOf('shop.ratiowright')).toBe('saved');
+  expect((await works()).works).toEqual([]);
+  await page.evaluate(() => window.host.dropAutosave(null));
+  await page.reload();
+  await start(true);
+  await expect.poll(async () => (await works()).works).toEqual([]);
 });
 
 test('without file handles, a file is uploaded, and saving downloads it', async () => {
@@ -137,9 +223,10 @@ test('without file handles, a file is uploaded, and saving downloads it', async 
   const opened = await opening;
   expect(opened).toMatchObject({ name: 'shop.ratiowright', text: 'text ü' });
   const downloading = page.waitForEvent('download');
-  expect(await page.evaluate(([to]) => window.host.save('shop.ratiowright', 'new ü', to), [opened?.token ?? ''] as const)).toEqual({
+  expect(await page.evaluate(([to]) => window.host.save('shop.ratiowright', 'new ü', to, null), [opened?.token ?? ''] as const)).toEqual({
     name: 'shop.ratiowright',
     token: null,
+    aside: null,
   });
   const download = await downloading;
   expect(download.suggestedFilename()).toBe('shop.ratiowright');
@@ -203,13 +290,13 @@ test('a dropped file is opened once: with its handle where the browser gives one
       return [await window.host.handedOver(), await window.host.handedOver()];
     };
     const withHandle = await drop(async () => handle ?? null);
-    await window.host.save('shop.ratiowright', 'second', withHandle[0]?.token ?? null);
+    await window.host.save('shop.ratiowright', 'second', withHandle[0]?.token ?? null, null);
     return [...withHandle, ...(await drop(async () => null))];
   });
   expect(taken).toEqual([
-    { name: 'shop.ratiowright', text: 'first', token: expect.stringMatching(/^[0-9a-f-]{36}$/) },
+    { name: 'shop.ratiowright', text: 'first', token: expect.stringMatching(/^[0-9a-f-]{36}$/), backup: null },
     null,
-    { name: 'up.ratiowright', text: 'upload', token: '' },
+    { name: 'up.ratiowright', text: 'upload', token: '', backup: null },
     null,
   ]);
   expect(await contentOf('shop.ratiowright')).toBe('second');
@@ -227,17 +314,23 @@ test('a browser keeps no recent files and is handed none', async () => {
 test('with a shell, every call goes to it, and a save without a place asks for one', async () => {
   await page.evaluate(() => {
     const calls: unknown[] = [];
+    const answers: Readonly<Record<string, unknown>> = {
+      saveAs: { name: 'chosen', token: 'new', aside: null },
+      save: { aside: 'shop.aside 1' },
+    };
     const answer =
       (call: string) =>
       (...args: unknown[]) => {
         calls.push([call, ...args.filter((arg) => typeof arg !== 'function')]);
-        return Promise.resolve(call === 'saveAs' ? { name: 'chosen', token: 'new' } : call);
+        return Promise.resolve(answers[call] ?? call);
       };
-    const names = 'open openRecent recent handedOver dropped save saveAs print savePdf unsaved close menu onCommand'.split(' ');
-    Object.assign(window, { shell: Object.fromEntries(names.map((name) => [name, answer(name)])), asked: calls });
+    const names = 'open openRecent recent handedOver dropped save saveAs opens print savePdf unsaved close menu onCommand'.split(' ');
+    const kept = ['autosave', 'dropAutosave', 'autosaves', 'resume'];
+    Object.assign(window, { shell: Object.fromEntries([...names, ...kept].map((name) => [name, answer(name)])), asked: calls });
   });
   await page.addScriptTag({ content: `${script}\nwindow.host = picked.pickHost();` });
-  const answers = await page.evaluate(async () => {
+  const work = { name: 'shop', token: 't', base: 'a', text: 'b' };
+  const answers = await page.evaluate(async (unsaved) => {
     const { host } = window;
     host.unsaved(true, 'title');
     host.onCommand(() => undefined);
@@ -253,21 +346,30 @@ test('with a shell, every call goes to it, and a save without a place asks for o
       await host.openRecent('t'),
       await host.recent(),
       await host.handedOver(),
-      await host.save('shop', 'text', 't'),
-      await host.save('shop', 'text', null),
+      await host.save('shop', 'text', 't', null),
+      await host.save('shop', 'text', null, null),
+      await host.opens('t', 'seen'),
+      await host.autosave(unsaved),
+      await host.dropAutosave(null),
+      await host.autosaves(),
+      await host.resume('id'),
       await host.print(),
       await host.savePdf('sheet', 'Letter'),
     ];
-  });
-  const chosen = { name: 'chosen', token: 'new' };
+  }, work);
   expect(answers).toEqual([
     'desktop',
     'open',
     'openRecent',
     'recent',
     'handedOver',
-    { name: 'shop', token: 't' },
-    chosen,
+    { name: 'shop', token: 't', aside: 'shop.aside 1' },
+    { name: 'chosen', token: 'new', aside: null },
+    'opens',
+    'autosave',
+    'dropAutosave',
+    'autosaves',
+    'resume',
     'print',
     'savePdf',
   ]);
@@ -281,8 +383,13 @@ test('with a shell, every call goes to it, and a save without a place asks for o
     ['openRecent', 't'],
     ['recent'],
     ['handedOver'],
-    ['save', 't', 'text'],
+    ['save', 't', 'text', null],
     ['saveAs', 'shop', 'text'],
+    ['opens', 't', 'seen'],
+    ['autosave', work],
+    ['dropAutosave', null],
+    ['autosaves'],
+    ['resume', 'id'],
     ['print'],
     ['savePdf', 'sheet', 'Letter'],
   ]);

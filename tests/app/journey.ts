@@ -50,3 +50,12 @@ export async function pick(page: Page, key: string, what: string, index: number)
   const list = page.getByRole('combobox', { name: new RegExp(`^${what}`, 'i') }).first();
   if (index > 0) await list.selectOption({ index });
 }
+
+/** Gives the first machine another name, on its page. */
+export async function renameMachine(page: Page, name: string): Promise<void> {
+  await page.keyboard.press('Alt+1');
+  const box = page.locator('[data-place="machines.0.name"]');
+  await box.waitFor();
+  await box.fill(name);
+  await box.blur();
+}

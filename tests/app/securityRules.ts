@@ -24,7 +24,10 @@ const poll = <T>(app: Launched, look: () => T) => expect.poll(look, app.stage.ch
 const done = (app: Launched) => app.stage.log.filter(([what]) => what !== 'invoke');
 
 /** Every call of the contract. */
-const CALLS = ['close', 'dropped', 'handedOver', 'menu', 'open', 'openRecent', 'print', 'recent', 'save', 'saveAs', 'savePdf', 'unsaved'];
+const CALLS =
+  'autosave autosaves close dropAutosave dropped handedOver menu open openRecent opens print recent resume save saveAs savePdf unsaved'.split(
+    ' ',
+  );
 
 const FOREIGN = [
   'http://elsewhere.test/',
@@ -124,9 +127,23 @@ export const RULES = {
       const wrong: readonly [string, ...unknown[]][] = [
         ['openRecent', 7],
         ['openRecent', 'x'.repeat(301)],
-        ['save', null, 'text'],
-        ['save', 'token', { toString: 'text' }],
-        ['save', 'token', tooLarge],
+        ['save', null, 'text', null],
+        ['save', 'token', { toString: 'text' }, null],
+        ['save', 'token', tooLarge, null],
+        ['save', 'token', 'text', 7],
+        ['save', 'token', 'text'],
+        ['opens', 'token', {}],
+        ['opens', null, null],
+        ['autosave', null],
+        ['autosave', { name: 'x', token: null, base: 7, text: '' }],
+        ['autosave', { name: 'x'.repeat(301), token: null, base: '', text: '' }],
+        ['autosave', { name: 'x', token: null, base: '', text: tooLarge }],
+        ['autosave', { name: 'x', token: 7, base: '', text: '' }],
+        // An id is the name of a file: it may lead nowhere else.
+        ['resume', null],
+        ['resume', '../recent'],
+        ['dropAutosave', '../../x'],
+        ['dropAutosave', 7],
         ['saveAs', ['name'], 'text'],
         ['saveAs', 'x'.repeat(301), 'text'],
         ['saveAs', 'name'],

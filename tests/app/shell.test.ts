@@ -79,6 +79,16 @@ test('PDF pages are A4 210 x 297 mm [ISO 216] and Letter 8.5 x 11 in [ANSI Y14.1
   });
 });
 
+test('a PDF that could not be saved says why, and the next one is saved', async () => {
+  const home = folder();
+  const [nowhere, file] = [path.join(home, 'gone', 'sheet.pdf'), path.join(home, 'sheet.pdf')];
+  app = await launch(browser, { save: [nowhere, file] });
+  const savePdf = () => app.page.evaluate(() => window.shell?.savePdf('sheet', 'A4').catch((error: Error) => error.message));
+  expect(await savePdf()).toBe('sheet.pdf was not saved: its folder or drive is no longer there. What is on the disk was left as it was.');
+  expect(await savePdf()).toBe(true);
+  expect((await PDFDocument.load(readFileSync(file))).getPageCount()).toBeGreaterThan(0);
+});
+
 test('a size set by the style sheet of the page wins over the paper asked for [CSS Paged Media, from memory]', async () => {
   const file = path.join(folder(), 'wide.pdf');
   app = await launch(browser, { save: [file] });

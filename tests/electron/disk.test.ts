@@ -1,95 +1,155 @@
-import { chmodSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
-import type { FileHandle } from 'node:fs/promises';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { beforeEach, expect, test, vi } from 'vitest';
-import { writeWhole, writeWithBackup } from '../../electron/src/disk.ts';
-
-// The real disk, with a record of what was asked of it and with failures put in: what a crash or a full disk leaves cannot be waited for.
-
-type Step = 'open' | 'write' | 'sync' | 'close' | 'rename' | 'copy';
-const disk = vi.hoisted(() => ({ steps: [] as string[], failing: new Map<string, string>() }));
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { backUp, keepAside, writeWhole } from '../../electron/src/disk.ts';
+import { disk } from './faultyDisk.ts';
 
 vi.mock('node:fs/promises', async (original) => {
-  const real = await original<typeof import('node:fs/promises')>();
-  const { basename, extname } = await import('node:path');
-  const step = (kind: Step, file: string) => {
-    disk.steps.push(`${kind} ${extname(file) === '.part' ? 'beside' : basename(file)}`);
-    const code = disk.failing.get(kind);
-    if (code !== undefined) throw Object.assign(new Error(code), { code });
-  };
-  const watched = (handle: FileHandle, file: string): FileHandle =>
-    Object.assign(Object.create(handle), {
-      chmod: (mode: number) => handle.chmod(mode),
-      async writeFile(content: string) {
-        if (disk.failing.has('write')) await handle.writeFile(content.slice(0, 1));
-        step('write', file);
-        await handle.writeFile(content);
-      },
-      async sync() {
-        step('sync', file);
-        await handle.sync();
-      },
-      async close() {
-        step('close', file);
-        await handle.close();
-      },
-    });
-  return {
-    ...real,
-    async open(file: string, flags: string) {
-      step('open', file);
-      return watched(await real.open(file, flags), file);
-    },
-    async rename(from: string, to: string) {
-      step('rename', from);
-      await real.rename(from, to);
-    },
-    async copyFile(from: string, to: string) {
-      step('copy', from);
-      await real.copyFile(from, to);
-    },
-  };
+  const { faulty } = await import('./faultyDisk.ts');
+  return faulty(await original<typeof import('node:fs/promises')>());
 });
 
 let home: string;
 let file: string;
+let backup: string;
 beforeEach(() => {
   home = mkdtempSync(path.join(os.tmpdir(), 'ratiowright-disk-'));
   file = path.join(home, 'shop.ratiowright');
-  disk.steps.length = 0;
-  disk.failing.clear();
+  backup = path.join(home, 'shop.backup.ratiowright');
+  disk.reset();
 });
 const folder = () => path.basename(home);
+const parts = () => readdirSync(home).filter((name) => name.endsWith('.part'));
+/** As a save of a version that opens does it. */
+async function saveWithBackup(): Promise<void> {
+  await backUp(file);
+  await writeWhole(file, 'new');
+}
 
 test('a file is written beside, brought to the disk, and only then given the name; the name is brought to the disk too [POSIX rename, fsync, from memory]', async () => {
   await writeWhole(file, 'text');
-  expect(disk.steps).toEqual([
+  const writing = disk.steps.filter((step) => !/^(?:stat|access|realpath|readdir) /.test(step));
+  expect(writing).toEqual([
     'open beside',
     'write beside',
     'sync beside',
     'close beside',
     'rename beside',
-    ...(process.platform === 'win32' ? [] : [`open ${folder()}`, `sync ${folder()}`, `close ${folder()}`]),
+    `open ${folder()}`,
+    ...(process.platform === 'win32' ? [] : [`sync ${folder()}`, `close ${folder()}`]),
   ]);
   expect(readFileSync(file, 'utf8')).toBe('text');
   expect(readdirSync(home)).toEqual(['shop.ratiowright']);
 });
 
-test.each([
-  ['open', 'EACCES', 'shop.ratiowright was not saved: it or its folder is read-only. What is on the disk was left as it was.'],
-  ['open', 'EROFS', 'shop.ratiowright was not saved: it or its folder is read-only. What is on the disk was left as it was.'],
-  ['write', 'ENOSPC', 'shop.ratiowright was not saved: the disk is full. What is on the disk was left as it was.'],
-  ['write', 'EDQUOT', 'shop.ratiowright was not saved: the disk is full. What is on the disk was left as it was.'],
-  ['sync', 'EIO', 'shop.ratiowright was not saved: the system says EIO. What is on the disk was left as it was.'],
-  ['rename', 'EPERM', 'shop.ratiowright was not saved: it or its folder is read-only. What is on the disk was left as it was.'],
-  ['copy', 'ENOSPC', 'shop.ratiowright was not saved: the disk is full. What is on the disk was left as it was.'],
-])('a %s that fails with %s leaves the old file and nothing beside it, and says so', async (kind, code, sentence) => {
+test('a backup is brought to the disk before it takes the place of the one before [POSIX fsync, from memory]', async () => {
   writeFileSync(file, 'old');
-  disk.failing.set(kind, code);
-  await expect(writeWithBackup(file, 'new')).rejects.toThrow(sentence);
-  expect(readFileSync(file, 'utf8')).toBe('old');
-  expect(readdirSync(home).filter((name) => name.endsWith('.part'))).toEqual([]);
+  await backUp(file);
+  const at = (step: string) => disk.steps.indexOf(step);
+  expect(at('sync beside')).toBeGreaterThan(at('copy shop.ratiowright'));
+  expect(at('rename beside')).toBeGreaterThan(at('sync beside'));
+  expect(readFileSync(backup, 'utf8')).toBe('old');
+});
+
+describe('every call of a save fails once, with every kind of failure', () => {
+  test.each(['EIO', 'ENOSPC', 'EACCES', 'EROFS', 'EBUSY', 'ENODEV'])(
+    '%s',
+    async (code) => {
+      let held = 0;
+      for (let at = 0, reached = true; reached; at += 1) {
+        disk.reset();
+        writeFileSync(file, 'old');
+        writeFileSync(backup, 'older');
+        disk.failAt = at;
+        disk.code = code;
+        const said = await saveWithBackup().then(
+          () => 'saved',
+          (error: Error) => error.message,
+        );
+        const failed = disk.steps[at] ?? 'none';
+        reached = failed !== 'none';
+        const [now, kept] = [readFileSync(file, 'utf8'), readFileSync(backup, 'utf8')];
+        if (said === 'saved') expect([now, kept], failed).toEqual(['new', 'old']);
+        else {
+          held += 1;
+          expect(said, failed).toMatch(
+            /^shop(?:\.backup)?\.ratiowright was (?:not saved: .*left as it was\.|written, but its disk did not)/,
+          );
+          // The sentence is true of the file it names.
+          expect(['old', 'older'], failed).toContain(kept);
+          expect(now, failed).toBe(said.startsWith('shop.ratiowright was written') ? 'new' : 'old');
+        }
+        expect(parts(), failed).toEqual([]);
+        disk.reset();
+        await saveWithBackup();
+        expect(readFileSync(file, 'utf8')).toBe('new');
+      }
+      expect(held).toBeGreaterThan(10);
+    },
+    60_000,
+  );
+});
+
+const LEFT = 'What is on the disk was left as it was.';
+test.each([
+  ['open', 'EACCES', 'it or its folder is read-only'],
+  ['open', 'EROFS', 'its disk is read-only'],
+  ['open', 'ENOENT', 'its folder or drive is no longer there'],
+  ['open', 'ENODEV', 'its drive or share is no longer there'],
+  ['open', 'ESTALE', 'its drive or share is no longer there'],
+  ['open', 'ETIMEDOUT', 'its share does not answer'],
+  ['open', 'ENAMETOOLONG', 'its name or its path is longer than the disk takes'],
+  ['open', 'EINVAL', 'the disk does not take its name'],
+  ['write', 'ENOSPC', 'the disk is full'],
+  ['write', 'EDQUOT', 'the disk space of this account is used up'],
+  ['write', 'EFBIG', 'it is larger than its disk takes'],
+  ['sync', 'EIO', 'its disk or the connection to it failed'],
+  ['rename', 'EPERM', 'it or its folder is read-only'],
+  ['rename', 'EBUSY', 'another program holds it'],
+  ['write', 'EUNKNOWN', 'the system says EUNKNOWN'],
+])(
+  'a %s that fails with %s says why in words, and leaves the old file and nothing beside it [names of POSIX errno.h, from memory]',
+  async (kind, code, reason) => {
+    writeFileSync(file, 'old');
+    disk.failing.set(kind, code);
+    await expect(writeWhole(file, 'new')).rejects.toThrow(`shop.ratiowright was not saved: ${reason}. ${LEFT}`);
+    expect(readFileSync(file, 'utf8')).toBe('old');
+    expect(parts()).toEqual([]);
+  },
+);
+
+test('a file that another program holds for a moment is waited for', async () => {
+  writeFileSync(file, 'old');
+  disk.failing.set('rename', 'EBUSY');
+  disk.times.set('rename', 2);
+  await writeWhole(file, 'new');
+  expect(disk.steps.filter((step) => step === 'rename beside')).toHaveLength(3);
+  expect(readFileSync(file, 'utf8')).toBe('new');
+});
+
+test('a disk that brings no folder to itself on demand is no failure [EINVAL of fsync, POSIX, from memory]', async () => {
+  for (const text of ['first', 'second']) {
+    disk.reset();
+    await writeWhole(file, text);
+  }
+  disk.failAt = disk.steps.indexOf(`open ${folder()}`);
+  disk.code = 'EINVAL';
+  disk.steps.length = 0;
+  await writeWhole(file, 'third');
+  expect(disk.steps[disk.failAt]).toBe(`open ${folder()}`);
+  expect(readFileSync(file, 'utf8')).toBe('third');
 });
 
 test('a read-only file is not replaced, though its folder would allow it', async () => {
@@ -112,13 +172,27 @@ test('a link keeps pointing at its file, and the backup lies beside that', async
   const target = path.join(home, 'real', 'target.ratiowright');
   writeFileSync(target, 'old');
   symlinkSync(target, file);
-  await writeWithBackup(file, 'new');
+  await saveWithBackup();
   expect(readFileSync(target, 'utf8')).toBe('new');
   expect(readdirSync(path.join(home, 'real')).sort()).toEqual(['target.backup.ratiowright', 'target.ratiowright']);
   expect(readdirSync(home).sort()).toEqual(['real', 'shop.ratiowright']);
 });
 
-test('a first save leaves no backup', async () => {
-  await writeWithBackup(file, 'first');
-  expect(readdirSync(home)).toEqual(['shop.ratiowright']);
+test('what is kept aside takes no name that is taken', async () => {
+  for (const text of ['one', 'two']) {
+    writeFileSync(file, text);
+    await keepAside(file);
+  }
+  expect(readFileSync(path.join(home, 'shop.aside 1.ratiowright'), 'utf8')).toBe('one');
+  expect(readFileSync(path.join(home, 'shop.aside 2.ratiowright'), 'utf8')).toBe('two');
+});
+
+test('what a write left that was cut off more than a day ago is taken away at the next; what may still be written, and what is not ours, stays', async () => {
+  const id = '0123abcd-0123-4567-89ab-0123456789ab';
+  const [old, fresh, other] = [`.${id}.part`, `.${id.replace('0', '1')}.part`, 'download.part'].map((name) => path.join(home, name));
+  for (const one of [old, fresh, other]) writeFileSync(one ?? '', 'half');
+  const yesterday = new Date(Date.now() - 25 * 60 * 60 * 1000);
+  for (const one of [old, other]) utimesSync(one ?? '', yesterday, yesterday);
+  await writeWhole(file, 'text');
+  expect([old, fresh, other].map((one) => existsSync(one ?? ''))).toEqual([false, true, true]);
 });

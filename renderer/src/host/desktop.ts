@@ -10,25 +10,16 @@ declare global {
 
 /** The app in its own window. */
 export function desktopHost(shell: Shell): Host {
-  const saveAs: Host['saveAs'] = (name, text) => shell.saveAs(name, text);
   return {
+    ...shell,
     kind: 'desktop',
-    open: () => shell.open(),
-    openRecent: (token) => shell.openRecent(token),
-    recent: () => shell.recent(),
-    handedOver: () => shell.handedOver(),
-    async save(name, text, token) {
-      if (token === null) return saveAs(name, text);
-      await shell.save(token, text);
-      return { name, token };
+    async save(name, text, token, seen) {
+      if (token === null) return shell.saveAs(name, text);
+      const saved = await shell.save(token, text, seen);
+      return 'theirs' in saved ? saved : { name, token, aside: saved.aside };
     },
-    saveAs,
-    print: () => shell.print(),
-    savePdf: (name, paper) => shell.savePdf(name, paper),
-    unsaved: (unsaved, title) => void shell.unsaved(unsaved, title),
+    // What the event of the drop holds besides the file does not cross the bridge.
     dropped: (file) => shell.dropped(file),
-    close: () => void shell.close(),
-    menu: (entries) => void shell.menu(entries),
-    onCommand: (listener) => shell.onCommand(listener),
+    unsaved: (unsaved, title) => void shell.unsaved(unsaved, title),
   };
 }

@@ -1,9 +1,11 @@
-import type { MenuEntry, OpenedFile, Paper, RecentFile } from '../../../electron/src/contract.ts';
+import type { LeftBehind, LeftWork, MenuEntry, OpenedFile, Paper, RecentFile, Theirs, Work } from '../../../electron/src/contract.ts';
 
 export interface SavedFile {
   readonly name: string;
   /** Null where the host cannot write to the same place again, as a browser without file access. */
   readonly token: string | null;
+  /** The name under which a stranger's file was kept that lay there. */
+  readonly aside: string | null;
 }
 
 /** What the app runs in: the desktop shell or a browser. Disk failures reject with a sentence for people. */
@@ -15,9 +17,22 @@ export interface Host {
   recent(): Promise<readonly RecentFile[]>;
   /** The file the system handed over since the last call, as by a double click; null where there was none. */
   handedOver(): Promise<OpenedFile | null>;
-  /** Writes where the file came from; without a token it asks for a place. Null where the person cancelled. */
-  save(name: string, text: string, token: string | null): Promise<SavedFile | null>;
+  /**
+   * Writes where the file came from; without a token it asks for a place. Null where the person cancelled. What somebody else wrote
+   * there since is held against it, unless it is the version `seen`: that one is kept aside.
+   */
+  save(name: string, text: string, token: string | null, seen: string | null): Promise<SavedFile | { readonly theirs: Theirs } | null>;
   saveAs(name: string, text: string): Promise<SavedFile | null>;
+  /** What was read or written last under the token, or the version `seen`, opens without fault. */
+  opens(token: string, seen: string | null): Promise<void>;
+  /** Keeps work against a crash; it takes the place of what this window kept before. */
+  autosave(work: Work): Promise<void>;
+  /** Work of this window, or of an id, that need not be kept any longer. */
+  dropAutosave(id: string | null): Promise<void>;
+  /** What earlier starts left; asked once, before this window keeps anything. */
+  autosaves(): Promise<LeftBehind>;
+  /** Goes on with work that was left behind; returns the token of its file, or null where it has none. */
+  resume(id: string): Promise<string | null>;
   print(): Promise<void>;
   /** False where the person cancelled. A browser opens its print dialog, which saves as PDF. */
   savePdf(name: string, paper: Paper): Promise<boolean>;
@@ -33,4 +48,4 @@ export interface Host {
   onCommand(listener: (id: string) => void): void;
 }
 
-export type { MenuEntry, OpenedFile, Paper, RecentFile };
+export type { LeftBehind, LeftWork, MenuEntry, OpenedFile, Paper, RecentFile, Theirs, Work };

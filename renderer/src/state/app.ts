@@ -1,6 +1,6 @@
 import { createContext, createSignal, useContext } from 'solid-js';
-import { type Place, placeText, readShopFile, type Say, type Selection, type ShopFile } from '../../../core/src/index.ts';
-import type { Host, Paper } from '../host/host.ts';
+import { type Place, placeText, readShopFile, type Say, type Selection } from '../../../core/src/index.ts';
+import type { Host, OpenedFile, Paper } from '../host/host.ts';
 import type { KeptPlans } from './buying.ts';
 import { createShopStore, type ShopStore } from './shopStore.ts';
 import { createSolution, type Solution } from './solution.ts';
@@ -95,8 +95,10 @@ export interface App {
   readonly goTo: (place: Place) => void;
   /** The place asked for last: a page that shows only part of its fields shows that one. */
   readonly sought: () => Place | null;
-  /** Takes in the text of a file; says why where it cannot. */
-  readonly take: (text: string, name: string, token: string | null) => boolean;
+  /** Takes in the text of a file; says why where it cannot, and where its backup lies. */
+  readonly take: (file: Pick<OpenedFile, 'text' | 'name'> & Partial<OpenedFile>) => boolean;
+  /** Puts a file in the place of the one that is open. */
+  readonly open: ShopStore['load'];
 }
 
 const Context = createContext<App>();
@@ -193,16 +195,20 @@ export function createApp(host: Host, files: PageFiles): App {
       // The page must be drawn before its field can take the cursor; a finding may point at a group, so the nearest field inside or above it is taken.
       void show(pageOf(place) ?? page()).then(() => requestAnimationFrame(() => focusField(place)));
     },
-    take(text, name, token) {
+    take({ text, name, token = null, backup }) {
       const outcome = readShopFile(text);
       if (!outcome.ok) {
-        tell(`${name} was not opened. ${outcome.findings.map((finding) => `${placeText(finding.where)}: ${finding.what}`).join(' ')}`);
+        const faults = outcome.findings.map((finding) => `${placeText(finding.where)}: ${finding.what}`).join(' ');
+        tell(`${name} was not opened. ${faults}${backup ? ` The last version that opened lies beside it as ${backup}.` : ''}`);
         return false;
       }
       open(outcome.value, name, token);
+      // Where the host does not hear it, only the backup stays as it was.
+      if (token !== null) void host.opens(token, null).catch(() => undefined);
       tell(outcome.findings.length === 0 ? null : outcome.findings.map((finding) => finding.what).join(' '));
       return true;
     },
+    open,
   };
 
   async function show(next: Page): Promise<void> {
@@ -218,8 +224,8 @@ export function createApp(host: Host, files: PageFiles): App {
     if (asked === next) setPage(next);
   }
 
-  function open(file: ShopFile, name: string, token: string | null): void {
-    shop.load(file, name, token);
+  function open(...file: Parameters<ShopStore['load']>): void {
+    shop.load(...file);
     pickMachine(0);
     pickMaterial(0);
     askReach(REACH);

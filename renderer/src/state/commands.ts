@@ -1,4 +1,4 @@
-import { EXTENSION, placeText, readShopFile } from '../../../core/src/index.ts';
+import { EXTENSION } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
 import { beside } from '../views/beside.ts';
 import { type App, type Page, sentenceOf } from './app.ts';
@@ -38,20 +38,10 @@ export function commandsOf(app: App): readonly Command[] {
       app.tell(sentenceOf(error));
     }
   };
-  const save = (asNew: boolean) =>
-    guarded(async () => {
-      const name = shop.name === '' ? `shop${EXTENSION}` : shop.name;
-      const saved = asNew ? await host.saveAs(name, shop.text()) : await host.save(name, shop.text(), shop.token);
-      if (saved === null) return;
-      shop.saved(saved.name, saved.token);
-      app.tell(unreadable(shop.text()));
-    });
-  /** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
+  const save = (asNew: boolean) => guarded(async () => (await import('./saving.ts')).saveShop(app, asNew));
   const leave = (then: () => void | Promise<void>) =>
     guarded(async () => {
-      const text = `${shop.name} is not saved. If another file takes its place, its changes are lost.`;
-      if (shop.unsaved && shop.canUndo && !(await app.ask({ text, yes: 'Lose the changes', no: 'Keep this file' }))) return;
-      await then();
+      if (await mayLeave(app)) await then();
     });
   return [
     {
@@ -62,7 +52,7 @@ export function commandsOf(app: App): readonly Command[] {
       run: () =>
         leave(async () => {
           const opened = await host.open();
-          if (opened !== null) app.take(opened.text, opened.name, opened.token);
+          if (opened !== null) app.take(opened);
         }),
     },
     { id: 'file.save', title: 'Save', key: 'Ctrl+S', when: open, run: () => save(false) },
@@ -97,7 +87,7 @@ export function commandsOf(app: App): readonly Command[] {
       run: () =>
         leave(async () => {
           const opened = await host.handedOver();
-          if (opened !== null) app.take(opened.text, opened.name, opened.token);
+          if (opened !== null) app.take(opened);
         }),
     },
     { id: 'edit.undo', title: 'Undo', key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
@@ -114,14 +104,14 @@ export function commandsOf(app: App): readonly Command[] {
       title: 'Open the invented example',
       key: 'D',
       when: () => !open(),
-      run: () => leave(async () => void app.take(await (await newShop()).demoShop(), `example${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take({ text: await (await newShop()).demoShop(), name: `example${EXTENSION}` })),
     },
     {
       id: 'start.empty',
       title: 'Start empty',
       key: 'N',
       when: () => !open(),
-      run: () => leave(async () => void app.take((await newShop()).emptyShop(), `shop${EXTENSION}`, null)),
+      run: () => leave(async () => void app.take({ text: (await newShop()).emptyShop(), name: `shop${EXTENSION}` })),
     },
     ...(Object.keys(PAGE_TITLES) as Page[]).map((page) => ({
       id: `page.${page}`,
@@ -133,24 +123,28 @@ export function commandsOf(app: App): readonly Command[] {
   ];
 }
 
-/** Saving never loses work, so it is not refused; but what would not open again must be said while it can still be mended. */
-function unreadable(text: string): string | null {
-  const outcome = readShopFile(text);
-  if (outcome.ok) return null;
-  const troubles = outcome.findings.map((finding) => `${placeText(finding.where)}: ${finding.what}`);
-  return `Saved. As it stands the file will not open again until this is put right: ${troubles.join(' ')}`;
+/** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
+export async function mayLeave({ shop, ask }: App): Promise<boolean> {
+  const text = `${shop.name} is not saved. If another file takes its place, its changes are lost.`;
+  return !shop.atStake || ask({ text, yes: 'Lose the changes', no: 'Keep this file' });
 }
 
 /** Keys run commands; single letters only outside fields, so that nobody loses what is typed. */
 export function listenForKeys(commands: readonly Command[], host: Host): () => void {
-  host.onCommand((id) => {
+  // A question stops the way until it is answered.
+  const asked = () => document.querySelector('dialog[open]');
+  const hear = (id: string) => {
+    const question = asked();
     const command = commands.find((one) => one.id === id);
-    if (command?.when()) void command.run();
-  });
+    if (question === null && command?.when()) void command.run();
+    // What the system hands over waits; the rest was meant for what stands behind the question.
+    if (id === 'file.handedOver') question?.addEventListener('close', () => hear(id), { once: true });
+  };
+  host.onCommand(hear);
   const listen = (event: KeyboardEvent) => {
     const pressed = keyOf(event);
     const command = commands.find((one) => (one.key === pressed || one.windowsKey === pressed) && one.when());
-    if (command === undefined || event.defaultPrevented) return;
+    if (command === undefined || event.defaultPrevented || asked() !== null) return;
     const letter = !event.ctrlKey && !event.metaKey && !event.altKey;
     if (letter && isField(event.target)) return;
     event.preventDefault();

@@ -1,4 +1,4 @@
-import { createSignal } from 'solid-js';
+import { createMemo, createSignal } from 'solid-js';
 import { createStore, produce, reconcile, unwrap } from 'solid-js/store';
 import { type ShopFile, writeShopFile } from '../../../core/src/index.ts';
 import { makeHistory } from './history.ts';
@@ -9,6 +9,8 @@ export interface ShopStore {
   readonly name: string;
   readonly token: string | null;
   readonly unsaved: boolean;
+  /** Whether something somebody did would be lost with the window: an example or an empty shop as it was opened is not. */
+  readonly atStake: boolean;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   /** Changes the file. `key` names the field: edits of one field in a row are one undo step until `pause`. */
@@ -17,12 +19,23 @@ export interface ShopStore {
   pause(): void;
   undo(): void;
   redo(): void;
-  load(file: ShopFile, name: string, token: string | null): void;
+  /** `from` says what the file grew out of, where that is not the file itself. */
+  load(file: ShopFile, name: string, token: string | null, from?: Origin): void;
   /** The text to write. */
   text(): string;
-  saved(name: string, token: string | null): void;
+  /** The text as it was opened or saved last. */
+  base(): string;
+  /** `text` is what was written: what was typed since is not saved. */
+  saved(name: string, token: string | null, text: string): void;
   /** A plain copy, free of the store. */
   snapshot(): ShopFile | null;
+}
+
+export interface Origin {
+  /** The text as it was opened or saved last; null: that of the file. */
+  readonly base: string | null;
+  /** What undo goes back to. */
+  readonly before: ShopFile | null;
 }
 
 interface State {
@@ -37,13 +50,18 @@ export function createShopStore(): ShopStore {
   const [state, setState] = createStore<State>({ file: null, name: '', token: null });
   const history = makeHistory<ShopFile>();
   const [steps, setSteps] = createSignal({ undo: false, redo: false });
-  const [savedText, setSavedText] = createSignal('');
+  /** The text as it was opened or saved last, and whether a file holds it. */
+  const [base, setBase] = createSignal({ text: '', saved: false });
   const [version, setVersion] = createSignal(0);
   const snapshot = (): ShopFile | null => (state.file === null ? null : structuredClone(unwrap(state.file)));
   const text = () => {
     const file = snapshot();
     return file === null ? '' : writeShopFile(file, WRITTEN_BY);
   };
+  const written = createMemo(() => {
+    version();
+    return text();
+  });
   const settle = () => {
     setSteps({ undo: history.canUndo, redo: history.canRedo });
     setVersion((n) => n + 1);
@@ -65,8 +83,10 @@ export function createShopStore(): ShopStore {
       return state.token;
     },
     get unsaved() {
-      version();
-      return state.file !== null && text() !== savedText();
+      return state.file !== null && !(base().saved && written() === base().text);
+    },
+    get atStake() {
+      return state.file !== null && written() !== base().text;
     },
     get canUndo() {
       return steps().undo;
@@ -95,16 +115,19 @@ export function createShopStore(): ShopStore {
       const present = snapshot();
       if (present !== null) restore(history.redo(present));
     },
-    load(file, name, token) {
+    load(file, name, token, from) {
       history.clear();
+      if (from?.before) history.record(from.before, '');
+      history.pause();
       setState({ file: structuredClone(file), name, token });
-      setSavedText(token === null ? '' : text());
+      setBase({ text: from?.base ?? text(), saved: token !== null });
       settle();
     },
     text,
-    saved(name, token) {
+    base: () => base().text,
+    saved(name, token, text) {
       setState({ name, token });
-      setSavedText(text());
+      setBase({ text, saved: true });
       settle();
     },
     snapshot,

@@ -6,13 +6,13 @@ import { sentenceOf, useApp } from '../state/app.ts';
 export function RecentFiles() {
   const app = useApp();
   const [recent, setRecent] = createSignal<readonly RecentFile[]>([]);
-  onMount(async () => setRecent(await app.host.recent()));
+  const tell = (error: unknown) => app.tell(sentenceOf(error));
+  onMount(() => app.host.recent().then(setRecent, tell));
   const open = async (token: string) => {
     try {
-      const file = await app.host.openRecent(token);
-      app.take(file.text, file.name, file.token);
+      app.take(await app.host.openRecent(token));
     } catch (error) {
-      app.tell(sentenceOf(error));
+      tell(error);
     }
   };
   return (

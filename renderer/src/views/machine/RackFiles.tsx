@@ -15,14 +15,14 @@ export function RackFiles(props: { readonly form: RackForm }) {
     const [file] = input.files ?? [];
     if (file === undefined) return;
     say('');
+    // The same file may be chosen again once it is mended.
+    input.value = '';
     const { LARGEST_CSV_BYTES, readRackCsv } = await rackTables();
     if (file.size > LARGEST_CSV_BYTES) {
       app.tell(`${file.name} was not read: it has ${file.size} bytes, more than ${LARGEST_CSV_BYTES}.`);
       return;
     }
     const table = readRackCsv(await file.text());
-    // The same file may be chosen again once it is mended.
-    input.value = '';
     if (!table.ok) {
       app.tell(`${file.name} was not read, the rack stays as it was. ${troubleText(table.troubles)}`);
       return;

@@ -9,13 +9,13 @@ export function ListFiles(props: { readonly pasted: PastedList; readonly say: (s
   const read = async (input: HTMLInputElement) => {
     const [file] = input.files ?? [];
     if (file === undefined) return;
-    const text = await file.text();
     // The same file may be chosen again once it is mended.
     input.value = '';
     if (file.size > LARGEST_CSV_BYTES) {
       app.tell(`${file.name} was not read: it has ${file.size} bytes, more than ${LARGEST_CSV_BYTES}.`);
       return;
     }
+    const text = await file.text();
     const free = props.pasted.text().trim() === '';
     const question = `The list is not empty. ${file.name} would stand in its place.`;
     if (!free && !(await app.ask({ text: question, yes: 'Replace the list', no: 'Keep the list' }))) return;

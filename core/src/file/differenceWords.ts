@@ -1,0 +1,51 @@
+import { placeText } from '../finding.ts';
+import { printedUnit, withTrueMinus } from '../format.ts';
+import { isObject } from './fields.ts';
+
+/** A row of a list as plain JSON, with the id by which it is the same row in another file. */
+export type IdRow = Readonly<Record<string, unknown>> & { readonly id: string };
+
+export const isRow = (json: unknown): json is IdRow => isObject(json) && typeof json.id === 'string';
+
+/** Words for keys of which no finding speaks. */
+const MORE_WORDS: Readonly<Record<string, string>> = {
+  prices: 'price',
+  fittedOn: 'fitted on',
+  validUntil: 'valid until',
+  densityUncertainty: 'density uncertainty',
+  temperatureUncertainty: 'temperature uncertainty',
+  chainLength: 'chain length',
+  invented: 'invented example',
+  anyPump: 'any pump',
+  openShared: 'shared stages open',
+  asMeasured: 'as measured',
+};
+
+/** A key of the file in words, as `take-up`. */
+export const keyWords = (key: string): string => MORE_WORDS[key] ?? placeText([key]);
+
+/** A row as people call it: `stage s1`, `piece 08B, 21 teeth`; by its name, else by what tells it from its neighbours, else by its id. */
+export function rowWords(list: string, row: IdRow): string {
+  const text = (key: string): string | null => {
+    const value = row[key];
+    return typeof value === 'string' && value !== '' ? value : typeof value === 'number' ? String(value) : null;
+  };
+  const teeth = text('teeth') ?? (text('from') === null ? null : `${text('from')} to ${text('to')}`);
+  const wheel = teeth === null || text('size') === null ? null : `${text('size')}, ${teeth} teeth`;
+  const place = wheel === null || text('place') === null ? '' : `, ${text('place')}`;
+  return `${keyWords(list)} ${text('name') ?? text('number') ?? (wheel === null ? (text('date') ?? row.id) : wheel + place)}`;
+}
+
+/** A value as typed; a word for what is not given. */
+export function valueWords(value: unknown): string {
+  if (value === undefined) return 'not given';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'number') return withTrueMinus(String(value));
+  if (isQuantity(value)) return withTrueMinus(value.value) + printedUnit(value.unit);
+  if (typeof value !== 'string') return JSON.stringify(value);
+  return /^-?[\d.,]/.test(value) ? withTrueMinus(value) : `“${value}”`;
+}
+
+/** A number with its unit, both as text. */
+export const isQuantity = (json: unknown): json is { readonly value: string; readonly unit: string } =>
+  isObject(json) && typeof json.value === 'string' && typeof json.unit === 'string';

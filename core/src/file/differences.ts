@@ -1,0 +1,141 @@
+import { capital } from '../format.ts';
+import { type IdRow, isQuantity, isRow, keyWords, rowWords, valueWords } from './differenceWords.ts';
+import { isObject } from './fields.ts';
+import type { ShopFile } from './shopFile.ts';
+
+/** One thing in which two shop files differ. */
+export interface Difference {
+  /** Where, by ids, so that two people's changes to one place can be told: `machines/bench-1/stages/s1/driver/teeth`. */
+  readonly key: string;
+  /** The machine, material, rack or kept page it belongs to, as people call it. */
+  readonly row: string;
+  readonly what: string;
+}
+
+/** Where the comparison stands: the ids so far, and the words under the heading of the row. */
+interface Spot {
+  readonly key: string;
+  readonly row: string;
+  readonly words: readonly string[];
+  /** What the ids in this row stand for. */
+  readonly names: (key: string, id: string) => string | null;
+}
+
+/** Who wrote a file, and in which form, is no change of what it says. */
+const ENVELOPE = new Set(['format', 'version', 'writtenBy']);
+/** Frozen words and drawings, thousands of them in one kept page. */
+const PRINTED = new Set(['lines', 'page', 'rule']);
+const LIST_OF: Readonly<Record<string, string>> = { rack: 'racks', machine: 'machines', material: 'materials', fitted: 'pumps' };
+
+/**
+ * What one shop file says otherwise than another, row by row, in the order of the file. Rows are the same row where they have one id.
+ *
+ * @param before  as it was
+ * @param after   as it is
+ * @returns empty where both say the same, whoever wrote them
+ * @source our choice
+ * @example differences(demo, demoWithTeeth22)  // [{ key: 'machines/bench-1/stages/s1/driver/teeth', row: 'Machine Bench 1', what: 'stage s1, driver, teeth: 21 → 22' }]
+ */
+export function differences(before: ShopFile, after: ShopFile): readonly Difference[] {
+  const found: Difference[] = [];
+  const names = namesAmong(
+    after,
+    namesAmong(before, () => null),
+  );
+  for (const key of keysOf(before, after)) {
+    if (ENVELOPE.has(key)) continue;
+    const list = { key, row: key === 'shop' ? 'The shop' : `The list of ${listWords(key)}`, words: [], names };
+    compare(Reflect.get(before, key), Reflect.get(after, key), list, found);
+  }
+  return found;
+}
+
+/**
+ * The keys at which two people changed the same place, or one of them something inside what the other changed.
+ *
+ * @source our choice
+ * @example clashes([{ key: 'racks/main/name', row: 'Rack Main', what: '' }], [{ key: 'racks/main', row: 'Rack Main', what: '' }])  // the keys 'racks/main/name' and 'racks/main'
+ */
+export function clashes(theirs: readonly Difference[], mine: readonly Difference[]): ReadonlySet<string> {
+  const inside = (key: string, other: string) => key === other || key.startsWith(`${other}/`);
+  const both = new Set<string>();
+  for (const one of theirs)
+    for (const other of mine) {
+      if (!inside(one.key, other.key) && !inside(other.key, one.key)) continue;
+      both.add(one.key).add(other.key);
+    }
+  return both;
+}
+
+const listWords = (key: string): string => `${keyWords(key)}s`;
+const keysOf = (...both: readonly object[]): readonly string[] => [...new Set(both.flatMap((one) => Object.keys(one)))];
+
+function compare(before: unknown, after: unknown, spot: Spot, found: Difference[]): void {
+  if (JSON.stringify(before) === JSON.stringify(after)) return;
+  const tell = (what: string) => void found.push({ key: spot.key, row: spot.row, what: [...spot.words, what].join(', ') });
+  const lists = [before, after].filter(Array.isArray);
+  if (lists.length > 0 && lists.flat().every(isRow)) compareRows(rows(before), rows(after), spot, found);
+  else if (lists.length > 0) compareLines(list(before), list(after), spot, found);
+  else if ([before, after].every((one) => (isObject(one) && !isQuantity(one)) || one === undefined)) {
+    const from = fieldsOf(before);
+    const to = fieldsOf(after);
+    const names = namesAmong(to, namesAmong(from, spot.names));
+    for (const key of keysOf(from, to)) {
+      const inner = { ...spot, key: `${spot.key}/${key}`, words: [...spot.words, keyWords(key)], names };
+      if (PRINTED.has(key) && /^(?:changeSheets|quotePages)\//.test(spot.key)) tell('what was printed differs');
+      else compare(from[key], to[key], inner, found);
+    }
+  } else compareValues(before, after, spot, found);
+}
+
+function compareValues(before: unknown, after: unknown, spot: Spot, found: Difference[]): void {
+  const last = spot.key.split('/').at(-1) ?? '';
+  const said = (value: unknown) => valueWords(typeof value === 'string' ? (spot.names(last, value) ?? value) : value);
+  // Keys of a quantity in another order say the same.
+  if (said(before) !== said(after))
+    found.push({ key: spot.key, row: spot.row, what: `${spot.words.join(', ')}: ${said(before)} → ${said(after)}` });
+}
+
+/** Rows by their ids: those that are gone, those that are new, those that changed, and whether the order of those in both did. */
+function compareRows(before: readonly IdRow[], after: readonly IdRow[], spot: Spot, found: Difference[]): void {
+  const list = spot.key.split('/').at(-1) ?? '';
+  const own = spot.key === list;
+  const words = spot.words.slice(0, -1);
+  const at = (row: IdRow, what: string | null): Spot => ({
+    ...spot,
+    key: `${spot.key}/${row.id}`,
+    row: own ? capital(rowWords(list, row)) : spot.row,
+    words: [...words, ...(own ? [] : [rowWords(list, row)]), ...(what === null ? [] : [what])],
+  });
+  const tell = ({ key, row, words: said }: Spot) => void found.push({ key, row, what: said.join(', ') });
+  for (const row of before) if (!after.some(({ id }) => id === row.id)) tell(at(row, 'removed'));
+  for (const row of after) {
+    const same = before.find(({ id }) => id === row.id);
+    if (same === undefined) tell(at(row, 'added'));
+    else compare(same, row, at(same, null), found);
+  }
+  const order = (some: readonly IdRow[], other: readonly IdRow[]) =>
+    some.filter(({ id }) => other.some((one) => one.id === id)).map(({ id }) => id);
+  if (order(before, after).join(' ') === order(after, before).join(' ')) return;
+  found.push({ key: `${spot.key}/`, row: spot.row, what: [...words, ...(own ? [] : [listWords(list)]), 'another order'].join(', ') });
+}
+
+/** Lines without ids are the same line where they have the same number. */
+function compareLines(before: readonly unknown[], after: readonly unknown[], spot: Spot, found: Difference[]): void {
+  for (let index = 0; index < Math.max(before.length, after.length); index += 1) {
+    const words = [...spot.words.slice(0, -1), `${spot.words.at(-1) ?? ''} ${index + 1}`];
+    compare(before[index], after[index], { ...spot, key: `${spot.key}/${index}`, words }, found);
+  }
+}
+
+const fieldsOf = (json: unknown): Readonly<Record<string, unknown>> => (isObject(json) ? json : {});
+const list = (json: unknown): readonly unknown[] => (Array.isArray(json) ? json : []);
+const rows = (json: unknown): readonly IdRow[] => list(json).filter(isRow);
+
+/** What an id under a key stands for: a row of the lists at hand, else of those further out. */
+function namesAmong(json: object, outer: Spot['names']): Spot['names'] {
+  return (key, id) => {
+    const name = rows(Reflect.get(json, LIST_OF[key] ?? '')).find((row) => row.id === id)?.name;
+    return typeof name === 'string' && name !== '' ? name : outer(key, id);
+  };
+}

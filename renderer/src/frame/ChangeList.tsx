@@ -1,0 +1,39 @@
+import { For, Show } from 'solid-js';
+import type { Difference } from '../../../core/src/file/differences.ts';
+import { byRow } from './dialog.tsx';
+
+/** More than anybody compares line by line. */
+const MOST = 200;
+
+/** Differences row by row; what both sides changed is marked by a word. */
+export function ChangeList(props: { readonly changes: readonly Difference[]; readonly both?: ReadonlySet<string> }) {
+  return (
+    <>
+      <For each={byRow(props.changes.slice(0, MOST))}>
+        {({ row, changes }) => (
+          <>
+            <h3>
+              <bdi>{row}</bdi>
+            </h3>
+            <ul>
+              <For each={changes}>
+                {({ key, what }) => (
+                  <li>
+                    <bdi>{what}</bdi>
+                    <Show when={props.both?.has(key)}>
+                      {' '}
+                      <b class="warn">changed by both</b>
+                    </Show>
+                  </li>
+                )}
+              </For>
+            </ul>
+          </>
+        )}
+      </For>
+      <Show when={props.changes.length > MOST}>
+        <p class="faint">and {props.changes.length - MOST} more</p>
+      </Show>
+    </>
+  );
+}
