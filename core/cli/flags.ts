@@ -3,10 +3,11 @@ import { isDate, MOST_DAYS } from '../src/calendar.ts';
 import type { Say, Selection } from '../src/index.ts';
 import type { Order } from '../src/optionList.ts';
 import { CUSTOMER_LENGTH, NOTE_LENGTH } from '../src/quote/quote.ts';
+import { type CheckWish, readCheckWish } from './checkFlags.ts';
 import { type PriceRow, type PumpPrices, readPrices, readPumpPrices } from './prices.ts';
 import { readWindow, type Window } from './windowFlag.ts';
 
-export const COMMANDS = ['options', 'reach', 'sheet', 'quote', 'buy', 'validate'] as const;
+export const COMMANDS = ['options', 'reach', 'sheet', 'quote', 'buy', 'ratio-check', 'validate'] as const;
 export type Command = (typeof COMMANDS)[number];
 
 /** One flag: what it takes, which commands know it, and its line in the help. */
@@ -17,12 +18,13 @@ interface Flag {
 }
 
 const ONE_MATERIAL = ['options', 'reach', 'sheet', 'quote'] as const;
-const PRINTED = ['sheet', 'quote'] as const;
+const PRINTED = ['sheet', 'quote', 'ratio-check'] as const;
+const CHECK = ['ratio-check'] as const;
 const PLANNING = ['options', 'reach', 'sheet', 'quote', 'buy'] as const;
 
 export const FLAGS: Readonly<Record<string, Flag>> = {
-  machine: { takes: 'ID', commands: PLANNING, help: 'which machine; may be left out where the file holds one' },
-  material: { takes: 'ID', commands: ONE_MATERIAL, help: 'which material; may be left out where the file holds one' },
+  machine: { takes: 'ID', commands: [...PLANNING, ...CHECK], help: 'which machine; may be left out where the file holds one' },
+  material: { takes: 'ID', commands: [...ONE_MATERIAL, ...CHECK], help: 'which material; may be left out where the file holds one' },
   materials: { takes: 'ID,ID', commands: ['buy'], help: 'which materials; all of the file that have limits if left out' },
   'materials-csv': {
     takes: 'FILE.csv',
@@ -34,7 +36,7 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     commands: ['reach'],
     help: 'every material of the file or list with its best option; --window may then be left out',
   },
-  csv: { takes: null, commands: ['reach'], help: 'print that table alone, as CSV' },
+  csv: { takes: null, commands: ['reach', 'ratio-check'], help: 'print that table alone, as CSV; of ratio-check with --all' },
   rack: { takes: 'ID', commands: PLANNING, help: "which rack; otherwise the machine's own, or the only one" },
   buy: { takes: 'N', commands: ONE_MATERIAL, help: 'up to N wheels may be bought, 1 to 8' },
   teeth: { takes: 'LO-HI', commands: PLANNING, help: 'with --buy and in buy: teeth that may be bought; alone: any wheel of that range' },
@@ -61,8 +63,8 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     help: 'also try the other pumps each side may carry; in buy each of them is one part to buy',
   },
   'as-measured': { takes: null, commands: PLANNING, help: 'count the deliveries the pumps were measured at in the ratio' },
-  inch: { takes: null, commands: PLANNING, help: 'lengths in inches (JSON keeps its stated units)' },
-  comma: { takes: null, commands: PLANNING, help: 'print a decimal comma (JSON keeps the point)' },
+  inch: { takes: null, commands: [...PLANNING, ...CHECK], help: 'lengths in inches (JSON keeps its stated units)' },
+  comma: { takes: null, commands: [...PLANNING, ...CHECK], help: 'print a decimal comma (JSON keeps the point)' },
   rows: {
     takes: 'N',
     commands: ['options', 'reach', 'buy'],
@@ -80,12 +82,16 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
   },
   ratios: { takes: null, commands: ['reach'], help: 'also list every ratio of the window with its teeth and flow (JSON always does)' },
   count: { takes: null, commands: ['options'], help: 'count every option, however many there are' },
-  json: { takes: null, commands: ['options', 'reach', 'quote', 'buy', 'validate'], help: 'print JSON' },
-  workings: { takes: null, commands: ['options', 'sheet'], help: 'with JSON: how each figure came about; on a sheet: as further pages' },
+  json: { takes: null, commands: ['options', 'reach', 'quote', 'buy', 'ratio-check', 'validate'], help: 'print JSON' },
+  workings: {
+    takes: null,
+    commands: ['options', 'sheet', 'ratio-check'],
+    help: 'with JSON: how each figure came about; on paper: as further pages',
+  },
   option: { takes: 'N', commands: ['sheet'], help: 'the option by its number in the list; 1 is the first' },
   paper: { takes: 'A4|Letter', commands: PRINTED, help: 'paper size; A4 if left out' },
-  number: { takes: 'TEXT', commands: PRINTED, help: 'number of the change sheet or quote page, to be printed on it' },
-  date: { takes: 'YYYY-MM-DD', commands: PRINTED, help: 'date to be printed; today if left out' },
+  number: { takes: 'TEXT', commands: ['sheet', 'quote'], help: 'number of the change sheet or quote page, to be printed on it' },
+  date: { takes: 'YYYY-MM-DD', commands: PRINTED, help: 'date to be printed, or of the catches; today if left out' },
   customer: { takes: 'NAME', commands: ['quote'], help: `whom the quote page is for, at most ${CUSTOMER_LENGTH} characters` },
   note: { takes: 'TEXT', commands: ['quote'], help: `a line of your own on the quote page, at most ${NOTE_LENGTH} characters` },
   'valid-days': {
@@ -93,7 +99,20 @@ export const FLAGS: Readonly<Record<string, Flag>> = {
     commands: ['quote'],
     help: `how long the quote holds from its date, 1 to ${MOST_DAYS}; as long as nothing changes if left out`,
   },
-  out: { takes: 'FILE.html', commands: PRINTED, help: 'where the page is written; a quote without it is printed as text' },
+  out: { takes: 'FILE.html', commands: PRINTED, help: 'where the page is written; a quote or a ratio check without it is printed as text' },
+  sheet: { takes: 'N', commands: CHECK, help: 'number of the change sheet that is proved; without it what is fitted' },
+  catches: { takes: 'FILE.csv', commands: CHECK, help: 'what was caught: columns A net g, B net g, or gross and tare, volume, left out' },
+  turns: { takes: 'N', commands: CHECK, help: 'turns of the motor for each catch' },
+  time: { takes: 'TIME', commands: CHECK, help: 'instead of turns, with --dial: how long each catch ran, as 20s' },
+  dial: { takes: 'PERCENT', commands: CHECK, help: 'with --time: where the dial stood' },
+  step: { takes: 'MASS', commands: CHECK, help: 'step of the scale, as 0.1g; the scale of the last kept check if left out' },
+  tared: { takes: null, commands: CHECK, help: 'with --step: the scale was tared and read once a weighing' },
+  'scale-uncertainty': { takes: 'MASS', commands: CHECK, help: 'with --step: ± of the scale from its certificate at 95 %' },
+  confidence: { takes: 'PERCENT', commands: CHECK, help: 'of the interval, 60 to 99.9; 95 if left out' },
+  by: { takes: 'NAME', commands: CHECK, help: 'who caught and weighed' },
+  before: { takes: null, commands: CHECK, help: 'instead of catches: what to catch, how little and how often' },
+  check: { takes: 'ID', commands: CHECK, help: 'instead of catches: a check that the file keeps' },
+  all: { takes: null, commands: CHECK, help: 'instead of catches: every check that the file keeps' },
 };
 
 /** A value on the command line has no space in it. */
@@ -125,6 +144,8 @@ export interface Call {
   readonly materialsCsv: string | null;
   /** Of reach: the materials, each with its best option; and that table alone as CSV. */
   readonly best: boolean;
+  /** Of ratio-check; null for all others. */
+  readonly check: CheckWish | null;
   readonly csv: boolean;
   readonly count: boolean;
   readonly json: boolean;
@@ -204,7 +225,8 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   if ((command === 'quote' || (command === 'reach' && !best)) && !given.has('window'))
     problems.push(`${command} needs --window LO:HI, as 1:5${command === 'reach' ? ', or --best' : ''}.`);
   for (const name of ['window', 'json'])
-    if (given.has('csv') && given.has(name)) problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
+    if (command === 'reach' && given.has('csv') && given.has(name))
+      problems.push(`--csv prints the table of best options alone: leave out --${name}.`);
   if (given.has('ratios') && best && !given.has('window')) problems.push('--ratios belongs to --window.');
   if (out !== null && !/\.html?$/i.test(out)) problems.push(`--out takes a file that ends in .html, not "${out}".`);
   if (command === 'options' && given.has('workings') && !given.has('json'))
@@ -244,6 +266,7 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
     ratios: given.has('ratios'),
     materialsCsv: given.get('materials-csv') ?? null,
     best,
+    check: command === 'ratio-check' ? readCheckWish(given, problems) : null,
     csv: given.has('csv'),
     count: given.has('count'),
     json: given.has('json'),

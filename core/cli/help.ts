@@ -6,6 +6,7 @@ const WHAT = {
   sheet: 'write the change sheet of one option as a printable page',
   quote: 'print the quote page: what a machine can mix, with every material of the file',
   buy: 'find the fewest wheels to buy so that every material has an option inside its limits',
+  'ratio-check': 'judge what both sides delivered against the limits, or say what to catch',
   validate: 'read a shop file and say everything that is wrong with it',
 } as const;
 
@@ -23,8 +24,8 @@ export function helpText(): string {
     '',
     ...flags,
     '',
-    'Exit 0: an option inside the limits (options), all of the window within the tolerance and, with --best, every material inside its limits (reach), the page was made (sheet, quote), all materials served (buy), the file is sound (validate).',
-    'Exit 1: no option inside the limits, or no limits given; gaps wider than the tolerance, a material that is not inside or not complete (reach); not all materials served; the reasons are printed.',
+    'Exit 0: an option inside the limits (options), all of the window within the tolerance and, with --best, every material inside its limits (reach), the page was made (sheet, quote), all materials served (buy), a pass (ratio-check; always with --before and --all), the file is sound (validate).',
+    'Exit 1: no option inside the limits, or no limits given; gaps wider than the tolerance, a material that is not inside or not complete (reach); not all materials served; a fail, nothing proven or no limits (ratio-check); the reasons are printed.',
     'Exit 2: bad input or flags; every problem is on the error output and nothing was written.',
     '',
   ].join('\n');

@@ -8,6 +8,7 @@ import { helpText } from './help.ts';
 import { withMaterials } from './materials.ts';
 import { optionsText } from './optionsText.ts';
 import { quoteText } from './quoteText.ts';
+import { ratioCheck } from './ratioCheck.ts';
 import { reach } from './reach.ts';
 import { sheetPage } from './sheetPage.ts';
 import { tryRatio } from './tryRatio.ts';
@@ -47,6 +48,8 @@ function run(args: readonly string[]): 0 | 1 | 2 {
       return quote(file.value, parsed.call);
     case 'buy':
       return bought(file.value, opened.findings, parsed.call);
+    case 'ratio-check':
+      return checkedRatio(file.value, opened.findings, parsed.call);
   }
 }
 
@@ -131,6 +134,16 @@ function quote(file: ShopFile, call: Call): 0 | 2 {
   if (!written(call, made.value.html)) return 2;
   if (!call.json) process.stdout.write(`${call.out}: quote page for ${made.value.machine}.\n`);
   return 0;
+}
+
+function checkedRatio(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 | 2 {
+  const made = ratioCheck(file, call);
+  if (!made.ok) return refuse(made.findings);
+  const { text, page, passed } = made.value;
+  process.stderr.write(problemLines(ofFile));
+  if (page !== null && !written(call, page.html)) return 2;
+  process.stdout.write(page === null || call.json ? text : `${call.out}: ${page.what}\n`);
+  return passed ? 0 : 1;
 }
 
 /** Writes a page where the call says; false where that cannot be, which is then said. */

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { dateAfter } from '../src/calendar.ts';
+import { dateAfter } from '../src/days.ts';
 import { type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { materialReach } from '../src/materialReach.ts';
 import { quoteAdd } from '../src/quote/add.ts';

@@ -22,7 +22,7 @@ export interface Band {
   /** Above: A : B by volume. Below: parts of B per 100 A, as the sheet counts. The shift between them is the density ratio. */
   readonly above: readonly Mark[];
   readonly below: readonly Mark[];
-  readonly spotOf: (option: PlannedOption) => Spot;
+  readonly spotOf: (made: Pick<PlannedOption, 'bPerA'>) => Spot;
   /** Where two off-ratios lie, as the ends of a range. */
   readonly spanOf: (low: Fraction, high: Fraction) => Span;
 }
@@ -63,7 +63,7 @@ export function bandOf(plan: Plan, closest: readonly PlannedOption[]): Band {
     limits: limits === null ? null : spanOf(limits.low, limits.high),
     above: roundMarks(from, to).map((mark) => ({ ...mark, at: at(mark.value) })),
     below: roundMarks(perHundred(to), perHundred(from)).map((mark) => ({ ...mark, at: at(aPerB(mark.value)) })),
-    spotOf: (option) => spot(1 / float(option.bPerA)),
+    spotOf: ({ bPerA }) => spot(1 / float(bPerA)),
     spanOf,
   };
 }

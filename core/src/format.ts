@@ -134,6 +134,9 @@ export function quantity(value_SI: Fraction | number, dimension: Dimension, unit
   return fixed(inUnit(value_SI, dimension, unit), places, say) + printedUnit(unit);
 }
 
+/** The unit of lengths in the shop's system. */
+export const lengthUnit = (say: Say): string => (say.system === 'metric' ? 'mm' : 'in');
+
 /**
  * A length in the shop's system: millimetres, or inches with two places more.
  *
@@ -207,9 +210,11 @@ export const SENSE = '+ is B-rich';
  * @source our choice
  * @example signedPercentText(new Fraction('0.0161'), { decimal: '.', system: 'metric' })  // '+1.61 %'
  */
-export function signedPercentText(share: Fraction, say: Say, places = 2): string {
-  return `${signed(share.mul(HUNDRED), places, say)}${NO_BREAK_SPACE}%`;
+export function signedPercentText(share: Fraction | number, say: Say, places = 2): string {
+  return `${signed(percentOf(share), places, say)}${NO_BREAK_SPACE}%`;
 }
+
+const percentOf = (share: Fraction | number): Fraction | number => (typeof share === 'number' ? 100 * share : share.mul(HUNDRED));
 
 /**
  * Both ends of a range of shares, the unit once.
@@ -217,8 +222,8 @@ export function signedPercentText(share: Fraction, say: Say, places = 2): string
  * @source our choice
  * @example signedRangeText(new Fraction('-0.0176'), new Fraction('0.0161'), { decimal: '.', system: 'metric' })  // '−1.76 to +1.61 %'
  */
-export function signedRangeText(from: Fraction, to: Fraction, say: Say): string {
-  return `${signed(from.mul(HUNDRED), 2, say)} to ${signedPercentText(to, say)}`;
+export function signedRangeText(from: Fraction | number, to: Fraction | number, say: Say): string {
+  return `${signed(percentOf(from), 2, say)} to ${signedPercentText(to, say)}`;
 }
 
 /**

@@ -1,7 +1,7 @@
 import { withErrorText } from './entry.ts';
 import { spoken } from './file/fields.ts';
 import type { MachineRow, SideRow } from './file/machine.ts';
-import { MOST_CHECKLIST_LINES } from './file/usualChecklist.ts';
+import { MOST_CHECKLIST_LINES } from './file/machine.ts';
 import type { Say } from './format.ts';
 import { serviceFactorsText } from './load/missing.ts';
 import type { TypedQuantity } from './reading.ts';
@@ -115,10 +115,18 @@ export function checklistSummary(lines: readonly string[]): string {
  * @source our choice
  * @example pumpSummary({ gear: { teeth: 12 } })  // 'gear of 12 teeth'
  */
-export function pumpSummary({ pressureLimit, measuredDelivery, gear }: Partial<SideRow['pumps'][number]>): string {
+export function pumpSummary({
+  pressureLimit,
+  measuredDelivery,
+  newDelivery,
+  leastDelivery,
+  gear,
+}: Partial<SideRow['pumps'][number]>): string {
   return listed([
     said('limit', pressureLimit),
     gear === undefined ? null : `gear of ${gear.teeth} teeth`,
     measuredDelivery === undefined ? null : `delivers ${withErrorText('share', measuredDelivery, '%')}\u00A0%`,
+    said('new', newDelivery),
+    said('least', leastDelivery),
   ]);
 }

@@ -74,6 +74,9 @@ export interface Pump {
   readonly gear: Given<Gear>;
   /** What it delivers of its displacement, from ratio checks; its error is ± the same unit. */
   readonly delivery: Given<{ readonly share: Fraction; readonly uncertainty: Given<Fraction> }>;
+  /** What it delivered when it was new, and the least it may still deliver, as shares of its displacement. */
+  readonly newDelivery: Given<Fraction>;
+  readonly leastDelivery: Given<Fraction>;
   /** Whether the ratio is made up with that delivery; otherwise it is the ratio of teeth and displacements, and only the budget shifts. */
   readonly asMeasured: boolean;
 }

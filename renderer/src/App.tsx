@@ -7,8 +7,7 @@ import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
 import { Around } from './views/beside.ts';
-import { loadWhenIdle, pageFiles, pageView } from './views/pages.ts';
-import { StartPage } from './views/StartPage.tsx';
+import { loadWhenIdle, pageFiles, pageView, Start } from './views/pages.ts';
 
 export function App(props: { readonly host: Host }) {
   const app = createApp(props.host, pageFiles);
@@ -23,6 +22,10 @@ export function App(props: { readonly host: Host }) {
     ),
   );
   createEffect(() => {
+    if (app.question() !== null) void Around.load();
+    if (app.shop.file === null) void Start.load();
+  });
+  createEffect(() => {
     const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
     app.host.unsaved(app.shop.atStake, title);
   });
@@ -36,7 +39,7 @@ export function App(props: { readonly host: Host }) {
         <header class="band">
           <Band />
         </header>
-        <Show when={app.shop.file !== null} fallback={<StartPage commands={commands} />}>
+        <Show when={app.shop.file !== null} fallback={<Dynamic component={Start.get()} commands={commands} />}>
           <Dynamic component={pageView(app.page())} />
         </Show>
         <Notice />

@@ -11,4 +11,5 @@ import { pickHost } from './host/pick.ts';
 
 const root = document.getElementById('app');
 if (root === null) throw new RangeError('the page has no place for the app');
-render(() => <App host={pickHost()} />, root);
+const host = await pickHost();
+render(() => <App host={host} />, root);

@@ -12,6 +12,7 @@ import { startBrowser } from './browser.ts';
 declare global {
   interface Window {
     host: Host;
+    picking: Promise<Host>;
     printed: string[];
     /** What the file pickers answer next, and what they were asked. */
     picks: FileSystemFileHandle[];
@@ -68,7 +69,15 @@ async function start(pickers: boolean): Promise<void> {
         : { showOpenFilePicker: undefined, showSaveFilePicker: undefined },
     );
   }, pickers);
-  await page.addScriptTag({ content: `${script}\nwindow.host = picked.pickHost();` });
+  await pickIn();
+}
+
+/** The host as the app picks it. */
+async function pickIn(): Promise<void> {
+  await page.addScriptTag({ content: `${script}\nwindow.picking = picked.pickHost();` });
+  await page.evaluate(async () => {
+    window.host = await window.picking;
+  });
 }
 
 /** A file of the private folder with its content, as the next pick. */
@@ -328,7 +337,7 @@ test('with a shell, every call goes to it, and a save without a place asks for o
     const kept = ['autosave', 'dropAutosave', 'autosaves', 'resume'];
     Object.assign(window, { shell: Object.fromEntries([...names, ...kept].map((name) => [name, answer(name)])), asked: calls });
   });
-  await page.addScriptTag({ content: `${script}\nwindow.host = picked.pickHost();` });
+  await pickIn();
   const work = { name: 'shop', token: 't', base: 'a', text: 'b' };
   const answers = await page.evaluate(async (unsaved) => {
     const { host } = window;

@@ -50,6 +50,7 @@ async function savedText(page: Page, file: string): Promise<string> {
 
 async function demoMachine(choices: Parameters<typeof launch>[1] = {}): Promise<Page> {
   app = await launchDemo(browser, choices, 'Alt+1');
+  await app.page.locator('main.machine').waitFor();
   return app.page;
 }
 
@@ -94,6 +95,8 @@ const TYPED: readonly (readonly [group: string, entries: readonly (readonly [str
     [
       ['A.pumps.0.pressureLimit', '100'],
       ['A.pumps.0.measuredDelivery', '98.5 +- 0.4'],
+      ['A.pumps.0.newDelivery', '99.5'],
+      ['A.pumps.0.leastDelivery', '95'],
       ['A.pumps.0.gear.teeth', '12'],
       ['A.pumps.0.gear.module', '2'],
       ['A.pumps.0.gear.faceWidth', '1/2 in'],
@@ -142,6 +145,8 @@ test('flow, load, tanks, work and pump details are typed by keyboard alone and s
     pressureLimit: of('100', 'bar'),
     gear: { teeth: 12, module: of('2', 'mm'), faceWidth: of('1/2', 'in') },
     measuredDelivery: { value: of('98.5', '%'), uncertainty: of('0.4', '%') },
+    newDelivery: of('99.5', '%'),
+    leastDelivery: of('95', '%'),
   });
 
   // One step of undo for each field, though each was typed letter by letter.

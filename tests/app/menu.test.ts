@@ -31,7 +31,7 @@ const again = (): readonly MenuItemConstructorOptions[] => {
   const list = items('File').find(({ label }) => label === 'Open again')?.submenu;
   return Array.isArray(list) ? list : [];
 };
-const told = () => expect.poll(() => words('Page').length).toBe(5);
+const told = () => expect.poll(() => words('Page').length).toBe(6);
 
 test('the native menu shows the commands of the page, those that can be run now, and follows what is open', async () => {
   app = await launch(browser);
@@ -46,7 +46,7 @@ test('the native menu shows the commands of the page, those that can be run now,
     'Open again',
   ]);
   expect(words('Edit').slice(0, 2)).toEqual(['Undo', 'Redo']);
-  expect(words('Page')).toEqual(['Machine', 'Material', 'Options', 'Reach', 'Sheet']);
+  expect(words('Page')).toEqual(['Machine', 'Material', 'Options', 'Reach', 'Sheet', 'Ratio check']);
   expect(words('Help')).toEqual(['About and licences']);
   const enabled = () => ['file.open', 'file.save', 'start.empty'].map((id) => item('File', id)?.enabled);
   expect(enabled()).toEqual([true, false, true]);

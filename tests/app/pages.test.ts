@@ -28,7 +28,7 @@ async function demo(choices: Parameters<typeof launch>[1] = {}): Promise<Page> {
 }
 
 describe('every page', () => {
-  const PAGES = ['Start', 'Machine', 'Material', 'Options', 'Reach', 'Sheet'] as const;
+  const PAGES = ['Start', 'Machine', 'Material', 'Options', 'Reach', 'Sheet', 'Ratio check'] as const;
 
   async function opened(name: (typeof PAGES)[number]): Promise<Page> {
     if (name === 'Start') {
@@ -64,7 +64,7 @@ describe('every page', () => {
     });
     app.page.on('pageerror', (error) => errors.push(error.message));
     await openDemo(app.page);
-    for (const key of ['1', '2', '3', '4', '5']) await app.page.keyboard.press(`Alt+${key}`);
+    for (const key of ['1', '2', '3', '4', '6', '5']) await app.page.keyboard.press(`Alt+${key}`);
     await expect.poll(() => app.page.locator('.paper-holder').count()).toBe(1);
     expect(errors).toEqual([]);
     expect(app.stage.log.filter(([what]) => what === 'network' || what === 'cancelled')).toEqual([]);
@@ -82,7 +82,7 @@ describe('the printed sheet', () => {
       await page.keyboard.press('Alt+5');
       await page.getByRole('radio', { name: paper }).check();
       await page.getByRole('button', { name: 'Save as PDF' }).click();
-      await expect.poll(() => page.getByText('Kept as sheet 0001').count()).toBe(1);
+      await expect.poll(() => page.getByText('Kept as sheet 0002').count()).toBe(1);
       await expect.poll(() => readable(out)).toBe(true);
       const pdf = readFileSync(out);
       const pages = (await PDFDocument.load(pdf)).getPages();
@@ -100,7 +100,7 @@ describe('the printed sheet', () => {
     const page = await demo({ save: [out, saved] });
     await page.keyboard.press('Alt+5');
     await page.getByRole('button', { name: 'Save as PDF' }).click();
-    await expect.poll(() => page.getByText('Kept as sheet 0001').count()).toBe(1);
+    await expect.poll(() => page.getByText('Kept as sheet 0002').count()).toBe(1);
     await page.getByRole('button', { name: 'Mark as fitted' }).click();
     await page.keyboard.press('Control+s');
     await expect.poll(() => readable(saved)).toBe(true);
@@ -118,12 +118,16 @@ describe('the printed sheet', () => {
     expect([left(23), left(25), left(21), left(30)]).toEqual([[0], [0], [1], [2]]);
     expect(file.changeSheets.map((sheet) => [sheet.number, sheet.fittedOn !== undefined, sheet.lines.length > 30])).toEqual([
       ['0001', true, true],
+      ['0002', true, true],
     ]);
+
+    // What was on before the change, so that a ratio check can tell whether it was made.
+    expect(file.changeSheets[1]?.before).toEqual({ pumps: { A: 'pa12', B: 'pb6' }, teeth: [{ driver: 21, driven: 30 }] });
 
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+s');
     await expect.poll(() => shop(saved).machines[0]?.stages[0]?.driver.teeth).toBe(21);
-    expect(shop(saved).changeSheets).toHaveLength(1);
+    expect(shop(saved).changeSheets).toHaveLength(2);
   });
 });
 
@@ -151,7 +155,7 @@ test('a damaged file is refused with its place, and the open one stays; a wrong 
 test('Ctrl P from any page prints the sheet and keeps it', async () => {
   const page = await demo();
   await page.keyboard.press('Control+p');
-  await expect.poll(() => page.getByText('Kept as sheet 0001').count()).toBe(1);
+  await expect.poll(() => page.getByText('Kept as sheet 0002').count()).toBe(1);
   expect(app.stage.log.filter(([what, call]) => what === 'invoke' && call === 'print')).toHaveLength(1);
 });
 

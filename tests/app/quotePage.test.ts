@@ -5,7 +5,7 @@ import axe from 'axe-core';
 import { PDFDocument } from 'pdf-lib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { dateAfter } from '../../core/src/calendar.ts';
+import { dateAfter } from '../../core/src/days.ts';
 import type { QuoteRecord } from '../../core/src/file/quoteRecord.ts';
 import { readShopFile } from '../../core/src/file/read.ts';
 import type { ShopFile } from '../../core/src/file/shopFile.ts';

@@ -19,6 +19,11 @@ describe('what the benchmark says [the definitions]', () => {
     expect([9, 10, 11].map((most) => holds({ ...claim, most }))).toEqual([false, true, true]);
     expect(holds({ ...claim, figure: null, most: 10 })).toBe(false);
   });
+  it('a claim between two bounds says both', () => {
+    const between: Claim = { what: 'held', figure: 94.87, least: 94.5, most: 95.5, unit: '%', note: '' };
+    expect([between, { ...between, figure: 94.4 }, { ...between, figure: 95.6 }].map(holds)).toEqual([true, false, false]);
+    expect(markdown('', [], [between])).toMatch(/94\.9 % +\| 94\.5 to 95\.5 % +\| met/);
+  });
   it('times faster is the baseline over the median, marked where the baseline did not run', () => {
     expect(timesFaster(row, row.loops)).toBe(2.5);
     expect(timesFaster({ ...row, median_ms: null }, row.loops)).toBe(null);

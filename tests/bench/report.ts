@@ -27,7 +27,7 @@ export interface Claim {
   readonly figure: number | null;
   readonly least?: number;
   readonly most?: number;
-  readonly unit: 'x' | 'MB';
+  readonly unit: 'x' | 'MB' | '%';
   readonly note: string;
 }
 

@@ -48,7 +48,13 @@ const cellsOf = (row: Row): readonly string[] => [
 const CLAIM_HEADS = ['claim', 'figure', 'bound', 'met', 'note'];
 
 function claimCells(claim: Claim): readonly string[] {
-  const bound = claim.least === undefined ? `at most ${figure(claim.most ?? null)}` : `at least ${figure(claim.least)}`;
+  const { least, most } = claim;
+  const bound =
+    least === undefined
+      ? `at most ${figure(most ?? null)}`
+      : most === undefined
+        ? `at least ${figure(least)}`
+        : `${figure(least)} to ${figure(most)}`;
   return [claim.what, `${figure(claim.figure)} ${claim.unit}`, `${bound} ${claim.unit}`, holds(claim) ? 'met' : 'not met', claim.note];
 }
 

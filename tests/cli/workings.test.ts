@@ -177,11 +177,11 @@ describe('sheet --workings', () => {
   });
 });
 
-test('--workings belongs to options and sheet: validate refuses it, and help says what it does', () => {
+test('--workings belongs to options, sheet and ratio-check: validate refuses it, and help says what it does', () => {
   const ran = ratiowright('validate', 'demo.ratiowright', '--workings');
   expect(ran.exit).toBe(2);
   expect(ran.err).toContain('--workings');
-  expect(ratiowright('--help').out).toMatch(/--workings +with JSON: how each figure came about; on a sheet: as further pages/);
+  expect(ratiowright('--help').out).toMatch(/--workings +with JSON: how each figure came about; on paper: as further pages/);
 });
 
 test('workings are half a megabyte an option: one unless more are asked for, and only in JSON', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dateAfter, isDate, MOST_DAYS } from '../../core/src/calendar.ts';
+import { isDate, MOST_DAYS } from '../../core/src/calendar.ts';
+import { dateAfter, dayCount, dayText } from '../../core/src/days.ts';
 
 // The other reckoning is that of ECMAScript: days of 86 400 000 ms since 1970-01-01, in the proleptic Gregorian calendar.
 const DAY_ms = 86_400_000;
@@ -42,4 +43,36 @@ describe('dates', () => {
   test('every day of ECMAScript is one', () => {
     fc.assert(fc.property(dayNumbers, (day) => isDate(written(day))));
   });
+});
+
+test('days are counted and written as the calendar of the language does [ECMAScript Date, proleptic Gregorian calendar]', () => {
+  const days = fc.integer({ min: -719_000, max: 2_932_000 });
+  fc.assert(
+    fc.property(days, (count) => {
+      const text = new Date(count * 86_400_000).toISOString().slice(0, 10);
+      expect(dayText(count)).toBe(text);
+      expect(dayCount(text)).toBe(count);
+      expect(isDate(text)).toBe(true);
+    }),
+    { numRuns: 2000 },
+  );
+});
+
+test.each([
+  '2026-02-30',
+  '2025-02-29',
+  '1900-02-29',
+  '2026-13-01',
+  '2026-00-10',
+  '2026-11-00',
+  '9. 11. 2026',
+  '2026-1-1',
+  '',
+  '2026-11-09 ',
+])('"%s" is no day', (text) => expect(isDate(text)).toBe(false));
+
+test('a fraction of a day is rounded, and what lies beyond four digits of a year is not written', () => {
+  expect(dayText(20_766.4)).toBe('2026-11-09');
+  expect(dayText(4e6)).toBe('');
+  expect(dayText(-1e6)).toBe('');
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readShopFile } from '../../core/src/file/read.ts';
-import { measuredDeliveries, searchSummary } from '../../core/src/searchSummary.ts';
+import { measuredDeliveries } from '../../core/src/measuredDeliveries.ts';
+import { searchSummary } from '../../core/src/searchSummary.ts';
 import { demoWith } from '../file/shop.ts';
 
 const percent = (value: string) => ({ value, unit: '%' });

@@ -5,6 +5,7 @@ import type { MaterialRow } from '../../core/src/file/material.ts';
 import type { QuoteRecord } from '../../core/src/file/quoteRecord.ts';
 import type { RackRow } from '../../core/src/file/rack.ts';
 import type { ShopFile } from '../../core/src/file/shopFile.ts';
+import type { UnfinishedCheck } from '../../core/src/file/unfinishedCheck.ts';
 import type { TypedQuantity } from '../../core/src/reading.ts';
 
 /** Valid shop files of every shape: trees of up to five shafts, one to three parts, everything optional there or not. */
@@ -280,6 +281,8 @@ const rack = (rackId: string): fc.Arbitrary<RackRow> =>
 
 const pair = fc.record({ driver: teeth, driven: teeth });
 
+const mounted = fc.record({ pumps: fc.record({ A: id, B: id }), teeth: fc.array(pair, { maxLength: 3 }) });
+
 const sheet = (sheetId: string): fc.Arbitrary<ShopFile['changeSheets'][number]> =>
   fc.record(
     {
@@ -288,7 +291,8 @@ const sheet = (sheetId: string): fc.Arbitrary<ShopFile['changeSheets'][number]> 
       date: line,
       machine: id,
       material: id,
-      mounted: fc.record({ pumps: fc.record({ A: id, B: id }), teeth: fc.array(pair, { maxLength: 3 }) }),
+      mounted,
+      before: mounted,
       lines: fc.array(line, { maxLength: 4 }),
       fittedOn: line,
     },
@@ -357,9 +361,90 @@ const quote = (quoteId: string): fc.Arbitrary<QuoteRecord> =>
     { requiredKeys: ['id', 'number', 'date', 'machine', 'window', 'tolerance', 'page', 'rule'] },
   );
 
+const mass = quantity(5000, 'g', 'kg', 'oz', 'lb');
+const caught = fc.record({ gross: mass, tare: mass, net: mass, volume: quantity(5000, 'cc', 'mL', 'L') }, { requiredKeys: [] });
+const exact = fc.tuple(fc.bigInt({ min: 1n, max: 10n ** 30n }), fc.bigInt({ min: 1n, max: 10n ** 30n })).map(([n, d]) => `${n}/${d}`);
+const exactPair = fc.record({ A: exact, B: exact });
+const givenPair = fc.record({ A: exact, B: exact }, { requiredKeys: [] });
+const day = fc
+  .date({ min: new Date('1990-01-01'), max: new Date('2090-01-01'), noInvalidDate: true })
+  .map((one) => one.toISOString().slice(0, 10));
+
+const ratioCheck = (checkId: string): fc.Arbitrary<ShopFile['ratioChecks'][number]> =>
+  fc.record(
+    {
+      id: fc.constant(checkId),
+      date: day,
+      machine: id,
+      material: id,
+      changeSheet: id,
+      mounted,
+      run: fc.record({ turns: quantity(1000, ''), time: quantity(1000, 's', 'min'), dial: quantity(100, '%') }, { requiredKeys: [] }),
+      scale: fc.record({ step: quantity(10, 'g'), tared: yesNo, uncertainty: quantity(10, 'g') }, { requiredKeys: ['step', 'tared'] }),
+      confidence: fc.constantFrom({ value: '95', unit: '%' }, { value: '0,99', unit: '' }),
+      catches: fc.array(fc.record({ A: caught, B: caught, leftOut: line }, { requiredKeys: ['A', 'B'] }), { minLength: 1, maxLength: 4 }),
+      by: line,
+      note: line,
+      terms: fc.record(
+        {
+          wantedBPerA: exact,
+          limits: fc.record({ low: exact.map((text) => `-${text}`), high: exact }),
+          basis: fc.constantFrom('weight' as const, 'volume' as const),
+          written: line,
+          limitsWritten: line,
+          density: givenPair,
+          densityBOverA: exact,
+          displacement: exactPair,
+          tolerance: givenPair,
+          newDelivery: givenPair,
+          pumpTurns: exactPair,
+          motorSpeed: exact,
+        },
+        {
+          requiredKeys: [
+            'wantedBPerA',
+            'basis',
+            'written',
+            'density',
+            'displacement',
+            'tolerance',
+            'newDelivery',
+            'pumpTurns',
+            'motorSpeed',
+          ],
+        },
+      ),
+    },
+    { requiredKeys: ['id', 'date', 'machine', 'material', 'mounted', 'scale', 'catches', 'terms'] },
+  );
+
+const written = fc.record({ gross: line, tare: line, net: line, volume: line }, { requiredKeys: [] });
+
+/** Every box holds whatever was typed. */
+const unfinished: fc.Arbitrary<UnfinishedCheck> = fc.record(
+  {
+    machine: id,
+    changeSheet: id,
+    date: line,
+    runBy: fc.constantFrom('turns' as const, 'time' as const),
+    turns: line,
+    time: line,
+    dial: line,
+    step: line,
+    weighing: fc.constantFrom('gross' as const, 'tared' as const, 'net' as const),
+    uncertainty: line,
+    confidence: line,
+    volumes: yesNo,
+    catches: fc.array(fc.record({ A: written, B: written, leftOut: line }, { requiredKeys: ['A', 'B'] }), { maxLength: 4 }),
+    by: line,
+    note: line,
+  },
+  { requiredKeys: ['machine', 'runBy', 'weighing', 'catches'] },
+);
+
 export const shopFiles: fc.Arbitrary<ShopFile> = fc
-  .tuple(ids(0, 2), ids(0, 2), ids(0, 2), ids(0, 1), ids(0, 2))
-  .chain(([machines, materials, racks, sheets, quotes]) =>
+  .tuple(ids(0, 2), ids(0, 2), ids(0, 2), ids(0, 1), ids(0, 2), ids(0, 2))
+  .chain(([machines, materials, racks, sheets, quotes, checks]) =>
     fc.record(
       {
         format: fc.constant(FORMAT),
@@ -371,7 +456,8 @@ export const shopFiles: fc.Arbitrary<ShopFile> = fc
         racks: fc.tuple(...racks.map(rack)),
         changeSheets: fc.tuple(...sheets.map(sheet)),
         quotePages: fc.tuple(...quotes.map(quote)),
-        ratioChecks: fc.constant([]),
+        ratioChecks: fc.tuple(...checks.map(ratioCheck)),
+        unfinishedChecks: fc.array(unfinished, { maxLength: 2 }),
       },
       { requiredKeys: ['format', 'version', 'shop', 'machines', 'materials', 'racks', 'changeSheets', 'ratioChecks'] },
     ),

@@ -108,7 +108,15 @@ describe('faults of content, each with its place and what to write instead', () 
       '38.9',
       '"38.9" has only one part. Expected A to B, like 100:45, 2.5 : 1, 100A:38B or 4:1:1.',
     ],
-    ['ratio checks of a later program', ['ratioChecks'], [{ id: 'one' }], 'This version cannot read ratio checks yet.'],
+    [
+      'a ratio check on no day',
+      ['ratioChecks', 0, 'date'],
+      '2026-02-30',
+      '"2026-02-30" is no day: year, month and day are expected, as "2026-11-09".',
+    ],
+    ['a ratio check without catches', ['ratioChecks', 0, 'catches'], [], 'A ratio check has at least one catch.'],
+    ['a term that is no fraction', ['ratioChecks', 0, 'terms', 'wantedBPerA'], '0.35', 'An exact fraction is expected, as "7/20".'],
+    ['a check that has the id of another', ['ratioChecks', 1, 'id'], 'check-0001', 'The id "check-0001" is used twice.'],
   ])('%s', (_what, where, value, said, at = where) => {
     const found = refused(demoWith([where, value]));
     expect(found).toEqual([`${at.join(' ')}: ${said}`]);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { MOST_CHECKLIST_LINES } from '../../core/src/file/machine.ts';
 import { machineTrouble } from '../../core/src/file/machineTrouble.ts';
-import { MOST_CHECKLIST_LINES, USUAL_CHECKLIST, withUsualLines } from '../../core/src/file/usualChecklist.ts';
+import { USUAL_CHECKLIST, withUsualLines } from '../../core/src/file/usualChecklist.ts';
 
 const own = (count: number): readonly string[] => Array.from({ length: count }, (_, index) => `Own line ${index + 1}`);
 

@@ -115,7 +115,7 @@ export const JOURNEYS: Readonly<Record<string, (start: Start) => Promise<void>>>
 
   'the native menu: what can be done now, and doing it': async (start) => {
     const app = await start();
-    await expect.poll(async () => (await app.menu('Page')).length).toBe(5);
+    await expect.poll(async () => (await app.menu('Page')).length).toBe(6);
     const save = async () => (await app.menu('File')).find(([label]) => label === 'Save');
     expect(await save()).toEqual(['Save', 'CommandOrControl+S', false]);
     await app.menuClick('File', 'Open the invented example');

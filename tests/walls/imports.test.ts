@@ -4,7 +4,8 @@ import { codeOf, filesUnder, withoutStrings } from './sources.ts';
 
 /** What core/src is made of, leaves first: each file at its top and each folder. Imports go to the left only, within a folder anywhere. */
 const ORDER: readonly (readonly string[])[] = [
-  ['calendar', 'given', 'ratio'],
+  ['calendar', 'given', 'pastedCells', 'ratio'],
+  ['days'],
   ['reading', 'search'],
   ['price', 'ratioWriting', 'reachWindow', 'units'],
   ['format', 'tables', 'working'],
@@ -33,11 +34,29 @@ const ORDER: readonly (readonly string[])[] = [
   ['checks', 'drift'],
   ['option'],
   ['band', 'choices', 'facts', 'file', 'layOut'],
-  ['logMarks', 'mountedWords', 'quick', 'sheet'],
-  ['answer', 'buying', 'driftCurve', 'machineSummary', 'nearRatios', 'rackLine', 'reach', 'reachRule', 'searchSummary', 'stageFacts'],
+  ['ratioCheck'],
+  ['ratioCheckWords'],
+  ['checkPageWords', 'logMarks', 'mountedWords', 'quick', 'sheet', 'trendScale', 'trendSentence'],
+  ['beforeWeighing', 'trendMarks', 'trendTable'],
+  ['trendChart'],
+  ['checkCharts'],
+  [
+    'answer',
+    'buying',
+    'driftCurve',
+    'machineSummary',
+    'measuredDeliveries',
+    'nearRatios',
+    'rackLine',
+    'reach',
+    'reachRule',
+    'searchSummary',
+    'stageFacts',
+  ],
   ['firstOption', 'json', 'knownOnRule', 'windowPlans', 'rackChange', 'reachWords', 'standing'],
   ['jsonParts'],
-  ['buyWords', 'buyingJson', 'nearRatiosJson', 'reachJson'],
+  ['buyWords', 'buyingJson', 'nearRatiosJson', 'ratioCheckResultJson', 'reachJson'],
+  ['ratioCheckJson'],
   ['index', 'optionList', 'productText', 'windowBuyingJson', 'windowWords'],
   ['optionWords'],
   ['comparison', 'materialReach'],
@@ -50,6 +69,7 @@ const LIBRARIES: readonly (readonly [library: string, door: RegExp])[] = [
   ['fraction.js', /^core\/src\/ratio\.ts$/],
   ['valibot', /^core\/src\/file\//],
   ['papaparse', /^core\/src\/file\/csv\.ts$/],
+  ['@stdlib/stats-base-dists-t-quantile', /^core\/src\/ratioCheck\/student\.ts$/],
 ];
 
 /** Who may import whom besides itself: places of the project, and packages. */

@@ -7,7 +7,7 @@ const UNITS =
 
 /** Names that say by themselves that what they hold has no dimension: a count, a place in a list, an exact ratio, or a share of one. */
 const COUNTS =
-  /(?:[tT]eeth|[tT]eeth(?:From|To)|[pP]itches|[tT]urns?|[lL]oops|[Cc]ount|[iI]ndex|[pP]laces|Ratios?|PerA|PerB|OverA|OverB|[sS]hare|[uU]ncertainty|[eE]fficiency|[fF]actor|[tT]olerance)$/;
+  /(?:[tT]eeth|[tT]eeth(?:From|To)|[pP]itches|[tT]urns?|[lL]oops|[Cc]ount|[iI]ndex|[pP]laces|Ratios?|PerA|PerB|OverA|OverB|[sS]hare|[uU]ncertainty|[eE]fficiency|[fF]actor|[tT]olerance|[dD]elivery)$/;
 
 /** Bare words, each with what it counts or compares. */
 const BARE: Readonly<Record<string, readonly string[]>> = {
@@ -49,6 +49,48 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
     'inTank',
   ],
   'one ratio over another': ['times', 'triedByVolume', 'e', 'R', 'elongation', 'ofSpan', 'implied', 'speedRipple'],
+  'statistics, in the unit of what was read': [
+    'mean',
+    'values',
+    'readings',
+    'numbers',
+    'deviation',
+    'deviations',
+    'varianceA',
+    'varianceB',
+    'covariance',
+    'covarianceOf',
+    'shared',
+    'withinStep',
+    'range',
+    'movingRange',
+    'limit',
+    'at0',
+    'at0Deviation',
+    'slope',
+    'slopeDeviation',
+    'spreadX',
+    'meanX',
+    'x',
+    'y',
+    'amount',
+  ],
+  'shares of chance and of a ratio, and counts of catches': [
+    'confidence',
+    'quantile',
+    'studentQuantile',
+    'degreesOfFreedom',
+    'repeatability',
+    'quarterToLimit',
+    'catchesWorthMaking',
+    'waiting',
+    'withinStep',
+    'pooledRepeatability',
+    'confidenceOf',
+    'beyond',
+    'runs',
+    'wantedOn',
+  ],
   'any number, with its unit beside it or none': [
     'value',
     'number',
@@ -71,6 +113,7 @@ const BARE_WORDS = new Set(Object.values(BARE).flat());
 /** Files that set type and draw: places and sizes in the units of the drawing or of the type, as their headers say. */
 const DRAWING: Readonly<Record<string, readonly string[]>> = {
   'core/src/quote/rule.ts': ['lanes'],
+  'core/src/trendScale.ts': ['mostSteps'],
   'core/src/reachRule.ts': ['ratios', 'counts', 'best', 'lanes'],
   'core/src/sheet/columns.ts': ['size'],
   'core/src/sheet/driveLayout.ts': ['x', 'names', 'foot', 'dimensions', 'height', 'scale'],

@@ -17,7 +17,9 @@ import {
   uncertainty,
   yesNo,
 } from './fields.ts';
-import { MOST_CHECKLIST_LINES } from './usualChecklist.ts';
+
+/** Lines of its own that a shop's change sheet has room for. */
+export const MOST_CHECKLIST_LINES = 6;
 
 const maybe = v.exactOptional;
 const speed = quantity('speed', { above: ['0', 'rpm'], most: ['100000', 'rpm'] });
@@ -88,6 +90,9 @@ const pump = row({
     }),
   ),
   measuredDelivery: maybe(row({ value: delivery, uncertainty: maybe(uncertainty) })),
+  /** What it delivered when it was new, and the least it may still deliver, as shares of its displacement. */
+  newDelivery: maybe(delivery),
+  leastDelivery: maybe(delivery),
 });
 
 const side = row({

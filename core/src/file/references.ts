@@ -18,7 +18,8 @@ const PUMPS = row({ fitted: id, pumps: list(NAMED) });
  * looks at are faulty, which the schema has then said.
  */
 export function references(json: unknown, problems: Problems): void {
-  for (const name of ['machines', 'materials', 'racks', 'changeSheets', 'quotePages']) uniqueIds(field(json, name), [name], problems);
+  for (const name of ['machines', 'materials', 'racks', 'changeSheets', 'quotePages', 'ratioChecks'])
+    uniqueIds(field(json, name), [name], problems);
   const racks = rows(field(json, 'racks'));
   rows(field(json, 'machines')).forEach((machine, index) => {
     machineReferences(machine, racks, ['machines', index], problems);

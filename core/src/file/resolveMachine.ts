@@ -97,6 +97,8 @@ export function resolveSide(machine: MachineRow, name: SideName, part: PartRow, 
           share: si('share', value),
           uncertainty: given(uncertainty, (share) => si('share', share)),
         })),
+        newDelivery: given(pump.newDelivery, (share) => si('share', share)),
+        leastDelivery: given(pump.leastDelivery, (share) => si('share', share)),
         asMeasured: machine.search?.asMeasured === true,
       },
     ];

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { id, line, list, row, teeth } from './fields.ts';
+import { id, line, list, row } from './fields.ts';
+import { mounted } from './mounted.ts';
 
 export const printed = v.pipe(
   v.string('a line of the sheet stands in quotation marks'),
@@ -13,8 +14,10 @@ export const sheetRecord = row({
   date: line,
   machine: id,
   material: id,
-  /** What the sheet puts on, stage by stage in the order the machine had then. */
-  mounted: row({ pumps: row({ A: id, B: id }), teeth: list(row({ driver: teeth, driven: teeth })) }),
+  /** What the sheet puts on. */
+  mounted,
+  /** What was on before, in the same order; older files do not tell. */
+  before: v.exactOptional(mounted),
   lines: list(printed),
   /** The day on which it was marked as fitted; absent until then. */
   fittedOn: v.exactOptional(line),

@@ -1,16 +1,15 @@
 import * as v from 'valibot';
 import { VERSION } from './envelope.ts';
-import { id, line, list, row, yesNo } from './fields.ts';
+import { line, list, row, yesNo } from './fields.ts';
 import { machine } from './machine.ts';
 import { material } from './material.ts';
 import { quoteRecord } from './quoteRecord.ts';
 import { rack } from './rack.ts';
+import { ratioCheckRow } from './ratioCheckRow.ts';
 import { sheetRecord } from './sheetRecord.ts';
+import { unfinishedCheck } from './unfinishedCheck.ts';
 
 const maybe = v.exactOptional;
-/** Ratio checks are kept from the day the program can make them; until then a file holds none. */
-const none = (what: string) => v.pipe(list(row({ id })), v.maxLength(0, `this version cannot read ${what} yet`));
-
 /** The whole shop file after its envelope, values as typed with their units. Holes are allowed: `resolve` says what a plan lacks. */
 export const shopFile = row({
   format: v.string(),
@@ -22,7 +21,9 @@ export const shopFile = row({
   racks: list(rack),
   changeSheets: list(sheetRecord),
   quotePages: maybe(list(quoteRecord)),
-  ratioChecks: none('ratio checks'),
+  ratioChecks: list(ratioCheckRow),
+  /** At most one for a machine. */
+  unfinishedChecks: maybe(list(unfinishedCheck)),
 });
 
 export type ShopFile = v.InferOutput<typeof shopFile>;

@@ -1,5 +1,4 @@
-/** Lines of its own that a shop's change sheet has room for. */
-export const MOST_CHECKLIST_LINES = 6;
+import { MOST_CHECKLIST_LINES } from './machine.ts';
 
 /**
  * What many shops check besides the change itself.

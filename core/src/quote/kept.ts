@@ -1,4 +1,4 @@
-import { dateAfter } from '../calendar.ts';
+import { dateAfter } from '../days.ts';
 import { nextNumber } from '../file/nextNumber.ts';
 import { reading, si } from '../file/problems.ts';
 import type { QuoteRecord } from '../file/quoteRecord.ts';

@@ -1,23 +1,13 @@
 import type { LoopFit } from '../drives/driveKind.ts';
 import { driveKind } from '../drives/index.ts';
 import type { CentreLimits } from '../drives/pitchCount.ts';
-import { fixed, type Say } from '../format.ts';
+import { fixed, lengthUnit, type Say } from '../format.ts';
 import { orNull } from '../given.ts';
 import type { StageOption } from '../option.ts';
 import type { ENDS, Plan, Pump, SideName } from '../plan.ts';
 import type { Origin } from '../rack.ts';
 import { movesCentre } from '../work.ts';
-import {
-  clip,
-  displacementNumber,
-  displacementUnit,
-  lengthNumber,
-  lengthUnit,
-  NONE,
-  shortName,
-  slotName,
-  typedLength,
-} from './paperText.ts';
+import { clip, displacementNumber, displacementUnit, lengthNumber, NONE, shortName, slotName, typedLength } from './paperText.ts';
 
 /** One place of the machine: what comes off, what goes on, and where that comes from. */
 export interface ChangeRow {

@@ -13,7 +13,7 @@ export const SHEET_HEIGHT_mm = 254;
 
 /** Widths of the columns of materials on a quote page: they fill its width. */
 export const OFFER_COLUMNS_mm: readonly number[] = [28, 17, 25, 27, 20, 33, 16, 20];
-const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => `.offers th:nth-child(${index + 1}){width:${wide}mm}`).join('');
+const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => `.quote .offers th:nth-child(${index + 1}){width:${wide}mm}`).join('');
 
 /**
  * The style of a printed sheet. Every height but those of drawing, bar and the lines to write on is in em, so that one type size sets them all.
@@ -96,6 +96,18 @@ ${OFFERS}
 .reachrows div{display:grid;grid-template-columns:46mm 50mm 1fr;gap:0 2mm;border-bottom:.15mm solid #777;padding:.12em 0}
 .quote svg{display:block;overflow:visible}
 .quote text{paint-order:stroke;stroke:#fff;stroke-width:.8}
+.verdict{display:grid;grid-template-columns:auto 1fr;gap:0 5mm;align-items:center}
+.verdict b:first-child{font-size:2.6em;line-height:1.1}
+.verdict div b{font-size:1em}
+.verdict small{display:block;font-size:.85em}
+.record .care{font-size:.82em;display:block}
+.record .reachrows div{grid-template-columns:34mm 44mm 1fr}
+.record .offers th:first-child{width:10mm}
+.record .offers th:last-child{width:30mm}
+.record .dense{line-height:1.15}
+.dense td,.dense th{padding-top:.02em;padding-bottom:.02em}
+.trends{display:flex;gap:3mm}
+.trends svg{display:block;flex:none}
 .work{break-before:page;font-size:7.5pt}
 .workcols{columns:2;column-gap:6mm}
 .workcols li{break-inside:avoid;border-bottom:.15mm solid #777;padding:.3em 0}

@@ -46,7 +46,6 @@ export const typedLength = (value_m: Fraction, say: Say): string => withoutEndZe
 
 /** A number alone, for a column whose head carries the unit. */
 export const lengthNumber = (value_m: number, say: Say): string => lengthText(value_m, say).split('\u00A0')[0] ?? '';
-export const lengthUnit = (say: Say): string => (say.system === 'metric' ? 'mm' : 'in');
 
 export function displacementText(value_m3_per_rev: Fraction, say: Say): string {
   const metric = say.system === 'metric';

@@ -34,6 +34,9 @@ export function Band() {
             <Fact word="Limits" value={withTrueMinus(of().mix.limitsWritten ?? 'not given')} />
             <OptionFact word="Fitted" option={app.solution.fitted()} say={app.say()} />
             <OptionFact word="Chosen" option={app.solution.chosen()} say={app.say()} />
+            <Show when={app.measured()}>
+              {(measured) => <RatioFact word={`Measured ${measured().day}`} of={measured()} note={measured().verdict} say={app.say()} />}
+            </Show>
             <WorstFact budget={worst()} say={app.say()} />
           </dl>
           <Show when={scale()}>{(rule) => <Rule scale={rule()} listed={listed()} worst={worst()} />}</Show>
@@ -53,24 +56,33 @@ function Fact(props: { readonly word: string; readonly value: string }) {
 }
 
 function OptionFact(props: { readonly word: string; readonly option: PlannedOption | null; readonly say: Say }) {
-  const place = (option: PlannedOption) => (option.inside === null ? '' : option.inside ? ', inside' : ', outside');
+  const place = ({ inside }: PlannedOption) => (inside === null ? undefined : inside ? 'inside' : 'outside');
   return (
-    <Show when={props.option}>
-      {(option) => (
-        <div>
-          <dt>{props.word}</dt>
-          <dd>
-            {ratioText(ONE.div(option().bPerA), props.say)}{' '}
-            <small classList={{ good: option().inside === true, bad: option().inside === false }}>
-              {offRatioText(option().offRatio, props.say)}
-              {place(option())}
-            </small>
-          </dd>
-        </div>
-      )}
-    </Show>
+    <Show when={props.option}>{(option) => <RatioFact word={props.word} of={option()} note={place(option())} say={props.say} />}</Show>
   );
 }
+
+/** A ratio and how far off it is; `note` says what that means. */
+function RatioFact(props: {
+  readonly word: string;
+  readonly of: Pick<PlannedOption, 'bPerA' | 'offRatio'>;
+  readonly note: string | undefined;
+  readonly say: Say;
+}) {
+  return (
+    <div>
+      <dt>{props.word}</dt>
+      <dd>
+        {ratioText(ONE.div(props.of.bPerA), props.say)}{' '}
+        <small class={COLOURS[props.note ?? '']}>
+          {[offRatioText(props.of.offRatio, props.say), props.note].filter((word) => word !== undefined).join(', ')}
+        </small>
+      </dd>
+    </div>
+  );
+}
+
+const COLOURS: Readonly<Record<string, string>> = { inside: 'good', pass: 'good', outside: 'bad', fail: 'bad', 'not proven': 'warn' };
 
 /** What the chosen option may come to at worst; where something is not given, at least that. */
 function WorstFact(props: { readonly budget: Budget | null; readonly say: Say }) {

@@ -5,7 +5,7 @@ import { asSheetCounts, fixed, offRatioText, type PlannedOption, ratioText, sign
 import { worstRangeText } from '../../../core/src/optionWords.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { useApp } from '../state/app.ts';
-import { Pointer, RULE_FOOT, RULE_TOP, Whisker } from './RuleMarks.tsx';
+import { MIDDLE, Pointer, RULE_FOOT, RULE_TOP, Whisker } from './RuleMarks.tsx';
 
 /** One log scale of the ratio by volume above, as the sheet counts beneath; every option a tick, the worst case of the chosen a whisker. */
 export function Rule(props: { readonly scale: Band; readonly listed: readonly PlannedOption[]; readonly worst: Budget | null }) {
@@ -90,20 +90,25 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
         <Show when={props.worst}>{(budget) => <Whisker span={props.scale.spanOf(budget().from.value, budget().to.value)} />}</Show>
         <Pointer spot={fittedSpot()} />
         <Pointer spot={chosenSpot()} solid />
+        <Show when={measuredSpot()}>{(spot) => <circle class="measured" cx={percent(spot())} cy={MIDDLE} r="5" />}</Show>
       </svg>
       {/* Not drawn: on a narrow window it takes several lines. */}
       <p class="key">
         <span>
           above: A : B by volume · below: B per 100 A by {app.solution.answered()?.plan.mix.sheet.basis} · more B to the left · solid:
-          chosen, with its worst case; hollow: fitted
+          chosen, with its worst case; hollow: fitted{app.measured() && '; ring: measured'}
         </span>
         <span>{beyond()}</span>
       </p>
     </>
   );
   function beyond(): string {
-    const spots = [['fitted', fittedSpot()] as const, ['chosen', chosenSpot()] as const];
+    const spots = [['fitted', fittedSpot()] as const, ['chosen', chosenSpot()] as const, ['measured', measuredSpot()] as const];
     return spots.flatMap(([word, spot]) => (spot?.beyond ? [`${word} lies further ${spot.beyond}`] : [])).join(', ');
+  }
+  function measuredSpot(): Spot | null {
+    const measured = app.measured();
+    return measured === null ? null : props.scale.spotOf(measured);
   }
   function fittedSpot(): Spot | null {
     const fitted = app.solution.fitted();

@@ -5,7 +5,7 @@ import type { Span, Spot } from '../../../core/src/band.ts';
 
 export const RULE_TOP = 34;
 export const RULE_FOOT = 62;
-const MIDDLE = (RULE_TOP + RULE_FOOT) / 2;
+export const MIDDLE = (RULE_TOP + RULE_FOOT) / 2;
 
 /** Chosen: a solid bar; fitted: a hollow one. What lies beyond the rule is said in words beneath it. */
 export function Pointer(props: { readonly spot: Spot | null; readonly solid?: boolean }) {

@@ -1,5 +1,6 @@
-import { browserHost } from './browser.ts';
 import { desktopHost } from './desktop.ts';
 import type { Host } from './host.ts';
 
-export const pickHost = (): Host => (window.shell === undefined ? browserHost() : desktopHost(window.shell));
+/** The shell's own window need not carry what a plain browser needs. */
+export const pickHost = async (): Promise<Host> =>
+  window.shell === undefined ? (await import('./browser.ts')).browserHost() : desktopHost(window.shell);

@@ -1,11 +1,12 @@
 import { createContext, createSignal, useContext } from 'solid-js';
 import { type Place, placeText, readShopFile, type Say, type Selection } from '../../../core/src/index.ts';
+import type { Fraction } from '../../../core/src/ratio.ts';
 import type { Host, OpenedFile, Paper } from '../host/host.ts';
 import type { KeptPlans } from './buying.ts';
 import { createShopStore, type ShopStore } from './shopStore.ts';
 import { createSolution, type Solution } from './solution.ts';
 
-export const PAGES = ['machine', 'material', 'options', 'reach', 'sheet'] as const;
+export const PAGES = ['machine', 'material', 'options', 'reach', 'sheet', 'check'] as const;
 export type Page = (typeof PAGES)[number];
 
 /** A yes-or-no question to the person; `yes` names what is lost, so it is never the button that waits for Enter. */
@@ -42,6 +43,15 @@ export interface QuoteAsked {
   readonly note: string;
   /** How long it holds; empty: as long as nothing it rests on changes. */
   readonly days: string;
+}
+
+/** What a ratio check measured of what is fitted. */
+export interface Measured {
+  /** By volume as run. */
+  readonly bPerA: Fraction;
+  readonly offRatio: Fraction;
+  readonly verdict: string;
+  readonly day: string;
 }
 
 /** The code of the pages, which comes in files of their own. */
@@ -85,6 +95,9 @@ export interface App {
   /** Prints what stands on the page, where that is no change sheet; null where it is. */
   readonly ownPrint: () => (() => Promise<void>) | null;
   readonly printInstead: (print: (() => Promise<void>) | null) => void;
+  /** On the band: the check that is written, else the last kept one. */
+  readonly measured: () => Measured | null;
+  readonly setMeasured: (by: 'kept' | 'written', measured: Measured | null) => void;
   /** One line for the person: a disk failure, a refused file. Null hides it. */
   readonly notice: () => string | null;
   readonly tell: (notice: string | null) => void;
@@ -134,6 +147,8 @@ export function createApp(host: Host, files: PageFiles): App {
   const [purchases, keepPurchases] = createSignal(NO_PLANS);
   const [quoteAsked, askQuote] = createSignal(QUOTE);
   const [ownPrint, printInstead] = createSignal<(() => Promise<void>) | null>(null);
+  const [kept, setKept] = createSignal<Measured | null>(null);
+  const [written, setWritten] = createSignal<Measured | null>(null);
   const [notice, tell] = createSignal<string | null>(null);
   const [question, pose] = createSignal<Question | null>(null);
   const [sought, seek] = createSignal<Place | null>(null, { equals: false });
@@ -175,6 +190,8 @@ export function createApp(host: Host, files: PageFiles): App {
     askQuote: (asked) => void askQuote(asked),
     ownPrint,
     printInstead: (print) => void printInstead(() => print),
+    measured: () => written() ?? kept(),
+    setMeasured: (by, measured) => void (by === 'kept' ? setKept(measured) : setWritten(measured)),
     notice,
     tell: (line) => void tell(line),
     question,
@@ -241,6 +258,7 @@ export function createApp(host: Host, files: PageFiles): App {
 function pageOf([list, , field]: Place): Page | null {
   // The search settings of a machine stand at the head of its options, prices with what is to be bought.
   if (list === 'machines' || list === 'racks') return field === 'search' ? 'options' : field === 'prices' ? 'reach' : 'machine';
+  if (list === 'unfinishedChecks' || list === 'ratioChecks') return 'check';
   return list === 'materials' ? 'material' : null;
 }
 

@@ -1,7 +1,7 @@
 import { EXTENSION } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
 import { beside } from '../views/beside.ts';
-import { type App, type Page, sentenceOf } from './app.ts';
+import { type App, PAGES, type Page, sentenceOf } from './app.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
 export interface Command {
@@ -21,9 +21,8 @@ const PAGE_TITLES: Readonly<Record<Page, string>> = {
   options: 'Options',
   reach: 'Reach',
   sheet: 'Sheet',
+  check: 'Ratio check',
 };
-/** Ratio check stands at 6 once it is there, so that no key changes its meaning. */
-const PAGE_KEYS: Readonly<Record<Page, string>> = { machine: 'Alt+1', material: 'Alt+2', options: 'Alt+3', reach: 'Alt+4', sheet: 'Alt+5' };
 
 const newShop = () => import('./newShop.ts');
 
@@ -38,7 +37,12 @@ export function commandsOf(app: App): readonly Command[] {
       app.tell(sentenceOf(error));
     }
   };
-  const save = (asNew: boolean) => guarded(async () => (await import('./saving.ts')).saveShop(app, asNew));
+  /** One after the other: whoever saves again before the first is through means the same file. */
+  let saving: Promise<void> = Promise.resolve();
+  const save = (asNew: boolean) => {
+    saving = saving.then(() => guarded(async () => (await import('./saving.ts')).saveShop(app, asNew)));
+    return saving;
+  };
   const leave = (then: () => void | Promise<void>) =>
     guarded(async () => {
       if (await mayLeave(app)) await then();
@@ -113,10 +117,10 @@ export function commandsOf(app: App): readonly Command[] {
       when: () => !open(),
       run: () => leave(async () => void app.take({ text: (await newShop()).emptyShop(), name: `shop${EXTENSION}` })),
     },
-    ...(Object.keys(PAGE_TITLES) as Page[]).map((page) => ({
+    ...PAGES.map((page, index) => ({
       id: `page.${page}`,
       title: PAGE_TITLES[page],
-      key: PAGE_KEYS[page],
+      key: `Alt+${index + 1}`,
       when: open,
       run: () => app.show(page),
     })),

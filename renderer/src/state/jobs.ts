@@ -26,8 +26,11 @@ export interface Jobs<Asked, Answer> {
   end(): void;
 }
 
-/** @param make  starts the worker; it is called when there is work, and again after one was ended */
-export function makeJobs<Asked, Answer>(make: () => Worker): Jobs<Asked, Answer> {
+/**
+ * @param make   starts the worker; it is called when there is work, and again after one was ended
+ * @param about  whether jobs wait for a plan, or each says all there is to know
+ */
+export function makeJobs<Asked, Answer>(make: () => Worker, about: 'a plan' | 'itself' = 'a plan'): Jobs<Asked, Answer> {
   let worker: Worker | null = null;
   let plan: PlanRequest | null = null;
   let running: Job<Asked, Answer> | null = null;
@@ -66,14 +69,14 @@ export function makeJobs<Asked, Answer>(make: () => Worker): Jobs<Asked, Answer>
     return made;
   }
   function next(): void {
-    if (running !== null || plan === null) return;
+    if (running !== null || (plan === null && about === 'a plan')) return;
     const [first, ...others] = waiting;
     if (first === undefined) return;
     const job = others.reduce((best, other) => (other.rank < best.rank ? other : best), first);
     waiting = waiting.filter((other) => other !== job);
     if (worker === null) {
       worker = start();
-      post({ kind: 'plan', plan });
+      if (plan !== null) post({ kind: 'plan', plan });
     }
     running = job;
     id += 1;

@@ -50,6 +50,7 @@ export function keepSheet(app: App, ready: ReadySheet): string | null {
   const plan = app.solution.answered()?.plan;
   if (ready.kept !== null) return ready.kept.id;
   if (mounted === null || plan === undefined) return null;
+  const pumps = fittedPumps(plan);
   const record: SheetRecord = {
     id: `sheet-${ready.number}`,
     number: ready.number,
@@ -57,6 +58,7 @@ export function keepSheet(app: App, ready: ReadySheet): string | null {
     machine: plan.machine.id,
     material: plan.material.id,
     mounted: { pumps: { ...mounted.pumps }, teeth: mounted.teeth.map((pair) => ({ ...pair })) },
+    before: { pumps: { A: pumps.A.id, B: pumps.B.id }, teeth: fittedTeeth(plan).map(({ driver, driven }) => ({ driver, driven })) },
     lines: [...ready.lines],
   };
   app.shop.edit(`keep ${record.id}`, (file) => {

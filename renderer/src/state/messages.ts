@@ -1,4 +1,5 @@
 import type { Buying, GapClosers, LaidBuying } from '../../../core/src/buying/index.ts';
+import type { RatioCheckRow } from '../../../core/src/file/ratioCheckRow.ts';
 import type { Mounted, Say, Selection, ShopFile } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
 import type { Reach, ReachGap } from '../../../core/src/reach/figures.ts';
@@ -81,4 +82,11 @@ export type BuyAnswer =
 /** For materials by their place in the list that was asked. */
 export interface MaterialPlans extends LaidBuying {
   readonly found: Buying;
+}
+
+/** The check whose causes are looked for. */
+export interface JudgeAsked {
+  readonly file: ShopFile;
+  readonly say: Say;
+  readonly row: RatioCheckRow;
 }

@@ -13,14 +13,28 @@ export interface Asks {
  *
  * @param begin  called for each plan; what it answers then does one job after another, and may keep what it has worked out
  */
-export function serveJobs<Asked, Answer>(begin: (asks: Asks) => (asked: Asked, progress: (done: number) => void) => Answer): void {
-  const reply = (message: JobReply<Answer>) => postMessage(message);
-  let work: ReturnType<typeof begin> = () => {
+export function serveJobs<Asked, Answer>(begin: (asks: Asks) => Work<Asked, Answer>): void {
+  let work: Work<Asked, Answer> = () => {
     throw new RangeError('no plan');
   };
+  serve<Asked, Answer>(
+    (asked, progress) => work(asked, progress),
+    (plan) => {
+      work = begin({ request: plan, planFor: (other) => planFor(plan, other) });
+    },
+  );
+}
+
+/** The same where each question says all there is to know. */
+export const serveQuestions = <Asked, Answer>(work: Work<Asked, Answer>): void => serve(work, () => undefined);
+
+type Work<Asked, Answer> = (asked: Asked, progress: (done: number) => void) => Answer;
+
+function serve<Asked, Answer>(work: Work<Asked, Answer>, planned: (plan: PlanRequest) => void): void {
+  const reply = (message: JobReply<Answer>) => postMessage(message);
   self.onmessage = ({ data }: MessageEvent<JobRequest<Asked>>) => {
     if (data.kind === 'plan') {
-      work = begin({ request: data.plan, planFor: (other) => planFor(data.plan, other) });
+      planned(data.plan);
       return;
     }
     const { id, asked } = data;

@@ -1,7 +1,7 @@
 import { For } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
 import { type Command, shownKey } from '../state/commands.ts';
-import { AtHand, RecentFiles } from './beside.ts';
+import { AtHand } from './AtHand.tsx';
+import { RecentFiles } from './RecentFiles.tsx';
 
 const WAYS = [
   [
@@ -33,10 +33,10 @@ export function StartPage(props: { readonly commands: readonly Command[] }) {
               </div>
             )}
           </For>
-          <Dynamic component={RecentFiles.get()} />
+          <RecentFiles />
         </div>
       </section>
-      <Dynamic component={AtHand.get()} />
+      <AtHand />
     </main>
   );
 }

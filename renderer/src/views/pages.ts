@@ -1,6 +1,7 @@
 import type { Component } from 'solid-js';
 import type { Page, PageFiles } from '../state/app.ts';
-import { Around, AtHand, RecentFiles } from './beside.ts';
+import type { Command } from '../state/commands.ts';
+import { Around } from './beside.ts';
 import { type Later, later } from './later.ts';
 import { rackTables } from './machine/rackTables.ts';
 import { OptionsPage } from './options/OptionsPage.tsx';
@@ -12,7 +13,11 @@ const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, neve
   material: later(async () => (await import('./material/MaterialPage.tsx')).MaterialPage),
   reach: later(async () => (await import('./reach/ReachPage.tsx')).ReachPage),
   sheet: later(async () => (await import('./sheet/SheetPage.tsx')).SheetPage),
+  check: later(async () => (await import('./check/CheckPage.tsx')).CheckPage),
 };
+
+/** A file that was handed over is shown without it. */
+export const Start = later<{ readonly commands: readonly Command[] }>(async () => (await import('./StartPage.tsx')).StartPage);
 
 export const pageFiles: PageFiles = {
   has: (page) => pageView(page) !== undefined,
@@ -27,7 +32,7 @@ export const pageView = (page: Page): Component | undefined => (page === 'option
 /** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
 export function loadWhenIdle(): void {
   const loadAll = async () => {
-    for (const part of [Around, AtHand, RecentFiles, ...PARTS, LATER.material, LATER.machine, LATER.reach, LATER.sheet]) await part.load();
+    for (const part of [Around, ...PARTS, ...Object.values(LATER)]) await part.load();
     await rackTables();
   };
   // Whoever asks for what could not be read is told then.

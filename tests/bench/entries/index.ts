@@ -11,6 +11,7 @@ import { memory } from './memory.ts';
 import { perChange } from './perChange.ts';
 import { python } from './python.ts';
 import { quantity } from './quantity.ts';
+import { ratioCheck } from './ratioCheck.ts';
 import { reach } from './reach.ts';
 import { reachMachine } from './reachMachine.ts';
 import { slide } from './slide.ts';
@@ -31,6 +32,7 @@ export const entries: readonly Entry[] = [
   reachMachine,
   buying,
   buyingWindow,
+  ratioCheck,
   doubling,
   memory,
   python,

@@ -1,5 +1,6 @@
 import { createSignal, Index, Show } from 'solid-js';
-import { MOST_CHECKLIST_LINES, withUsualLines } from '../../../../core/src/file/usualChecklist.ts';
+import { MOST_CHECKLIST_LINES } from '../../../../core/src/file/machine.ts';
+import { withUsualLines } from '../../../../core/src/file/usualChecklist.ts';
 import { checklistSummary } from '../../../../core/src/machineSummary.ts';
 import { TextField } from '../../fields/index.tsx';
 import { useApp } from '../../state/app.ts';

@@ -1,4 +1,4 @@
-import { Show } from 'solid-js';
+import { For, Show } from 'solid-js';
 import { withErrorText } from '../../../../core/src/entry.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { pumpSummary } from '../../../../core/src/machineSummary.ts';
@@ -10,6 +10,11 @@ import { Fold } from './Fold.tsx';
 import { GearFigures, GearTeeth } from './GearFields.tsx';
 import type { PumpEntry } from './pumpEntry.ts';
 import { ReadField } from './ReadField.tsx';
+
+const SHARES = [
+  ['newDelivery', 'Delivery when new, %', 'of its displacement'],
+  ['leastDelivery', 'Least delivery, %', 'below it the pump is worn'],
+] as const;
 
 /** What is known of a pump beyond its line; closed, it is one line under it. */
 export function PumpDetails(props: { readonly entry: PumpEntry }) {
@@ -37,6 +42,20 @@ export function PumpDetails(props: { readonly entry: PumpEntry }) {
           check={(measuredDelivery) => machineTrouble({ pump: { measuredDelivery } })}
           set={(delivery) => props.entry.edit(['measuredDelivery'], (row) => put(row, 'measuredDelivery', delivery))}
         />
+        <For each={SHARES}>
+          {([key, label, hint]) => (
+            <QuantityField
+              label={label}
+              hint={hint}
+              place={props.entry.place(key)}
+              dimension="share"
+              unit="%"
+              value={pump()[key]}
+              check={(share) => machineTrouble({ pump: { [key]: share } })}
+              set={(share) => props.entry.edit([key], (row) => put(row, key, share))}
+            />
+          )}
+        </For>
         <GearTeeth entry={props.entry} />
         <Show when={pump().gear}>{(gear) => <GearFigures entry={props.entry} gear={gear()} />}</Show>
       </div>

@@ -1,7 +1,8 @@
 import { createMemo, Show } from 'solid-js';
 import type { MachineRow } from '../../../../core/src/file/machine.ts';
+import { measuredDeliveries } from '../../../../core/src/measuredDeliveries.ts';
 import { countRangeText } from '../../../../core/src/range.ts';
-import { measuredDeliveries, WHEEL_CHOICES } from '../../../../core/src/searchSummary.ts';
+import { WHEEL_CHOICES } from '../../../../core/src/searchSummary.ts';
 import { readTeethRange } from '../../../../core/src/teethRange.ts';
 import { CheckField } from '../../fields/CheckField.tsx';
 import { Entry } from '../../fields/Entry.tsx';

@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
+import { lengthUnit } from '../../../../core/src/format.ts';
 import type { Stage } from '../../../../core/src/index.ts';
-import { lengthUnit } from '../../../../core/src/sheet/paperText.ts';
 import { useApp } from '../../state/app.ts';
 import type { Columns } from './columns.ts';
 

@@ -1,4 +1,5 @@
-import { dateAfter, MOST_DAYS } from '../../../../core/src/calendar.ts';
+import { MOST_DAYS } from '../../../../core/src/calendar.ts';
+import { dateAfter } from '../../../../core/src/days.ts';
 import { readCount } from '../../../../core/src/entry.ts';
 import { CUSTOMER_LENGTH, NOTE_LENGTH } from '../../../../core/src/quote/quote.ts';
 import { Entry, type EntryReading } from '../../fields/Entry.tsx';

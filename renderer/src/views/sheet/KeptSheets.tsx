@@ -23,7 +23,7 @@ export function KeptSheets() {
                 <th scope="col">Teeth</th>
                 <th scope="col">Fitted</th>
                 <th scope="col">
-                  <span class="heard">Read again</span>
+                  <span class="heard">What to do</span>
                 </th>
               </tr>
             </thead>

@@ -1,7 +1,6 @@
-import { For, type JSX } from 'solid-js';
+import type { JSX } from 'solid-js';
 import { sentenceOf, useApp } from '../../state/app.ts';
-
-const PAPERS = ['A4', 'Letter'] as const;
+import { PaperChoice } from './PaperChoice.tsx';
 
 /** What every printed page has above it: printer, PDF and paper; what belongs to one page alone comes behind. */
 export function PrintTools(props: {
@@ -23,17 +22,7 @@ export function PrintTools(props: {
       <button type="button" disabled={props.disabled} onClick={() => guarded(props.pdf)}>
         Save as PDF
       </button>
-      <fieldset class="papers">
-        <legend class="heard">Paper</legend>
-        <For each={PAPERS}>
-          {(paper) => (
-            <label class="choice">
-              <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
-              {paper}
-            </label>
-          )}
-        </For>
-      </fieldset>
+      <PaperChoice />
       {props.children}
     </div>
   );

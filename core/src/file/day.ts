@@ -1,0 +1,8 @@
+import * as v from 'valibot';
+import { isDate } from '../calendar.ts';
+
+/** A day as ISO 8601 writes it, one that there is. */
+export const day = v.pipe(
+  v.string('a day in quotation marks is expected, as "2026-11-09"'),
+  v.check(isDate, ({ input }) => `"${input}" is no day: year, month and day are expected, as "2026-11-09"`),
+);

@@ -1,0 +1,22 @@
+import { For } from 'solid-js';
+import { useApp } from '../../state/app.ts';
+
+const PAPERS = ['A4', 'Letter'] as const;
+
+/** The paper of all that is printed; a setting of the person. */
+export function PaperChoice() {
+  const app = useApp();
+  return (
+    <fieldset class="papers">
+      <legend class="heard">Paper</legend>
+      <For each={PAPERS}>
+        {(paper) => (
+          <label class="choice">
+            <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
+            {paper}
+          </label>
+        )}
+      </For>
+    </fieldset>
+  );
+}
