@@ -2,6 +2,7 @@ import { builtinModules } from 'node:module';
 import path from 'node:path';
 import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
+import { licences } from './licences.ts';
 
 const at = (place: string) => path.resolve(import.meta.dirname, '..', place);
 
@@ -58,6 +59,7 @@ export default defineConfig({
   plugins: [
     solid(),
     sharedWorkers,
+    licences,
     {
       // The development server puts styles inline; the built page does not, and keeps the strict policy.
       name: 'dev-csp',

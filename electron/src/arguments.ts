@@ -1,5 +1,5 @@
 import { LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
-import type { Paper, Work } from './contract.ts';
+import type { MenuEntry, Paper, Work } from './contract.ts';
 
 // What the page may send, by type and size.
 
@@ -21,6 +21,37 @@ export function aToken(value: unknown): string {
   const token = aString(value, 'A token');
   if (token.length > LONGEST_NAME) throw new RangeError('A token is too long.');
   return token;
+}
+
+/** The longest path that a system takes. */
+const LONGEST_PLACE = 32_767;
+
+export function aPlace(value: unknown): string {
+  const place = aString(value, 'A place');
+  if (place.length > LONGEST_PLACE) throw new RangeError('A place is too long.');
+  return place;
+}
+
+/** More commands than a menu can show. */
+const MOST_ENTRIES = 100;
+
+export function theEntries(value: unknown): readonly MenuEntry[] {
+  if (!Array.isArray(value)) throw new RangeError('The commands must be a list.');
+  if (value.length > MOST_ENTRIES) throw new RangeError(`There are ${value.length} commands; more than ${MOST_ENTRIES} are not taken.`);
+  return value.map(anEntry);
+}
+
+function anEntry(value: unknown): MenuEntry {
+  if (typeof value !== 'object' || value === null) throw new RangeError('A command must be an object.');
+  const field = (name: string): unknown => Reflect.get(value, name);
+  const aKey = (name: string) => (field(name) === null ? null : aName(field(name)));
+  return {
+    id: aName(field('id')),
+    title: aName(field('title')),
+    key: aKey('key'),
+    windowsKey: aKey('windowsKey'),
+    enabled: aFlag(field('enabled')),
+  };
 }
 
 export function aFileText(value: unknown): string {

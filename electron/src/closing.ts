@@ -1,5 +1,6 @@
 import { type BrowserWindow, dialog } from 'electron';
 import { endWithoutAutosave } from './autosave.ts';
+import { sendCommand } from './send.ts';
 
 /** Windows whose page holds work that no file holds yet. */
 const unsavedWindows = new WeakSet<BrowserWindow>();
@@ -11,7 +12,11 @@ export function setUnsaved(window: BrowserWindow, unsaved: boolean, title: strin
   window.setTitle(title);
 }
 
-/** Closing with unsaved work asks; the safe answer is the default one and the one of the Escape key. */
+/** In the order of the buttons; Enter saves and Escape goes back, so that neither loses anything. */
+const ANSWERS = ['Save', 'Close without saving', 'Go back'] as const;
+const GO_BACK = ANSWERS.indexOf('Go back');
+
+/** Closing with unsaved work asks, and so does quitting, which closes every window first. */
 export function askBeforeClosing(window: BrowserWindow): void {
   let asking = false;
   window.on('close', (event) => {
@@ -19,22 +24,24 @@ export function askBeforeClosing(window: BrowserWindow): void {
     event.preventDefault();
     if (asking) return;
     asking = true;
-    void mayLose(window).then((lose) => {
+    void ask(window).then((answer) => {
       asking = false;
-      if (lose) void endWithoutAutosave(() => window.destroy());
+      if (answer === 'Close without saving') void endWithoutAutosave(() => window.destroy());
+      // The page saves, asks for a place where it needs one, and closes only once all is saved.
+      if (answer === 'Save') sendCommand(window, 'file.saveAndClose');
     });
   });
 }
 
-async function mayLose(window: BrowserWindow): Promise<boolean> {
-  const answer = await dialog.showMessageBox(window, {
+async function ask(window: BrowserWindow): Promise<(typeof ANSWERS)[number]> {
+  const { response } = await dialog.showMessageBox(window, {
     type: 'warning',
     message: 'The shop file has changes that are not saved.',
-    detail: 'Closing now loses them.',
-    buttons: ['Go back', 'Close without saving'],
+    detail: 'Closing without saving loses them.',
+    buttons: [...ANSWERS],
     defaultId: 0,
-    cancelId: 0,
+    cancelId: GO_BACK,
     noLink: true,
   });
-  return answer.response === 1;
+  return ANSWERS[response] ?? 'Go back';
 }

@@ -1,18 +1,19 @@
 import { BrowserWindow, type IpcMainInvokeEvent, ipcMain } from 'electron';
-import { aFileText, aFlag, aName, anId, aPaper, aToken, aWork, orNull } from './arguments.ts';
+import { aFileText, aFlag, aName, anId, aPaper, aPlace, aToken, aWork, orNull, theEntries } from './arguments.ts';
 import { autosave, autosaves, dropAutosave, resume } from './autosave.ts';
 import { setUnsaved } from './closing.ts';
-import type { Call, Reply, Shell } from './contract.ts';
+import type { Call, Calls, Reply } from './contract.ts';
 import { openFile, openRecentFile, opens, save, saveAs } from './files.ts';
-import { openHandedOver } from './handover.ts';
+import { openHandedOver, takeDropped } from './handover.ts';
+import { showCommands } from './menu.ts';
 import { print, savePdf } from './print.ts';
 import { recentFiles } from './recent.ts';
 import { isOurs } from './scheme.ts';
 
 interface Handler<C extends Call> {
   /** Checks type and size of what the page sent: a page that was broken into may send anything. */
-  readonly takes: (sent: readonly unknown[]) => Parameters<Shell[C]>;
-  readonly run: (window: BrowserWindow, ...args: Parameters<Shell[C]>) => ReturnType<Shell[C]>;
+  readonly takes: (sent: readonly unknown[]) => Parameters<Calls[C]>;
+  readonly run: (window: BrowserWindow, ...args: Parameters<Calls[C]>) => ReturnType<Calls[C]>;
 }
 
 /** One entry for each call of the contract: the compiler asks for it. */
@@ -21,6 +22,7 @@ const HANDLERS: { readonly [C in Call]: Handler<C> } = {
   openRecent: { takes: ([token]) => [aToken(token)], run: (_window, token) => openRecentFile(token) },
   recent: { takes: () => [], run: recentFiles },
   handedOver: { takes: () => [], run: openHandedOver },
+  dropped: { takes: ([place]) => [aPlace(place)], run: async (_window, place) => takeDropped(place) },
   save: {
     takes: ([token, text, seen]) => [aToken(token), aFileText(text), orNull(aToken)(seen)],
     run: (_window, token, text, seen) => save(token, text, seen),
@@ -37,6 +39,8 @@ const HANDLERS: { readonly [C in Call]: Handler<C> } = {
     takes: ([unsaved, title]) => [aFlag(unsaved), aName(title)],
     run: async (window, unsaved, title) => setUnsaved(window, unsaved, title),
   },
+  close: { takes: () => [], run: async (window) => window.close() },
+  menu: { takes: ([entries]) => [theEntries(entries)], run: async (window, entries) => showCommands(window, entries) },
 };
 
 export function answerCalls(): void {
@@ -49,7 +53,7 @@ function eachKey<T extends object>(map: T, act: (key: Extract<keyof T, string>) 
 
 function answer<C extends Call>(call: C): void {
   const { takes, run }: Handler<C> = HANDLERS[call];
-  ipcMain.handle(call, async (event, ...sent: unknown[]): Promise<Reply<Awaited<ReturnType<Shell[C]>>>> => {
+  ipcMain.handle(call, async (event, ...sent: unknown[]): Promise<Reply<Awaited<ReturnType<Calls[C]>>>> => {
     const window = callerOf(event);
     try {
       return { ok: true, value: await run(window, ...takes(sent)) };

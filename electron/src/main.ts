@@ -1,12 +1,15 @@
 import { app, dialog, session } from 'electron';
 import { takeOpenFileEvents, takeSecondInstances } from './handover.ts';
 import { answerCalls } from './ipc.ts';
-import { setMenu } from './menu.ts';
+import { showCommands } from './menu.ts';
 import { registerScheme, START_PAGE, serveApp } from './scheme.ts';
-import { lockContents, lockSession, openWindow } from './window.ts';
+import { lockContents, lockNetwork, lockSession, openWindow } from './window.ts';
 
 // The system is ready only once this module has run to its end: nothing here may be awaited.
 app.enableSandbox();
+// The name under which the installer puts the program, so that Windows takes its windows and recent files for its own.
+app.setAppUserModelId('invalid.example.ratiowright');
+lockNetwork();
 registerScheme();
 lockContents();
 takeOpenFileEvents();
@@ -20,8 +23,8 @@ async function start(): Promise<void> {
   lockSession(session.defaultSession);
   answerCalls();
   const window = openWindow();
-  setMenu(window);
   takeSecondInstances(window);
+  await showCommands(window, []);
   await window.loadURL(START_PAGE);
 }
 

@@ -1,47 +1,84 @@
 import { type BrowserWindow, Menu, type MenuItemConstructorOptions } from 'electron';
-import type { MenuCommand } from './contract.ts';
-import { sendCommand } from './window.ts';
+import type { MenuEntry } from './contract.ts';
+import { handOver } from './handover.ts';
+import { emptyList, onListChange, recentPlaces } from './recent.ts';
+import { sendCommand } from './send.ts';
 
-/** The native menu: the system's own roles, and the page's commands by their id. */
-export function setMenu(window: BrowserWindow): void {
+type Item = MenuItemConstructorOptions;
+
+const LINE: Item = { type: 'separator' };
+
+/** The native menu: the system's own roles, the page's commands by their id, and the files used last. */
+export function showCommands(window: BrowserWindow, entries: readonly MenuEntry[]): Promise<void> {
+  const show = () => {
+    turn = turn
+      .catch(() => undefined)
+      .then(async () => {
+        const places = await recentPlaces();
+        if (!window.isDestroyed()) Menu.setApplicationMenu(Menu.buildFromTemplate(template(window, entries, places)));
+      });
+    return turn;
+  };
+  onListChange(show);
+  return show();
+}
+
+/** One menu after the other, so that the one asked for last is the one that stays, however long the list of files takes to read. */
+let turn: Promise<void> = Promise.resolve();
+
+function template(window: BrowserWindow, entries: readonly MenuEntry[], places: readonly string[]): Item[] {
   const mac = process.platform === 'darwin';
-  // The page hears its keys itself; the menu only shows them, so that no command runs twice.
-  const item = (label: string, accelerator: string, command: MenuCommand): MenuItemConstructorOptions => ({
-    label,
-    accelerator,
-    registerAccelerator: false,
-    click: () => sendCommand(window, command),
-  });
-  const line: MenuItemConstructorOptions = { type: 'separator' };
-  const template: MenuItemConstructorOptions[] = [
+  const of = (...groups: readonly string[]): Item[] =>
+    groups.flatMap((group) => entries.filter(({ id }) => id.startsWith(`${group}.`)).map((entry) => item(window, entry)));
+  const undoing = of('edit');
+  const helping = of('help');
+  return [
     ...(mac ? [{ role: 'appMenu' } as const] : []),
     {
       label: 'File',
-      submenu: [
-        item('Open…', 'CommandOrControl+O', 'file.open'),
-        line,
-        item('Save', 'CommandOrControl+S', 'file.save'),
-        item('Save as…', 'CommandOrControl+Shift+S', 'file.saveAs'),
-        line,
-        item('Print…', 'CommandOrControl+P', 'file.print'),
-        line,
-        { role: mac ? 'close' : 'quit' },
-      ],
+      submenu: [...of('start', 'file'), LINE, { label: 'Open again', submenu: again(places) }, LINE, { role: mac ? 'close' : 'quit' }],
     },
     {
       label: 'Edit',
       submenu: [
-        item('Undo', 'CommandOrControl+Z', 'edit.undo'),
-        item('Redo', 'CommandOrControl+Shift+Z', 'edit.redo'),
-        line,
+        ...(undoing.length > 0 ? [...undoing, LINE] : []),
         { role: 'cut' },
         { role: 'copy' },
         { role: 'paste' },
         { role: 'selectAll' },
       ],
     },
-    { label: 'View', submenu: [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, line, { role: 'togglefullscreen' }] },
+    ...(of('page').length > 0 ? [{ label: 'Page', submenu: of('page') }] : []),
+    { label: 'View', submenu: [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, LINE, { role: 'togglefullscreen' }] },
     { role: 'windowMenu' },
+    ...(helping.length > 0 ? [{ role: 'help', label: 'Help', submenu: helping } as const] : []),
   ];
-  Menu.setApplicationMenu(Menu.buildFromTemplate(template));
 }
+
+function item(window: BrowserWindow, entry: MenuEntry): Item {
+  const accelerator = acceleratorOf((process.platform === 'win32' ? entry.windowsKey : null) ?? entry.key);
+  return {
+    id: entry.id,
+    label: plain(entry.title),
+    enabled: entry.enabled,
+    // The page hears its keys itself; the menu only shows them, so that no command runs twice.
+    ...(accelerator === null ? {} : { accelerator, registerAccelerator: false }),
+    click: () => sendCommand(window, entry.id),
+  };
+}
+
+/** A key without Ctrl or Alt is a letter, which a menu would take away from whoever types. */
+const acceleratorOf = (key: string | null): string | null =>
+  key !== null && /^(Ctrl|Alt)\+/.test(key) ? key.replace('Ctrl', 'CommandOrControl') : null;
+
+function again(places: readonly string[]): Item[] {
+  if (places.length === 0) return [{ label: 'No files yet', enabled: false }];
+  return [
+    ...places.map((place): Item => ({ label: plain(place), click: () => handOver(place) })),
+    LINE,
+    { label: 'Empty this list', click: () => void emptyList() },
+  ];
+}
+
+/** In a menu an ampersand marks the letter that follows. */
+const plain = (words: string): string => words.replaceAll('&', '&&');

@@ -38,18 +38,37 @@ export function pathOfRecent(token: string): string {
   return file;
 }
 
-export const remember = (file: string): Promise<void> => change((list) => [file, ...list.filter((other) => other !== file)].slice(0, MOST));
+export const recentPlaces = (): Promise<readonly string[]> => inTurn(readList);
+
+/** The system keeps a list of its own, behind the icon of the program. */
+export async function remember(file: string): Promise<void> {
+  app.addRecentDocument(file);
+  await change((list) => [file, ...list.filter((other) => other !== file)].slice(0, MOST));
+}
 
 export const forget = (file: string): Promise<void> => change((list) => list.filter((other) => other !== file));
+
+export async function emptyList(): Promise<void> {
+  app.clearRecentDocuments();
+  await change(() => []);
+}
+
+let heard: () => Promise<void> = async () => undefined;
+
+/** Tells one listener, the menu, that the list is another one. */
+export function onListChange(listener: () => Promise<void>): void {
+  heard = listener;
+}
 
 const listFile = (): string => path.join(app.getPath('userData'), 'recent.json');
 
 /** The list is a convenience: where it cannot be written, work goes on without it. */
-function change(next: (list: readonly string[]) => readonly string[]): Promise<void> {
-  return inTurn(async () => {
+async function change(next: (list: readonly string[]) => readonly string[]): Promise<void> {
+  await inTurn(async () => {
     const list = next(await readList());
     await writeWhole(listFile(), JSON.stringify(list, null, 2)).catch(() => undefined);
   });
+  await heard();
 }
 
 async function readList(): Promise<readonly string[]> {

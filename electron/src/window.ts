@@ -1,18 +1,18 @@
 import path from 'node:path';
 import { app, BrowserWindow, type Event, type Session } from 'electron';
 import { askBeforeClosing } from './closing.ts';
-import type { MenuCommand } from './contract.ts';
+import { keepPlace, placeKept, SMALLEST } from './place.ts';
 import { isOurs } from './scheme.ts';
 
 /** What the window needs to run offline; everything else would leave the machine. */
 const LOCAL = new Set(['app:', 'blob:', 'data:', 'devtools:']);
 
 export function openWindow(): BrowserWindow {
+  const { bounds, maximized } = placeKept();
   const window = new BrowserWindow({
-    width: 1280,
-    height: 860,
-    minWidth: 640,
-    minHeight: 480,
+    ...bounds,
+    minWidth: SMALLEST.width,
+    minHeight: SMALLEST.height,
     show: false,
     webPreferences: {
       preload: path.join(import.meta.dirname, 'preload.cjs'),
@@ -25,13 +25,13 @@ export function openWindow(): BrowserWindow {
       devTools: !app.isPackaged,
     },
   });
-  window.once('ready-to-show', () => window.show());
+  window.once('ready-to-show', () => {
+    if (maximized) window.maximize();
+    window.show();
+  });
+  keepPlace(window);
   askBeforeClosing(window);
   return window;
-}
-
-export function sendCommand(window: BrowserWindow, command: MenuCommand): void {
-  window.webContents.send('command', command);
 }
 
 /** No page but ours is ever shown, whatever a link, a redirect, a frame or a dropped file asks for. */
@@ -42,11 +42,18 @@ export function lockContents(): void {
     contents.on('will-redirect', stayHere);
     contents.on('will-attach-webview', (event) => event.preventDefault());
     contents.setWindowOpenHandler(() => ({ action: 'deny' }));
+    // Calls between browsers pass by the request filter.
+    contents.setWebRTCIPHandlingPolicy('disable_non_proxied_udp');
   });
 }
 
 function stayHere(event: Event<{ readonly url: string }>): void {
   if (!isOurs(event.url)) event.preventDefault();
+}
+
+/** No name and no address of another machine is ever resolved, whatever part of the engine asks. */
+export function lockNetwork(): void {
+  app.commandLine.appendSwitch('host-resolver-rules', 'MAP * ~NOTFOUND');
 }
 
 /** The page gets no camera, no place, no device and no network. */

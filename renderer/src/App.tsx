@@ -6,7 +6,8 @@ import { PageList } from './frame/PageList.tsx';
 import type { Host } from './host/host.ts';
 import { AppProvider, createApp } from './state/app.ts';
 import { commandsOf, listenForKeys } from './state/commands.ts';
-import { Ask, Help, loadWhenIdle, Measured, pageFiles, pageView, Start } from './views/pages.ts';
+import { Around } from './views/beside.ts';
+import { Help, loadWhenIdle, pageFiles, pageView, Start } from './views/pages.ts';
 
 export function App(props: { readonly host: Host }) {
   const app = createApp(props.host, pageFiles);
@@ -21,7 +22,7 @@ export function App(props: { readonly host: Host }) {
     ),
   );
   createEffect(() => {
-    if (app.question() !== null) void Ask.load();
+    if (app.question() !== null) void Around.load();
     if (app.help() !== null) void Help.load();
     if (app.shop.file === null) void Start.load();
   });
@@ -43,8 +44,7 @@ export function App(props: { readonly host: Host }) {
           <Dynamic component={pageView(app.page())} />
         </Show>
         <Notice />
-        <Dynamic component={Ask.get()} />
-        <Dynamic component={Measured.get()} />
+        <Dynamic component={Around.get()} commands={commands} />
         <Dynamic component={Help.get()} commands={commands} />
       </div>
     </AppProvider>

@@ -32,19 +32,23 @@ const INSTALLED: Partial<Record<NodeJS.Platform, readonly string[]>> = {
   ),
 };
 
-/** Starts the test browser; the caller closes it. */
-export async function startBrowser(): Promise<Browser> {
+/** Starts the test browser, with more switches where a test is about these; the caller closes it. */
+export async function startBrowser(switches: readonly string[] = []): Promise<Browser> {
+  return start(await place(), switches);
+}
+
+async function place(): Promise<LaunchOptions> {
   const named = process.env.CHROME_PATH;
-  if (named !== undefined && named !== '') return start({ executablePath: named });
+  if (named !== undefined && named !== '') return { executablePath: named };
   const installed = (INSTALLED[process.platform] ?? []).find((place) => existsSync(place));
-  if (installed !== undefined) return start({ executablePath: installed });
-  if (process.platform === 'linux' && process.arch === 'x64') return start(await packagedBrowser());
+  if (installed !== undefined) return { executablePath: installed };
+  if (process.platform === 'linux' && process.arch === 'x64') return packagedBrowser();
   throw new Error(NONE_STARTS);
 }
 
-async function start(options: LaunchOptions): Promise<Browser> {
+async function start(options: LaunchOptions, switches: readonly string[]): Promise<Browser> {
   try {
-    return await chromium.launch({ ...options, args: ARGS });
+    return await chromium.launch({ ...options, args: [...ARGS, ...switches] });
   } catch (cause) {
     throw new Error(`${NONE_STARTS} (${options.executablePath} did not)`, { cause });
   }

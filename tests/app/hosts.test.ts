@@ -285,6 +285,32 @@ test('leaving the page asks while work is unsaved, and only then', async () => {
   expect(await asks()).toBe(false);
 });
 
+test('a dropped file is opened once: with its handle where the browser gives one, else as an upload', async () => {
+  await start(true);
+  await pick('shop.ratiowright', 'first');
+  const taken = await page.evaluate(async () => {
+    const handle = window.picks.shift();
+    const drop = async (own: () => Promise<FileSystemHandle | null>) => {
+      const item = new DataTransfer().items.add(new File(['upload'], 'up.ratiowright'));
+      const file = item?.getAsFile();
+      if (item === null || !file) throw new Error('no item');
+      Object.assign(item, { getAsFileSystemHandle: own });
+      await window.host.dropped(file, item);
+      return [await window.host.handedOver(), await window.host.handedOver()];
+    };
+    const withHandle = await drop(async () => handle ?? null);
+    await window.host.save('shop.ratiowright', 'second', withHandle[0]?.token ?? null, null);
+    return [...withHandle, ...(await drop(async () => null))];
+  });
+  expect(taken).toEqual([
+    { name: 'shop.ratiowright', text: 'first', token: expect.stringMatching(/^[0-9a-f-]{36}$/), backup: null },
+    null,
+    { name: 'up.ratiowright', text: 'upload', token: '', backup: null },
+    null,
+  ]);
+  expect(await contentOf('shop.ratiowright')).toBe('second');
+});
+
 test('a browser keeps no recent files and is handed none', async () => {
   await start(false);
   expect(await page.evaluate(async () => [window.host.kind, await window.host.recent(), await window.host.handedOver()])).toEqual([
@@ -307,7 +333,7 @@ test('with a shell, every call goes to it, and a save without a place asks for o
         calls.push([call, ...args.filter((arg) => typeof arg !== 'function')]);
         return Promise.resolve(answers[call] ?? call);
       };
-    const names = ['open', 'openRecent', 'recent', 'handedOver', 'save', 'saveAs', 'opens', 'print', 'savePdf', 'unsaved', 'onCommand'];
+    const names = 'open openRecent recent handedOver dropped save saveAs opens print savePdf unsaved close menu onCommand'.split(' ');
     const kept = ['autosave', 'dropAutosave', 'autosaves', 'resume'];
     Object.assign(window, { shell: Object.fromEntries([...names, ...kept].map((name) => [name, answer(name)])), asked: calls });
   });
@@ -317,6 +343,12 @@ test('with a shell, every call goes to it, and a save without a place asks for o
     const { host } = window;
     host.unsaved(true, 'title');
     host.onCommand(() => undefined);
+    host.menu([]);
+    host.close();
+    const { items } = new DataTransfer();
+    const item = items.add(new File(['text'], 'dropped'));
+    const file = item?.getAsFile();
+    if (item !== null && file) await host.dropped(file, item);
     return [
       host.kind,
       await host.open(),
@@ -353,6 +385,9 @@ test('with a shell, every call goes to it, and a save without a place asks for o
   expect(await page.evaluate(() => window.asked)).toEqual([
     ['unsaved', true, 'title'],
     ['onCommand'],
+    ['menu', []],
+    ['close'],
+    ['dropped', expect.anything()],
     ['open'],
     ['openRecent', 't'],
     ['recent'],

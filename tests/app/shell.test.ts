@@ -1,12 +1,12 @@
 import { copyFileSync, mkdtempSync, readFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import type { MenuItemConstructorOptions } from 'electron';
+import { pathToFileURL } from 'node:url';
 import { PDFDocument } from 'pdf-lib';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import type {} from '../../renderer/src/host/desktop.ts';
-import { type Launched, launch, submenu } from '../harness/launch.ts';
+import { type Launched, launch } from '../harness/launch.ts';
 import { preventable } from '../harness/window.ts';
 import { startBrowser } from './browser.ts';
 
@@ -32,72 +32,6 @@ test('the window shows the built page over its own scheme, without an error', as
   expect(await app.page.title()).toContain('Ratiowright');
   expect(app.window.webContents.getURL()).toBe('app://ratiowright/');
   expect(errors).toEqual([]);
-});
-
-test('the native menu has the system roles, and sends the ids of commands to the page', async () => {
-  app = await launch(browser);
-  const commands = { File: ['Open…', 'Save', 'Save as…', 'Print…'], Edit: ['Undo', 'Redo'] };
-  const heard = app.page.evaluate(
-    () =>
-      new Promise<string[]>((resolve) => {
-        const ids: string[] = [];
-        window.shell?.onCommand((...args) => {
-          ids.push(args.join());
-          if (ids.length === 6) resolve(ids);
-        });
-        document.body.dataset.listening = 'yes';
-      }),
-  );
-  await app.page.waitForSelector('body[data-listening]');
-  for (const [menu, items] of Object.entries(commands)) for (const item of items) app.menuClick(menu, item);
-  // One argument each: an event of Electron's never reaches the page.
-  expect(await heard).toEqual(['file.open', 'file.save', 'file.saveAs', 'file.print', 'edit.undo', 'edit.redo']);
-
-  const menu = app.standIn.menu();
-  const items = menu.flatMap((item): readonly MenuItemConstructorOptions[] =>
-    item.label === undefined ? [item] : submenu(menu, item.label),
-  );
-  expect(items.flatMap(({ role }) => (role === undefined ? [] : [role]))).toEqual(
-    expect.arrayContaining([
-      process.platform === 'darwin' ? 'close' : 'quit',
-      'cut',
-      'copy',
-      'paste',
-      'selectAll',
-      'resetZoom',
-      'togglefullscreen',
-      'windowMenu',
-    ]),
-  );
-  // The page hears its keys itself: a menu that heard them too would run a command twice.
-  expect(items.filter(({ accelerator, registerAccelerator }) => accelerator !== undefined && registerAccelerator !== false)).toEqual([]);
-});
-
-test('closing with unsaved work asks, and goes back unless told to lose it', async () => {
-  app = await launch(browser, { message: [0, 1] });
-  await app.page.evaluate(() => window.shell?.unsaved(true, '• shop.ratiowright'));
-  expect([app.window.title, app.window.edited]).toEqual(['• shop.ratiowright', true]);
-  app.window.close();
-  await expect.poll(() => logged('message').length).toBe(1);
-  expect(logged('message')[0]?.[1]).toMatchObject({ buttons: ['Go back', 'Close without saving'], defaultId: 0, cancelId: 0 });
-  await new Promise(setImmediate);
-  expect(app.window.destroyed).toBe(false);
-  app.window.close();
-  await expect.poll(() => app.window.destroyed).toBe(true);
-  expect(logged('quit')).toHaveLength(1);
-});
-
-test('closing asks once however often it is asked for, and not at all when nothing is unsaved', async () => {
-  app = await launch(browser, { message: [0] });
-  await app.page.evaluate(() => window.shell?.unsaved(true, 'a'));
-  app.window.close();
-  app.window.close();
-  await expect.poll(() => logged('message').length).toBe(1);
-  await new Promise(setImmediate);
-  await app.page.evaluate(() => window.shell?.unsaved(false, 'a'));
-  app.window.close();
-  expect(app.window.destroyed).toBe(true);
-  expect(logged('message')).toHaveLength(1);
 });
 
 test('printing shows the dialog of the system, with the paper of the printer; giving up is no failure, a failure is told', async () => {
@@ -185,6 +119,20 @@ test('a file named on the command line is opened by the page as it starts, once'
   await expect.poll(() => app.window.title).toBe('bench.ratiowright – Ratiowright');
   expect(await handedOver()).toBeNull();
 });
+
+test('a file handed over as an address is opened [%U of the Desktop Entry Specification, from memory]', async () => {
+  app = await launch(browser, { args: [pathToFileURL(demo('bänk 1 #2.ratiowright')).href] });
+  await expect.poll(() => app.window.title).toBe('bänk 1 #2.ratiowright – Ratiowright');
+});
+
+test.each(['file://elsewhere/x.ratiowright', 'file:///a%2Fb.ratiowright'])(
+  '%s names no file of this machine: the app starts empty',
+  async (address) => {
+    app = await launch(browser, { args: [address] });
+    await expect.poll(() => app.window.title).toBe('Ratiowright');
+    expect(await handedOver()).toBeNull();
+  },
+);
 
 test('a second start hands its file over and brings the window to the front', async () => {
   const file = demo('Other.RATIOWRIGHT');

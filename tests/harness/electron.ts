@@ -18,7 +18,10 @@ class StandInApp extends EventEmitter {
   /** Called once the main module has run to its end, as Electron becomes ready. */
   becomeReady: () => void = () => undefined;
 
-  constructor(readonly stage: Stage) {
+  constructor(
+    readonly stage: Stage,
+    readonly openWindows: () => readonly StandInWindow[],
+  ) {
     super();
     this.isPackaged = stage.choices.isPackaged ?? false;
     this.#ready = new Promise((resolve) => {
@@ -39,12 +42,29 @@ class StandInApp extends EventEmitter {
     this.stage.log.push(['requestSingleInstanceLock']);
     return !this.stage.choices.secondInstance;
   }
+  readonly commandLine = {
+    appendSwitch: (name: string, value = ''): void => {
+      if (this.stage.ready) throw new Error('a switch set after ready does nothing');
+      this.stage.log.push(['switch', name, value]);
+    },
+  };
+  setAppUserModelId(id: string): void {
+    this.stage.log.push(['app-id', id]);
+  }
+  addRecentDocument(file: string): void {
+    this.stage.log.push(['recent-document', file]);
+  }
+  clearRecentDocuments(): void {
+    this.stage.log.push(['no-recent-documents']);
+  }
   getPath(name: string): string {
     if (name !== 'userData') throw new Error(`the stand-in has no ${name} folder`);
     return this.stage.userData;
   }
+  /** As Electron does: every window is closed first, and one that stays ends the quitting. */
   quit(): void {
     this.stage.log.push(['quit']);
+    for (const window of this.openWindows()) window.close();
   }
   exit(code: number): void {
     this.stage.log.push(['exit', code]);
@@ -63,8 +83,8 @@ export interface StandIn {
 }
 
 export function createStandIn(stage: Stage): StandIn {
-  const app = new StandInApp(stage);
   const windows = new Set<StandInWindow>();
+  const app = new StandInApp(stage, () => [...windows]);
   let menu: readonly MenuItemConstructorOptions[] = [];
   const { log } = stage;
   let settle: { readonly resolve: (window: StandInWindow) => void; readonly reject: (error: Error) => void };
@@ -121,6 +141,12 @@ export function createStandIn(stage: Stage): StandIn {
       stage.handlers.set(channel, handler);
     },
   };
+  const screen = {
+    getAllDisplays() {
+      if (!stage.ready) throw new Error('The screen module cannot be used before the app is ready');
+      return stage.displays.map((workArea) => ({ workArea }));
+    },
+  };
   const dialog = {
     async showOpenDialog(_window: StandInWindow, options: OpenDialogOptions) {
       log.push(['open-dialog', options]);
@@ -150,6 +176,6 @@ export function createStandIn(stage: Stage): StandIn {
     windows,
     shown,
     menu: () => menu,
-    exports: { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session: { defaultSession } },
+    exports: { app, BrowserWindow, dialog, ipcMain, Menu, protocol, screen, session: { defaultSession } },
   };
 }

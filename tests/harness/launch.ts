@@ -11,8 +11,8 @@ import type { StandInWindow } from './window.ts';
 
 // Starts the built main module (dist/electron/main.js) and its preload on the stand-in; each start has a module and a stand-in of its own.
 
-const MAIN = path.resolve(import.meta.dirname, '../../dist/electron/main.js');
-const NAMES = ['app', 'BrowserWindow', 'dialog', 'ipcMain', 'Menu', 'protocol', 'session'];
+const BUILT = path.resolve(import.meta.dirname, '../../dist');
+const NAMES = ['app', 'BrowserWindow', 'dialog', 'ipcMain', 'Menu', 'protocol', 'screen', 'session'];
 const READY_MS = 10_000;
 
 declare global {
@@ -61,7 +61,8 @@ export async function launch(browser: Browser, choices: Choices = {}): Promise<L
 
 /** Runs the main module, and no further: a second instance opens no window. */
 export async function start(browser: Browser, choices: Choices): Promise<{ stage: Stage; standIn: StandIn }> {
-  if (!existsSync(MAIN)) throw new Error('The app is not built: run "npm run build" first.');
+  const main = path.join(choices.build ?? BUILT, 'electron/main.js');
+  if (!existsSync(main)) throw new Error('The app is not built: run "npm run build" first.');
   const userData = choices.userData ?? mkdtempSync(path.join(os.tmpdir(), 'ratiowright-settings-'));
   const stage = createStage(browser, userData, choices);
   const standIn = createStandIn(stage);
@@ -69,9 +70,9 @@ export async function start(browser: Browser, choices: Choices): Promise<{ stage
   const run = `?run=${process.pid}-${runs}`;
   globalThis.standIns?.set(run, standIn.exports);
   const argv = process.argv;
-  process.argv = [process.execPath, MAIN, ...(choices.args ?? [])];
+  process.argv = [process.execPath, main, ...(choices.args ?? [])];
   try {
-    await beforeHanging(import(/* @vite-ignore */ `${pathToFileURL(MAIN).href}${run}`));
+    await beforeHanging(import(/* @vite-ignore */ `${pathToFileURL(main).href}${run}`));
   } finally {
     process.argv = argv;
   }

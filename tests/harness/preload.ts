@@ -8,11 +8,11 @@ export const INVOKE = 'standInInvoke';
  * The preload as a script that runs before those of the page. As in the sandbox, it sees `require('electron')` with the bridge and the messages, and nothing else.
  * Unlike there, it shares the page's world: that the two are apart is Electron's own part and cannot be shown here.
  */
-export async function preloadScript(file: string, deliver: string): Promise<string> {
+export async function preloadScript(file: string, deliver: string, droppable: Readonly<Record<string, string>>): Promise<string> {
   return `(() => {
     const encode = ${encode};
     const decode = ${decode};
-    (${bridge})(${JSON.stringify(INVOKE)}, ${JSON.stringify(deliver)}, encode, decode, (require, module, exports) => { ${await readFile(file, 'utf8')} });
+    (${bridge})(${JSON.stringify(INVOKE)}, ${JSON.stringify(deliver)}, ${JSON.stringify(droppable)}, encode, decode, (require, module, exports) => { ${await readFile(file, 'utf8')} });
   })();`;
 }
 
@@ -23,6 +23,7 @@ type Listener = (event: object, ...args: unknown[]) => void;
 function bridge(
   invokeName: string,
   deliverName: string,
+  droppable: Readonly<Record<string, string>>,
   encode: (value: unknown) => string,
   decode: (text: string) => unknown[],
   preload: (require: (name: string) => object, module: object, exports: object) => void,
@@ -49,7 +50,7 @@ function bridge(
   };
   Object.defineProperty(globalThis, deliverName, { value: deliver, enumerable: false });
 
-  /** What crosses the bridge: functions by proxy, errors by their message, plain values by copy, all of it frozen. */
+  /** What crosses the bridge: functions by proxy, errors by their message, files as they are, plain values by copy, all of it frozen. */
   const cross = (value: unknown): unknown => {
     if (typeof value === 'symbol') throw new TypeError('a symbol does not cross the bridge');
     if (typeof value === 'function') return Object.freeze((...args: unknown[]) => attempt(() => cross(value(...args.map(cross)))));
@@ -58,9 +59,12 @@ function bridge(
         throw cross(error);
       });
     if (value instanceof Error) return new Error(value.message);
+    if (value instanceof File) return value;
     if (Array.isArray(value)) return Object.freeze(value.map(cross));
-    if (value !== null && typeof value === 'object')
+    if (value !== null && typeof value === 'object') {
+      if (Object.getPrototypeOf(value) !== Object.prototype) throw new TypeError('An object could not be cloned.');
       return Object.freeze(Object.fromEntries(Object.entries(value).map(([key, part]) => [key, cross(part)])));
+    }
     return value;
   };
   const attempt = (work: () => unknown): unknown => {
@@ -73,9 +77,11 @@ function bridge(
   const contextBridge = {
     exposeInMainWorld: (name: string, api: object) => void Object.defineProperty(globalThis, name, { value: cross(api), enumerable: true }),
   };
+  // A file that the page made by itself has no place, as in Electron.
+  const webUtils = { getPathForFile: (file: File) => droppable[file.name] ?? '' };
   const require = (name: string): object => {
     if (name !== 'electron') throw new Error(`module not found: ${name}`);
-    return { contextBridge, ipcRenderer };
+    return { contextBridge, ipcRenderer, webUtils };
   };
   const module = { exports: {} };
   preload(require, module, module.exports);

@@ -1,4 +1,4 @@
-import type { MessageBoxReturnValue, OpenDialogReturnValue, Privileges, SaveDialogReturnValue } from 'electron';
+import type { MessageBoxReturnValue, OpenDialogReturnValue, Privileges, Rectangle, SaveDialogReturnValue } from 'electron';
 import type { Browser } from 'playwright-core';
 
 /** What a test decides before the app starts. */
@@ -16,6 +16,12 @@ export interface Choices {
   readonly userData?: string;
   /** Command-line arguments after the program. */
   readonly args?: readonly string[];
+  /** The files that a person could drop on the window, by name with their place on the disk. */
+  readonly droppable?: Readonly<Record<string, string>>;
+  /** What the screens leave free for windows, in pixels; one of full size by default. */
+  readonly displays?: readonly Rectangle[];
+  /** A folder with another build of the app. */
+  readonly build?: string;
   /** Takes the page's content policy away, so that the walls behind it can be seen. */
   readonly bypassPolicy?: boolean;
 }
@@ -34,6 +40,7 @@ export interface Stage {
     readonly message: MessageBoxReturnValue[];
   };
   readonly printFailures: string[];
+  displays: readonly Rectangle[];
   readonly log: unknown[][];
   readonly schemes: Map<string, (request: Request) => Promise<Response>>;
   readonly privileges: Map<string, Privileges>;
@@ -56,6 +63,7 @@ export function createStage(browser: Browser, userData: string, choices: Choices
       message: (choices.message ?? []).map((response) => ({ response, checkboxChecked: false })),
     },
     printFailures: [...(choices.printFailures ?? [])],
+    displays: choices.displays ?? [{ x: 0, y: 0, width: 1920, height: 1040 }],
     log: [],
     schemes: new Map(),
     privileges: new Map(),

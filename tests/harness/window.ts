@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { EventEmitter } from 'node:events';
-import type { BrowserWindowConstructorOptions, PrintToPDFOptions, WebContentsPrintOptions } from 'electron';
+import type { BrowserWindowConstructorOptions, PrintToPDFOptions, Rectangle, WebContentsPrintOptions } from 'electron';
 import type { BrowserContext, Frame, Page, Route } from 'playwright-core';
 import { INVOKE, preloadScript } from './preload.ts';
 import { granted, requestPasses, type Stage } from './stage.ts';
@@ -38,6 +38,9 @@ export class StandInContents extends EventEmitter {
   getURL(): string {
     return this.window.publicAddress(this.window.page.url());
   }
+  setWebRTCIPHandlingPolicy(policy: string): void {
+    this.stage.log.push(['rtc', policy]);
+  }
   send(channel: string, ...args: unknown[]): void {
     this.stage.log.push(['send', channel, ...args]);
     void this.window.deliver(channel, encode(args));
@@ -73,6 +76,8 @@ export class StandInWindow extends EventEmitter {
   shown = false;
   focused = 0;
   minimized = false;
+  maximized = false;
+  bounds: Rectangle;
   destroyed = false;
   /** The stand-in's own first step to the page, which no page asked for. */
   #loading = false;
@@ -84,6 +89,8 @@ export class StandInWindow extends EventEmitter {
   ) {
     super();
     if (!stage.ready) throw new Error('Cannot create BrowserWindow before app is ready');
+    const { x = 10, y = 20, width = 800, height = 600 } = options;
+    this.bounds = { x, y, width, height };
     this.webContents = new StandInContents(this, stage);
   }
 
@@ -121,7 +128,8 @@ export class StandInWindow extends EventEmitter {
     await context.route('**/*', (route) => route.abort());
     await page.route('**/*', (route) => this.#answer(route));
     await page.exposeBinding(INVOKE, ({ frame }, channel: string, args: string) => this.#call(frame, channel, args));
-    if (preload !== undefined) await page.addInitScript({ content: await preloadScript(preload, this.#deliverName) });
+    if (preload !== undefined)
+      await page.addInitScript({ content: await preloadScript(preload, this.#deliverName, this.stage.choices.droppable ?? {}) });
     this.#loading = true;
     await page.goto(this.#browserAddress(address));
     this.#loading = false;
@@ -182,6 +190,18 @@ export class StandInWindow extends EventEmitter {
     return event.defaultPrevented;
   }
 
+  isDestroyed(): boolean {
+    return this.destroyed;
+  }
+  getNormalBounds(): Rectangle {
+    return this.bounds;
+  }
+  isMaximized(): boolean {
+    return this.maximized;
+  }
+  maximize(): void {
+    this.maximized = true;
+  }
   show(): void {
     this.shown = true;
   }

@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
 import { PAGES, useApp } from '../state/app.ts';
-import type { Command } from '../state/commands.ts';
+import { type Command, shownKey } from '../state/commands.ts';
 
 /** The pages, what is open, and how numbers are read. */
 export function PageList(props: { readonly commands: readonly Command[] }) {
@@ -27,9 +27,9 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
         </ul>
       </Show>
       <div class="work">
-        <For each={props.commands.filter(({ id, key }) => key !== null && /^(file|edit|help)/.test(id))}>
+        <For each={props.commands.filter(({ id, key }) => /^(file|edit|help)/.test(id) && (key !== null || id === 'help.about'))}>
           {(one) => (
-            <button type="button" class="page" disabled={!one.when()} onClick={() => void one.run()} title={one.key ?? undefined}>
+            <button type="button" class="page" disabled={!one.when()} onClick={() => void one.run()} title={shownKey(one) ?? undefined}>
               {one.title}
             </button>
           )}

@@ -20,7 +20,12 @@ export function browserHost(): Host {
       throw new RangeError('A browser keeps no list of recent files.');
     },
     recent: async () => [],
-    handedOver: async () => null,
+    handedOver: async () => (await parts).files.handedOver(),
+    async dropped(file, item) {
+      // Asked for at once: after the event the item is empty.
+      const asked = item.getAsFileSystemHandle?.();
+      (await parts).files.drop(file, (await asked) ?? null);
+    },
     save: async (...args) => (await parts).files.save(...args),
     saveAs: async (...args) => (await parts).files.saveAs(...args),
     opens: async (...args) => (await parts).files.opens(...args),
@@ -44,6 +49,8 @@ export function browserHost(): Host {
       lossy = unsaved;
       document.title = title;
     },
+    close() {},
+    menu() {},
     onCommand() {},
   };
 }

@@ -14,6 +14,9 @@ declare global {
     showOpenFilePicker?(options: PickerOptions): Promise<readonly FileSystemFileHandle[]>;
     showSaveFilePicker?(options: PickerOptions): Promise<FileSystemFileHandle>;
   }
+  interface DataTransferItem {
+    getAsFileSystemHandle?(): Promise<FileSystemHandle | null>;
+  }
   interface FileSystemHandle {
     /** A handle that was kept over a restart must be asked for again. */
     requestPermission?(options: { readonly mode: 'readwrite' }): Promise<PermissionState>;
@@ -29,7 +32,9 @@ export interface FilePlace {
   readonly digest: string;
 }
 
-export interface BrowserFiles extends Pick<Host, 'open' | 'save' | 'saveAs' | 'opens'> {
+export interface BrowserFiles extends Pick<Host, 'open' | 'save' | 'saveAs' | 'opens' | 'handedOver'> {
+  /** Takes what was dropped; `handedOver` then opens it, by its handle where that is one of a file. */
+  drop(file: File, handle: FileSystemHandle | null): void;
   /** Null where no file that can be written to belongs to the token. */
   placeOf(token: string | null): FilePlace | null;
   tokenFor(place: FilePlace): string;
@@ -44,9 +49,19 @@ export function createFiles(): BrowserFiles {
     return token;
   };
 
+  let waiting: File | FileSystemFileHandle | null = null;
+
   return {
     placeOf,
     tokenFor,
+    drop(file, handle) {
+      waiting = handle instanceof FileSystemFileHandle ? handle : file;
+    },
+    async handedOver() {
+      const taken = waiting;
+      waiting = null;
+      return taken instanceof File ? placeless(taken) : taken && placed(taken);
+    },
     open,
     save,
     saveAs,
@@ -59,11 +74,13 @@ export function createFiles(): BrowserFiles {
   async function open(): Promise<OpenedFile | null> {
     if (window.showOpenFilePicker === undefined) {
       const file = await upload();
-      // No place belongs to the token: saving such a file downloads it.
-      return file === null ? null : { name: file.name, text: await textOf(file), token: '', backup: null };
+      return file === null ? null : placeless(file);
     }
     const handle = await unlessCancelled(window.showOpenFilePicker({ types: TYPES }).then(([first]) => first));
-    if (handle === null || handle === undefined) return null;
+    return handle === null || handle === undefined ? null : placed(handle);
+  }
+
+  async function placed(handle: FileSystemFileHandle): Promise<OpenedFile> {
     const file = await handle.getFile();
     const text = await textOf(file);
     return { name: file.name, text, token: tokenFor({ handle, digest: await digestOf(file) }), backup: null };
@@ -99,6 +116,9 @@ export function createFiles(): BrowserFiles {
     return { name: handle.name, token: tokenFor(await write(handle, text)), aside: null };
   }
 }
+
+/** No place belongs to the token: saving such a file downloads it. */
+const placeless = async (file: File): Promise<OpenedFile> => ({ name: file.name, text: await textOf(file), token: '', backup: null });
 
 /** Null where the file is gone: it is written again. */
 async function presentOf(handle: FileSystemFileHandle): Promise<File | null> {

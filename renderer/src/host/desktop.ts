@@ -18,6 +18,8 @@ export function desktopHost(shell: Shell): Host {
       const saved = await shell.save(token, text, seen);
       return 'theirs' in saved ? saved : { name, token, aside: saved.aside };
     },
+    // What the event of the drop holds besides the file does not cross the bridge.
+    dropped: (file) => shell.dropped(file),
     unsaved: (unsaved, title) => void shell.unsaved(unsaved, title),
   };
 }

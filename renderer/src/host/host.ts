@@ -1,4 +1,4 @@
-import type { LeftBehind, LeftWork, MenuCommand, OpenedFile, Paper, RecentFile, Theirs, Work } from '../../../electron/src/contract.ts';
+import type { LeftBehind, LeftWork, MenuEntry, OpenedFile, Paper, RecentFile, Theirs, Work } from '../../../electron/src/contract.ts';
 
 export interface SavedFile {
   readonly name: string;
@@ -38,8 +38,14 @@ export interface Host {
   savePdf(name: string, paper: Paper): Promise<boolean>;
   /** Tells the host whether closing would lose work, and what the window is called. */
   unsaved(unsaved: boolean, title: string): void;
-  /** Hears what the native menu asks for, by the id of a command; a browser has no such menu. */
-  onCommand(listener: (command: MenuCommand) => void): void;
+  /** Takes what was dropped on the page, during the event of the drop; `handedOver` then opens it. */
+  dropped(file: File, item: DataTransferItem): Promise<void>;
+  /** Closes the window, which asks where work would be lost; a browser leaves that to the person. */
+  close(): void;
+  /** Puts the commands into the native menu; a browser has no such menu. */
+  menu(entries: readonly MenuEntry[]): void;
+  /** Hears what the native menu or the system asks for, by the id of a command. */
+  onCommand(listener: (id: string) => void): void;
 }
 
-export type { LeftBehind, LeftWork, MenuCommand, OpenedFile, Paper, RecentFile, Theirs, Work };
+export type { LeftBehind, LeftWork, MenuEntry, OpenedFile, Paper, RecentFile, Theirs, Work };

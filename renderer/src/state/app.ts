@@ -136,6 +136,9 @@ const QUOTE: QuoteAsked = { customer: '', note: '', days: '' };
 
 const BUY: BuyAsked = { whole: false, without: [], most: 3, teeth: '' };
 
+/** What went wrong, as a sentence for people. */
+export const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
 /** A row's place as a field carries it, so that a finding can find its field. */
 export const placeKey = (place: Place): string => place.join('.');
 
@@ -242,7 +245,7 @@ export function createApp(host: Host, files: PageFiles): App {
       // A page that is there opens at once.
       if (!files.has(next)) await files.load(next);
     } catch (error) {
-      tell(`The page could not be loaded: ${error instanceof Error ? error.message : String(error)}`);
+      tell(`The page could not be loaded: ${sentenceOf(error)}`);
       return;
     }
     // Whoever asked for another page in the meantime is not taken back.

@@ -1,6 +1,7 @@
 import { EXTENSION } from '../../../core/src/index.ts';
-import type { Host, MenuCommand } from '../host/host.ts';
-import { type App, PAGES, type Page } from './app.ts';
+import type { Host } from '../host/host.ts';
+import { beside } from '../views/beside.ts';
+import { type App, PAGES, type Page, sentenceOf } from './app.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
 export interface Command {
@@ -8,6 +9,8 @@ export interface Command {
   readonly title: string;
   /** As `Ctrl+S` or `Alt+1`; on a Mac the command key stands in for Ctrl. Null: a button only. */
   readonly key: string | null;
+  /** The key that Windows uses for the same. */
+  readonly windowsKey?: string;
   readonly when: () => boolean;
   readonly run: () => void | Promise<void>;
 }
@@ -21,6 +24,8 @@ const PAGE_TITLES: Readonly<Record<Page, string>> = {
   check: 'Ratio check',
 };
 
+const newShop = () => import('./newShop.ts');
+
 export function commandsOf(app: App): readonly Command[] {
   const { shop, host } = app;
   const open = () => shop.file !== null;
@@ -29,7 +34,7 @@ export function commandsOf(app: App): readonly Command[] {
     try {
       await work();
     } catch (error) {
-      app.tell(error instanceof Error ? error.message : String(error));
+      app.tell(sentenceOf(error));
     }
   };
   /** One after the other: whoever saves again before the first is through means the same file. */
@@ -57,6 +62,17 @@ export function commandsOf(app: App): readonly Command[] {
     { id: 'file.save', title: 'Save', key: 'Ctrl+S', when: open, run: () => save(false) },
     { id: 'file.saveAs', title: 'Save as', key: 'Ctrl+Shift+S', when: open, run: () => save(true) },
     {
+      id: 'file.saveAndClose',
+      title: 'Save and close',
+      key: null,
+      when: open,
+      run: async () => {
+        await save(false);
+        // What saving had to tell must be read before the window goes.
+        if (!shop.unsaved && app.notice() === null) host.close();
+      },
+    },
+    {
       id: 'file.print',
       title: 'Print the sheet',
       key: 'Ctrl+P',
@@ -79,20 +95,27 @@ export function commandsOf(app: App): readonly Command[] {
         }),
     },
     { id: 'edit.undo', title: 'Undo', key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
-    { id: 'edit.redo', title: 'Redo', key: 'Ctrl+Shift+Z', when: () => shop.canRedo, run: () => shop.redo() },
+    { id: 'edit.redo', title: 'Redo', key: 'Ctrl+Shift+Z', windowsKey: 'Ctrl+Y', when: () => shop.canRedo, run: () => shop.redo() },
+    {
+      id: 'help.about',
+      title: 'About and licences',
+      key: null,
+      when: always,
+      run: () => guarded(async () => (await beside()).openAbout(app)),
+    },
     {
       id: 'start.demo',
       title: 'Open the invented example',
       key: 'D',
       when: () => !open(),
-      run: () => leave(async () => void app.take({ text: await (await import('./newShop.ts')).demoShop(), name: `example${EXTENSION}` })),
+      run: () => leave(async () => void app.take({ text: await (await newShop()).demoShop(), name: `example${EXTENSION}` })),
     },
     {
       id: 'start.empty',
       title: 'Start empty',
       key: 'N',
       when: () => !open(),
-      run: () => leave(async () => void app.take({ text: (await import('./newShop.ts')).emptyShop(), name: `shop${EXTENSION}` })),
+      run: () => leave(async () => void app.take({ text: (await newShop()).emptyShop(), name: `shop${EXTENSION}` })),
     },
     { id: 'help.box', title: 'Help', key: 'F1', when: always, run: () => app.showHelp(app.help() === null ? 'box' : null) },
     { id: 'help.words', title: 'Look up a word', key: '/', when: always, run: () => app.showHelp('words') },
@@ -116,7 +139,7 @@ export async function mayLeave({ shop, ask }: App): Promise<boolean> {
 export function listenForKeys(commands: readonly Command[], host: Host): () => void {
   // A question stops the way until it is answered.
   const asked = () => document.querySelector('dialog[open]');
-  const hear = (id: MenuCommand) => {
+  const hear = (id: string) => {
     const question = asked();
     const command = commands.find((one) => one.id === id);
     if (question === null && command?.when()) void command.run();
@@ -126,7 +149,7 @@ export function listenForKeys(commands: readonly Command[], host: Host): () => v
   host.onCommand(hear);
   const listen = (event: KeyboardEvent) => {
     const pressed = keyOf(event);
-    const command = commands.find((one) => one.key === pressed && one.when());
+    const command = commands.find((one) => (one.key === pressed || one.windowsKey === pressed) && one.when());
     if (command === undefined || event.defaultPrevented || asked() !== null) return;
     if (pressed.length === 1 && isField(event.target)) return;
     event.preventDefault();
@@ -136,12 +159,22 @@ export function listenForKeys(commands: readonly Command[], host: Host): () => v
   return () => window.removeEventListener('keydown', listen);
 }
 
-/** On some keyboards Shift makes the slash. */
+/** A key as the platform writes it. @source the guides of Apple and Microsoft on keys, from memory */
+export function shownKey({ key, windowsKey }: Command): string | null {
+  const { platform } = navigator;
+  if (platform.startsWith('Win')) return windowsKey ?? key;
+  if (!platform.startsWith('Mac') || key === null) return key;
+  return key.replace('Ctrl+Shift+', '⇧⌘').replace('Ctrl+', '⌘').replace('Alt+', '⌥');
+}
+
 function keyOf(event: KeyboardEvent): string {
-  const key = event.key.length === 1 ? event.key.toUpperCase() : event.key;
+  // With Alt a Mac types signs of its own, so that the key itself counts.
+  const alone = event.altKey ? event.code.replace(/^(Digit|Key)/, '') : event.key;
+  const key = alone.length === 1 ? alone.toUpperCase() : event.key;
   const parts = [
     event.ctrlKey || event.metaKey ? 'Ctrl' : '',
     event.altKey ? 'Alt' : '',
+    // On some keyboards Shift makes the slash.
     event.shiftKey && key !== '/' ? 'Shift' : '',
     key,
   ];

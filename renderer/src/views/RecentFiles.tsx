@@ -1,12 +1,12 @@
 import { createSignal, For, onMount, Show } from 'solid-js';
 import type { RecentFile } from '../host/host.ts';
-import { useApp } from '../state/app.ts';
+import { sentenceOf, useApp } from '../state/app.ts';
 
 /** Files that were open before, where the host keeps such a list. */
 export function RecentFiles() {
   const app = useApp();
   const [recent, setRecent] = createSignal<readonly RecentFile[]>([]);
-  const tell = (error: unknown) => app.tell(error instanceof Error ? error.message : String(error));
+  const tell = (error: unknown) => app.tell(sentenceOf(error));
   onMount(() => app.host.recent().then(setRecent, tell));
   const open = async (token: string) => {
     try {

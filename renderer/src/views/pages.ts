@@ -1,6 +1,7 @@
 import type { Component } from 'solid-js';
 import type { Page, PageFiles } from '../state/app.ts';
 import type { Command } from '../state/commands.ts';
+import { Around } from './beside.ts';
 import { type Later, later } from './later.ts';
 import { rackTables } from './machine/rackTables.ts';
 import { OptionsPage } from './options/OptionsPage.tsx';
@@ -15,12 +16,10 @@ const LATER: Readonly<Record<Exclude<Page, 'options'>, Later<Record<string, neve
   check: later(async () => (await import('./check/CheckPage.tsx')).CheckPage),
 };
 
-/** A question seldom stops the way, the band stands without the mark of what was measured, and help is asked for. */
-export const Ask = later(async () => (await import('../frame/Ask.tsx')).Ask);
+/** Only asked for. */
 export const Help = later<{ readonly commands: readonly Command[] }>(async () => (await import('../help/Help.tsx')).Help);
 /** A file that was handed over is shown without it. */
 export const Start = later<{ readonly commands: readonly Command[] }>(async () => (await import('./StartPage.tsx')).StartPage);
-export const Measured = later(async () => (await import('../frame/Measured.tsx')).Measured);
 
 export const pageFiles: PageFiles = {
   has: (page) => pageView(page) !== undefined,
@@ -35,7 +34,7 @@ export const pageView = (page: Page): Component | undefined => (page === 'option
 /** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
 export function loadWhenIdle(): void {
   const loadAll = async () => {
-    for (const part of [...PARTS, ...Object.values(LATER), Ask, Measured, Help]) await part.load();
+    for (const part of [Around, ...PARTS, ...Object.values(LATER), Help]) await part.load();
     await rackTables();
   };
   // Whoever asks for what could not be read is told then.

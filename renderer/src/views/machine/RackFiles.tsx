@@ -1,7 +1,7 @@
 import { createSignal, Show } from 'solid-js';
 import type { CsvTrouble } from '../../../../core/src/file/csv.ts';
 import { download } from '../../host/download.ts';
-import { useApp } from '../../state/app.ts';
+import { sentenceOf, useApp } from '../../state/app.ts';
 import type { RackForm } from './rackForm.ts';
 import { rackTables } from './rackTables.ts';
 
@@ -39,7 +39,7 @@ export function RackFiles(props: { readonly form: RackForm }) {
     download(`${props.form.row().name || 'rack'}.csv`, writeRackCsv(props.form.copy().pieces, app.say().decimal), 'text/csv');
   };
   const guarded = (work: Promise<void>) => {
-    work.catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
+    work.catch((error: unknown) => app.tell(sentenceOf(error)));
   };
   let picker: HTMLInputElement | undefined;
   return (

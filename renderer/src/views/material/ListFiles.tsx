@@ -1,6 +1,6 @@
 import { LARGEST_CSV_BYTES, writeMaterials } from '../../../../core/src/file/materialCsv/index.ts';
 import { download } from '../../host/download.ts';
-import { useApp } from '../../state/app.ts';
+import { sentenceOf, useApp } from '../../state/app.ts';
 import type { PastedList } from './pastedList.ts';
 
 /** A list out of a file into the box, and the materials of the shop file into a file of the same form. */
@@ -44,7 +44,7 @@ export function ListFiles(props: { readonly pasted: PastedList; readonly say: (s
         tabindex="-1"
         aria-label="CSV file of materials"
         onChange={(event) => {
-          read(event.currentTarget).catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
+          read(event.currentTarget).catch((error: unknown) => app.tell(sentenceOf(error)));
         }}
       />
       <button type="button" onClick={write}>

@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { useApp } from '../../state/app.ts';
+import { sentenceOf, useApp } from '../../state/app.ts';
 import { PaperChoice } from './PaperChoice.tsx';
 
 /** What every printed page has above it: printer, PDF and paper; what belongs to one page alone comes behind. */
@@ -12,7 +12,7 @@ export function PrintTools(props: {
 }) {
   const app = useApp();
   const guarded = (work: () => Promise<unknown>) => {
-    work().catch((error: unknown) => app.tell(error instanceof Error ? error.message : String(error)));
+    work().catch((error: unknown) => app.tell(sentenceOf(error)));
   };
   return (
     <div class="tools screen">
