@@ -27,8 +27,6 @@ export interface Check<Subject> {
   /** The worst it can say. */
   readonly worst: Severity;
   readonly source: string;
-  /** Why the rule is there, for the person who asks. */
-  readonly why: string;
   judge(subject: Subject): readonly Judgement[];
 }
 

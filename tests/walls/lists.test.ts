@@ -2,6 +2,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { optionChecks, pairChecks } from '../../core/src/checks/index.ts';
 import { driveKinds } from '../../core/src/drives/index.ts';
+import { CHECK_REASONS } from '../../core/src/help/checkReasons.ts';
 import { codeOf, filesUnder, textOf } from './sources.ts';
 
 const checks = [...pairChecks, ...optionChecks];
@@ -17,13 +18,19 @@ describe('checks', () => {
     expect(checks.map(({ id }) => nameOf(id)).sort()).toEqual(files);
     expect(namesUnder('tests/core/checks', '.test.ts')).toEqual(files);
   });
-  test.each(checks.map((check) => [check.id, check] as const))('%s has an id of its own, a title, a source and a why', (id, check) => {
-    expect(id).toMatch(/^(slot|stage|option)\.[a-z][A-Za-z]+$/);
-    expect(checks.filter((other) => other.id === id)).toHaveLength(1);
-    expect(textOf(`core/src/checks/${nameOf(id)}.ts`)).toContain(`id: '${id}'`);
-    expect(check.title).toMatch(/^[A-Z].{3,}[^.]$/);
-    for (const words of [check.source, check.why]) expect(words.trim().length).toBeGreaterThan(10);
-    expect(['blocks', 'warns', 'notes']).toContain(check.worst);
+  test.each(checks.map((check) => [check.id, check] as const))(
+    '%s has an id of its own, a title, a source, and a reason in help',
+    (id, check) => {
+      expect(id).toMatch(/^(slot|stage|option)\.[a-z][A-Za-z]+$/);
+      expect(checks.filter((other) => other.id === id)).toHaveLength(1);
+      expect(textOf(`core/src/checks/${nameOf(id)}.ts`)).toContain(`id: '${id}'`);
+      expect(check.title).toMatch(/^[A-Z].{3,}[^.]$/);
+      for (const words of [check.source, CHECK_REASONS[id] ?? '']) expect(words.trim().length).toBeGreaterThan(10);
+      expect(['blocks', 'warns', 'notes']).toContain(check.worst);
+    },
+  );
+  test('help gives no reason for a check that there is not', () => {
+    expect(Object.keys(CHECK_REASONS).sort()).toEqual(checks.map(({ id }) => id).sort());
   });
   test('what never blocks says so: the worst a file says is the worst it announces', () => {
     const said = (name: string): readonly string[] =>

@@ -9,7 +9,6 @@ export const blankBore: Check<OptionSubject> = {
   title: 'Bore not noted',
   worst: 'notes',
   source: 'bores of the rack and of the slots, as given',
-  why: 'A wheel without a noted bore may not go on the shaft it is taken for.',
   judge: ({ plan, teeth, assignment }) =>
     plan.stages.flatMap((stage, index) =>
       ENDS.flatMap((end): readonly Judgement[] => {

@@ -11,7 +11,6 @@ export const bore: Check<PairSubject> = {
   title: 'Bore does not fit',
   worst: 'blocks',
   source: 'bores compared exactly as typed (our choice)',
-  why: 'A wheel with another bore does not go on, or runs out of true.',
   judge: ({ plan, stage, teeth }) =>
     ENDS.flatMap((end): readonly Judgement[] => {
       const slot = stage[end];

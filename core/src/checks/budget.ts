@@ -15,7 +15,6 @@ export const budget: Check<OptionSubject> = {
   title: 'Margin to the limits',
   worst: 'warns',
   source: 'arithmetic: all that is not known exactly, added up the same way; the limits are the data sheet’s',
-  why: 'Teeth are exact, but pumps, densities and temperatures are not: together they may carry the mix past a limit.',
   judge: ({ plan, pumps, teeth }) => {
     const found = budgetOf(plan, { pumps, teeth });
     if (found.verdict === 'outside') return [];

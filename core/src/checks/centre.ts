@@ -9,7 +9,6 @@ export const centre: Check<PairSubject> = {
   title: 'Centre distance',
   worst: 'blocks',
   source: 'exact geometry of an open drive on its pitch circles; the window and the take-up are the machine’s own',
-  why: 'A chain that is too short does not go on; one that is too long jumps teeth.',
   judge: ({ stage, fit }) => {
     const { loop } = fit;
     const where = [...stage.place, 'centre'];

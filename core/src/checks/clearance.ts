@@ -7,7 +7,6 @@ export const clearance: Check<PairSubject> = {
   title: 'Wheels touch',
   worst: 'blocks',
   source: 'outside diameters of ISO 606 Annex A / ASME B29.1; centre distance above half their sum (handbook practice)',
-  why: 'Two wheels that touch cannot turn.',
   judge: ({ stage, fit }) => {
     const { loop } = fit;
     if (loop === null || loop.count === null) return [centreNotGiven(stage, 'the clearance was not checked')];

@@ -10,7 +10,6 @@ export const commonFactor: Check<PairSubject> = {
   title: 'Common factor',
   worst: 'notes',
   source: 'Encyclopaedia Britannica, 11th ed., Mechanics: wheels prime to each other; a tooth meets a link again after lcm(teeth, pitches)',
-  why: 'Wear spreads over all teeth only where teeth and pitches share no factor.',
   judge: ({ stage, teeth, fit }) => {
     const { loop } = fit;
     if (loop === null)

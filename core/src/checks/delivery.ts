@@ -14,7 +14,6 @@ export const delivery: Check<OptionSubject> = {
   title: 'Measured delivery',
   worst: 'warns',
   source: 'our choice: 95 %, the usual delivery of a new gear pump (from memory); 100 % by definition',
-  why: 'Wear goes on and air comes and goes: a drive geared for either is wrong again soon.',
   // A pump nobody has measured is the slip check's to estimate.
   judge: ({ pumps }) => SIDES.flatMap((side) => [...poor(side, pumps[side]), ...beyondWhole(side, pumps[side])]),
 };

@@ -8,7 +8,6 @@ export const fewTeeth: Check<PairSubject> = {
   title: 'Few teeth',
   worst: 'warns',
   source: 'handbook practice, from memory: 17 teeth or more on a roller-chain sprocket; speed ripple 1 - cos(π/N), plane geometry',
-  why: 'Few teeth make the chain speed ripple at tooth frequency; it averages out in a catch but shows in short shots.',
   judge: ({ stage, teeth }) => {
     const { smooth, ripple } = driveKind(stage.kind);
     const least = smooth.teeth;

@@ -9,7 +9,6 @@ export const guard: Check<PairSubject> = {
   title: 'Guard too close',
   worst: 'blocks',
   source: 'chain-on diameter PD + 0.95 p: largest plate height of ASME B29.1; the clearance is the machine’s own',
-  why: 'A chain that rubs on the guard wears through both and can throw the chain.',
   judge: ({ stage, teeth, fit }) =>
     ENDS.flatMap((end): readonly Judgement[] => {
       const { guard_m, place } = stage[end];

@@ -15,7 +15,6 @@ export const loopPull: Check<OptionSubject> = {
   worst: 'blocks',
   source:
     'a seventh of the least tensile strength (common practice, no source); with an offset link 0.65 of it (handbook practice: offset link 65 to 80 %, the worst taken)',
-  why: 'A chain that is pulled near its strength stretches fast and breaks by fatigue, at its offset link first.',
   judge: ({ plan, pumps, teeth }) => {
     const factor = serviceFactorOf(plan);
     const { stages } = torquesOf(plan, { pumps, teeth });

@@ -15,7 +15,6 @@ export const lubrication: Check<OptionSubject> = {
   worst: 'warns',
   source:
     'asme-b29.1, supplementary information, from memory: chain speed by type of lubrication; the B series is taken as the A series chain of the same pitch (our choice)',
-  why: 'A wheel with more teeth makes the chain run faster at the same speed of the motor; a chain that runs dry wears out in weeks.',
   judge: ({ plan, pumps, teeth }) => {
     const fastest = flowOf(plan, { pumps, teeth }).ends?.to;
     if (fastest === undefined) return [];

@@ -10,7 +10,6 @@ export const motorTorque: Check<OptionSubject> = {
   title: 'Motor overloaded',
   worst: 'blocks',
   source: 'rated torque of the motor as given; T = Δp·D/(2π·η) at each pump, 0.98 a stage (common practice, no source)',
-  why: 'A motor that is asked for more than its rated torque stalls, or trips or overheats in the middle of a batch.',
   judge: ({ plan, pumps, teeth }) => {
     const { place, ratedTorque_N_m: rated } = plan.motor;
     const { motor } = torquesOf(plan, { pumps, teeth });

@@ -7,7 +7,6 @@ export const pitchCount: Check<PairSubject> = {
   title: 'Odd pitch count',
   worst: 'blocks',
   source: 'handbook practice, from memory: even counts; an offset link carries 0.65 to 0.8 of the chain, so 0.65 is taken',
-  why: 'An odd count needs an offset link, the weakest part of a chain.',
   judge: ({ stage, fit }) => {
     const { loop } = fit;
     const word = driveKind(stage.kind).words.loop;

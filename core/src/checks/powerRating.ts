@@ -18,7 +18,6 @@ export const powerRating: Check<OptionSubject> = {
   title: 'Power above the rating',
   worst: 'warns',
   source: 'mechanical-engineering-design, eq. 17-32 and 17-33, the smaller limit; American chain numbers and their ISO names only',
-  why: 'Above its rating the link plates tire, or rollers and bushings gall, long before the chain is worn out.',
   judge: ({ plan, pumps, teeth }) => {
     const fastest = flowOf(plan, { pumps, teeth }).ends?.to;
     if (fastest === undefined) return [];

@@ -15,7 +15,6 @@ export const pulses: Check<OptionSubject> = {
   title: 'Few pulses in mixer',
   worst: 'warns',
   source: 'our choice: 5 pulses of either side in a mixer volume, each tooth counted once a turn',
-  why: 'A side that pulses seldom while the mixer fills comes out in streaks, however right the ratio is.',
   judge: (subject) => {
     const { plan, pumps } = subject;
     if (!plan.mixerVolume_m3.known)

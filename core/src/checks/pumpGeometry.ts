@@ -22,7 +22,6 @@ export const pumpGeometry: Check<OptionSubject> = {
   title: 'Displacement against gears',
   worst: 'warns',
   source: 'our choice: 10 %, since the textbook formulas for a gear pump differ by some 6 % among themselves',
-  why: 'A displacement with the wrong unit or off another nameplate goes straight into the ratio.',
   judge: ({ pumps }) =>
     SIDES.flatMap((side) => {
       const byGears = displacementOf(pumps[side], side);

@@ -10,7 +10,6 @@ export const pumpPressure: Check<OptionSubject> = {
   title: 'Pump pressure',
   worst: 'blocks',
   source: 'pressure limits of the pumps, as given',
-  why: 'Beyond its limit a pump bends its shafts onto the housing, leaks at the seals and slips out of ratio.',
   judge: ({ plan, pumps }) => SIDES.flatMap((side) => ofSide(plan.sides[side], pumps[side])),
 };
 

@@ -11,7 +11,6 @@ export const pumpSpeed: Check<OptionSubject> = {
   title: 'Pump speed',
   worst: 'blocks',
   source: 'speed limits of the pumps and usable range of the motor, as given',
-  why: 'Too slow a pump slips and pulses, too fast a one starves and wears.',
   judge: ({ plan, pumps, teeth }) => {
     const { from, to } = dialRange(plan, { pumps, teeth });
     const judged = from.share.compare(to.share) > 0 ? nothingLeft(plan, from, to) : narrowing(motorRange(plan), { from, to });

@@ -8,7 +8,6 @@ export const quantity: Check<OptionSubject> = {
   title: 'Too few pieces',
   worst: 'blocks',
   source: 'quantities of the rack and the purchases allowed, as given',
-  why: 'A plan that needs two of a wheel of which there is one cannot be fitted.',
   judge: ({ plan, teeth, assignment }) => {
     const places = changedPlaces(plan, teeth);
     const without = places.filter(({ index, end }) => assignment.origins[index]?.[end].from === 'nowhere');

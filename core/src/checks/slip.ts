@@ -11,7 +11,6 @@ export const slip: Check<OptionSubject> = {
   title: 'Pump slip',
   worst: 'notes',
   source: 'laminar flow through a gap of half to twice 10 µm; the gap is common practice, no source',
-  why: 'Thin components leak back through the pump, more so under pressure; the ratio drifts with both.',
   judge: (subject) =>
     SIDES.flatMap((side): readonly Judgement[] => {
       const { plan, pumps } = subject;

@@ -8,7 +8,6 @@ export const slotTeeth: Check<PairSubject> = {
   title: 'Outside the slot’s teeth',
   worst: 'blocks',
   source: 'the machine’s own limits, as given for the slot',
-  why: 'The maker or the shop has set what this place may carry.',
   judge: ({ stage, teeth }) =>
     ENDS.flatMap((end): readonly Judgement[] => {
       const { teethFrom, teethTo, place } = stage[end];

@@ -13,7 +13,6 @@ export const tankFill: Check<OptionSubject> = {
   title: 'Tank too low',
   worst: 'warns',
   source: 'arithmetic: the batch against what stands above the low mark',
-  why: 'A tank that runs low draws air, and the batch ends off ratio.',
   judge: (subject) => {
     const { plan } = subject;
     const batch = batchOf(plan, subject);

@@ -7,7 +7,6 @@ export const travel: Check<PairSubject> = {
   title: 'Shaft travel',
   worst: 'notes',
   source: 'exact geometry: the taut centre of the pitch count less the centre as it is now',
-  why: 'An even pitch count rarely suits the old centre; whoever fits it must know how far the shaft moves.',
   judge: ({ stage, teeth, fit }) => {
     const move_m = travel_m(stage, teeth, fit);
     if (move_m === null) {

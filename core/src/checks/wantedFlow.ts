@@ -14,7 +14,6 @@ export const wantedFlow: Check<OptionSubject> = {
   title: 'Flow out of reach',
   worst: 'warns',
   source: 'flow at both ends of what the dial may be set to',
-  why: 'The ratio holds at any speed, but a shot then takes longer or comes faster than wanted.',
   judge: (subject) => {
     const { plan } = subject;
     if (!plan.wantedFlow.known)

@@ -10,7 +10,6 @@ export const wrap: Check<PairSubject> = {
   title: 'Little wrap',
   worst: 'blocks',
   source: 'Mott, Machine Elements, 4th ed., p. 295: at least 120 degrees; under 90 is our choice of where it ends',
-  why: 'With little wrap few teeth carry the load, and the chain jumps.',
   judge: ({ stage, fit }) => {
     const { loop } = fit;
     if (loop === null || loop.count === null) return [centreNotGiven(stage, 'the wrap was not checked')];

@@ -2,6 +2,7 @@ import { For, Match, onCleanup, onMount, Switch } from 'solid-js';
 import { type HelpPart, useApp } from '../state/app.ts';
 import type { Command } from '../state/commands.ts';
 import { BoxHelp } from './BoxHelp.tsx';
+import { CheckList } from './CheckList.tsx';
 import type { Walk } from './createWalk.ts';
 import { followFocus } from './followFocus.ts';
 import { KeyList } from './KeyList.tsx';
@@ -10,6 +11,7 @@ import { WordSearch } from './WordSearch.tsx';
 const PARTS: readonly (readonly [HelpPart, string])[] = [
   ['box', 'This box'],
   ['words', 'Words'],
+  ['checks', 'Checks'],
   ['keys', 'Keys'],
 ];
 
@@ -45,6 +47,9 @@ export function HelpPanel(props: PanelProps) {
         </Match>
         <Match when={app.help() === 'words'}>
           <WordSearch />
+        </Match>
+        <Match when={app.help() === 'checks'}>
+          <CheckList />
         </Match>
         <Match when={app.help() === 'keys'}>
           <KeyList commands={props.commands} />

@@ -6,6 +6,7 @@ import { PAGE_HELP } from '../../../core/src/help/pageHelp.ts';
 import { WORDS } from '../../../core/src/help/words/index.ts';
 import { useApp } from '../state/app.ts';
 import type { Command } from '../state/commands.ts';
+import { CheckList } from './CheckList.tsx';
 import { KeyList } from './KeyList.tsx';
 import { WordLine } from './WordLine.tsx';
 
@@ -67,6 +68,7 @@ export function HelpPaper(props: { readonly commands: readonly Command[] }) {
       <dl class="words">
         <For each={WORDS}>{(word) => <WordLine word={word} />}</For>
       </dl>
+      <CheckList />
       <KeyList commands={props.commands} />
     </article>
   );

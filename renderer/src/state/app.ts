@@ -55,7 +55,7 @@ export interface Measured {
 }
 
 /** Help follows the focus, looks up a word, lists the keys. */
-export type HelpPart = 'box' | 'words' | 'keys';
+export type HelpPart = 'box' | 'words' | 'checks' | 'keys';
 
 /** The code of the pages, which comes in files of their own. */
 export interface PageFiles {
