@@ -4,13 +4,13 @@ import axe from 'axe-core';
 import type { Browser } from 'playwright-core';
 import { createBuilder } from 'vite';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Licences } from '../../renderer/src/views/about/licences.ts';
+import { type Written, withTexts } from '../../renderer/src/views/about/licences.ts';
 import { launch } from '../harness/launch.ts';
 import { startBrowser } from './browser.ts';
 
 const ROOT = path.resolve(import.meta.dirname, '../..');
 const read = (place: string): string => readFileSync(path.join(ROOT, place), 'utf8');
-const licences = JSON.parse(read('dist/renderer/licences.json')) as Licences;
+const licences = withTexts(JSON.parse(read('dist/renderer/licences.json')) as Written);
 const names = licences.packages.map(({ name }) => name);
 
 let browser: Browser;
