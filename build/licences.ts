@@ -43,11 +43,15 @@ export const licences: Plugin = {
     const inFiles = Object.values(bundle).flatMap((one) => (one.type === 'asset' ? one.originalFileNames : one.moduleIds));
     const names = new Set([...this.getModuleIds(), ...inFiles].flatMap((id) => packageOf(id) ?? []));
     const own = manifestOf(ROOT);
+    const packages = [...names].sort().map(licenceOf);
+    // Many packages carry the same words: each text goes along once.
+    const texts = [...new Set(packages.map(({ text }) => text))];
     const list = {
       version: own.version,
       text: readFileSync(path.join(import.meta.dirname, 'LICENSE.txt'), 'utf8').trim(),
       electron: manifestOf(folderOf('electron')).version,
-      packages: [...names].sort().map(licenceOf),
+      texts,
+      packages: packages.map((one) => ({ ...one, text: texts.indexOf(one.text) })),
     };
     this.emitFile({ type: 'asset', fileName: 'licences.json', source: JSON.stringify(list) });
   },

@@ -15,8 +15,19 @@ export interface Licences {
   readonly packages: readonly PackageLicence[];
 }
 
+/** As it is written: each text once, and its number with the packages that carry it. */
+export interface Written extends Omit<Licences, 'packages'> {
+  readonly texts: readonly string[];
+  readonly packages: readonly (Omit<PackageLicence, 'text'> & { readonly text: number })[];
+}
+
+export const withTexts = ({ texts, packages, ...rest }: Written): Licences => ({
+  ...rest,
+  packages: packages.map((one) => ({ ...one, text: texts[one.text] ?? '' })),
+});
+
 export async function readLicences(): Promise<Licences> {
   const answer = await fetch('./licences.json');
   if (!answer.ok) throw new Error('The list of licences is not there: it is made when the program is built.');
-  return (await answer.json()) as Licences;
+  return withTexts((await answer.json()) as Written);
 }
