@@ -84,7 +84,11 @@ export default defineConfig({
         emptyOutDir: true,
         // The window has a newer engine; the browser of a person without it may not.
         target: 'chrome146',
-        modulePreload: { polyfill: false },
+        modulePreload: {
+          polyfill: false,
+          // Pages that come later bring their scripts themselves; naming all of them would make the first file larger.
+          resolveDependencies: (_, files, { hostType }) => (hostType === 'html' ? files : files.filter((file) => file.endsWith('.css'))),
+        },
         assetsInlineLimit: 0,
         rolldownOptions: {
           checks: { pluginTimings: false },

@@ -9,6 +9,7 @@ import {
   readQuantityEntry,
   readRatioEntry,
   stepNumber,
+  withErrorText,
 } from '../../core/src/entry.ts';
 import { readQuantity } from '../../core/src/units.ts';
 
@@ -110,4 +111,10 @@ describe('a quantity as it stands in its box [inverse of the reading]', () => {
       }),
     );
   });
+});
+
+test('a figure stands in its box with its error where it has one, and alone where it has none', () => {
+  const value = { value: '98.5', unit: '%' };
+  expect(withErrorText('share', { value, uncertainty: { value: '0.4', unit: '%' } }, '%')).toBe('98.5 ± 0.4');
+  expect(withErrorText('share', { value }, '%')).toBe('98.5');
 });

@@ -91,7 +91,14 @@ describe('a range of teeth [our choice]', () => {
     expect(readCountRange(countRangeText(value), 5, 400)).toEqual({ ok: true, value });
   });
 
-  test.each(['13', '40-13', '4-40', '13-401', 'a-b'])('%s is refused', (text) => {
+  test.each(['13', '40-13', '4-40', '13-401', 'a-b', '13-20-40', '-', ' to '])('%s is refused', (text) => {
     expect(readCountRange(text, 5, 400).ok).toBe(false);
+  });
+  test('blank is not given, in every box that takes a range', () => {
+    for (const blank of ['', ' ']) {
+      expect(readCountRange(blank, 5, 400)).toEqual({ ok: true, value: undefined });
+      expect(readWindowEntry(centre, blank, say)).toEqual({ ok: true, value: undefined });
+      expect(readOpenRangeEntry(speed, blank, say)).toEqual({ ok: true, value: undefined });
+    }
   });
 });

@@ -8,8 +8,6 @@ import { clip } from '../visible.ts';
 /** Said one by one; a file with more was not written by hand, and nobody reads them. */
 export const MOST_PROBLEMS = 1000;
 const LONGEST_SENTENCE = 1000;
-/** Of values: what holds more is not gone through to its end once a fault is found, since each fault takes a kilobyte while it is. */
-const MOST_GONE_THROUGH = 100_000;
 
 /** What is wrong with a file or a plan, gathered so that all of it is said at once. */
 export class Problems {
@@ -54,32 +52,23 @@ function problem(where: Place, what: string): Finding {
 
 /**
  * A part of the file as its schema reads it; null where anything is wrong with it, all of which is added to the problems.
- * Of a part so large that no shop wrote it only the first fault is said.
+ *
+ * @param abortEarly  whether the first fault is enough
  */
-export function checked<T>(schema: v.GenericSchema<unknown, T>, json: unknown, place: Place, problems: Problems): T | null {
-  const quick = v.safeParse(schema, json, { abortEarly: true });
-  if (quick.success) return quick.output;
-  const large = valueCount(json, MOST_GONE_THROUGH) > MOST_GONE_THROUGH;
-  const { issues } = large ? quick : v.safeParse(schema, json);
-  for (const { path, message } of issues ?? []) {
+export function checked<T>(
+  schema: v.GenericSchema<unknown, T>,
+  json: unknown,
+  place: Place,
+  problems: Problems,
+  abortEarly = false,
+): T | null {
+  const result = v.safeParse(schema, json, { abortEarly });
+  if (result.success) return result.output;
+  for (const { path, message } of result.issues) {
     problems.add([...place, ...(path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)))], message);
   }
-  if (large) problems.add(place, 'so much is written here that the other faults were not looked for');
+  if (abortEarly) problems.add(place, 'so much is written here that the other faults were not looked for');
   return null;
-}
-
-/** How many values JSON holds, however deep it is; counting ends beyond the most. */
-export function valueCount(json: unknown, most: number): number {
-  const open: unknown[] = [json];
-  let values = 1;
-  while (open.length > 0 && values <= most) {
-    const one = open.pop();
-    if (typeof one !== 'object' || one === null) continue;
-    const inside: readonly unknown[] = Object.values(one);
-    values += inside.length;
-    if (values <= most) for (const value of inside) open.push(value);
-  }
-  return values;
 }
 
 /** A value the schema has already read once. */

@@ -1,101 +1,14 @@
-import type { Finding, Outcome, Place } from '../finding.ts';
-import { quoted } from '../visible.ts';
+import type { Outcome } from '../finding.ts';
 import { damageIn } from './damage.ts';
-import { FORMAT, LARGEST_FILE_BYTES, VERSION } from './envelope.ts';
-import { isObject } from './fields.ts';
-import { migrations } from './migrate.ts';
-import { checked, MOST_PROBLEMS, Problems, valueCount } from './problems.ts';
-import { references } from './references.ts';
-import { type ShopFile, shopFile } from './shopFile.ts';
+import { readWith } from './readWith.ts';
+import type { ShopFile } from './shopFile.ts';
 
-/** A shop with a thousand sheets has a tenth of them; so many are gone through in about a second. */
-const MOST_VALUES = 1_500_000;
-
-type Json = Readonly<Record<string, unknown>>;
-
-/** Reads the text of a shop file. Everything wrong with it is reported together, each with its place; nothing is repaired by guessing. */
-export function readShopFile(text: string): Outcome<ShopFile> {
-  const problems = new Problems();
-  const json = parse(text, problems);
-  const current = json === null ? null : toCurrentVersion(json, problems);
-  if (current === null) return problems.failure();
-  const file = checked(shopFile, current, [], problems);
-  references(current, problems);
-  if (file === null || !problems.none) return problems.failure();
-  return { ok: true, value: file, findings: fewEnough(unknownKeys(current, file, [])) };
-}
-
-function parse(text: string, problems: Problems): Json | null {
-  if (text.length > LARGEST_FILE_BYTES) {
-    problems.add([], `the file is larger than ${LARGEST_FILE_BYTES / 1024 / 1024} MB and was not read`);
-    return null;
-  }
-  // A byte order mark is no part of JSON, but editors leave one.
-  const plain = text.replace(/^\uFEFF/, '');
-  try {
-    const json: unknown = JSON.parse(plain);
-    if (valueCount(json, MOST_VALUES) > MOST_VALUES) problems.add([], `the file holds more than ${MOST_VALUES} values and was not read`);
-    else if (isObject(json)) return json;
-    else problems.add([], 'this is not a shop file: it should hold an object in braces');
-  } catch {
-    problems.add([], damageText(plain));
-  }
-  return null;
-}
+/** Reads the text of a shop file, and says of a damaged one where it goes wrong. */
+export const readShopFile = (text: string): Outcome<ShopFile> => readWith(text, damageText);
 
 function damageText(text: string): string {
   if (text.trim() === '') return 'the file is empty';
   const { line, column, expected } = damageIn(text);
   const begun = line > 1 || column > 1;
   return `${begun ? 'the file is damaged' : 'this is not a shop file, or it is damaged'}: line ${line}, column ${column} should have ${expected}`;
-}
-
-function toCurrentVersion(json: Json, problems: Problems): Json | null {
-  if (json.format !== FORMAT) {
-    problems.add(['format'], `this is not a shop file: its format should read "${FORMAT}"`);
-    return null;
-  }
-  const version = json.version;
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    problems.add(['version'], 'the version must be a whole number, 1 or more');
-    return null;
-  }
-  if (version > VERSION) {
-    problems.add(
-      ['version'],
-      `the file is version ${version}, this program reads up to version ${VERSION}: open it with a newer Ratiowright`,
-    );
-    return null;
-  }
-  return migrations.slice(version - 1).reduce<Json>((step, migrate) => migrate(step), json);
-}
-
-/** Of keys without end the first are named; the last finding says how many more there are. */
-function fewEnough(unknown: readonly Finding[]): readonly Finding[] {
-  const [beyond] = unknown.slice(MOST_PROBLEMS);
-  if (beyond === undefined) return unknown;
-  const what = `${unknown.length - MOST_PROBLEMS} more keys are not known to this version; they will be lost too.`;
-  return [...unknown.slice(0, MOST_PROBLEMS), { ...beyond, where: [], what }];
-}
-
-/** Keys this version does not know open with a warning: saving will lose them. */
-function unknownKeys(read: unknown, kept: unknown, place: Place): Finding[] {
-  if (Array.isArray(read) && Array.isArray(kept)) return read.flatMap((row, index) => unknownKeys(row, kept[index], [...place, index]));
-  if (!isObject(read) || !isObject(kept)) return [];
-  return Object.entries(read).flatMap(([key, value]) => {
-    // `in` would find what every object inherits, as "constructor".
-    if (Object.hasOwn(kept, key)) return unknownKeys(value, kept[key], [...place, key]);
-    return [
-      {
-        check: 'file.unknownKey',
-        severity: 'warns',
-        where: [...place, key],
-        what: `${quoted(key)} is not known to this version; it will be lost when the file is saved.`,
-        figure: null,
-        limit: null,
-        source: 'form of the shop file',
-        missing: false,
-      },
-    ] satisfies Finding[];
-  });
 }

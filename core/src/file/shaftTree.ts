@@ -87,21 +87,21 @@ function upwards(shafts: ReadonlyMap<string, ShaftRow>, from: string, known: Rea
 /** Each ring once, told from its first shaft in the order of the file, which is also given by its place. */
 function rings(machine: Rows): readonly { readonly first: number; readonly ring: readonly string[] }[] {
   const shafts = byId(machine);
-  const places = new Map(machine.shafts.map(({ id }, index) => [id, index]));
+  // No shaft is followed twice, so that very many are no work.
   const followed = new Set<string>();
-  const found = machine.shafts.flatMap(({ id: from }) => {
-    // No shaft is followed twice, so that very many are no work.
-    const chain = upwards(shafts, from, followed).map((shaft) => shaft.id);
+  const ringed = new Set<string>();
+  for (const { id } of machine.shafts) {
+    const chain = upwards(shafts, id, followed).map((shaft) => shaft.id);
     for (const shaft of chain) followed.add(shaft);
     const closes = chain.indexOf(shafts.get(chain.at(-1) ?? '')?.turnedBy?.shaft ?? '');
-    if (closes < 0) return [];
-    const ring = chain.slice(closes);
-    const at = ring.map((shaft) => places.get(shaft) ?? 0);
-    const first = at.reduce((least, place) => Math.min(least, place));
-    const turn = at.indexOf(first);
-    return [{ first, ring: [...ring.slice(turn), ...ring.slice(0, turn)] }];
+    if (closes >= 0) for (const shaft of chain.slice(closes)) ringed.add(shaft);
+  }
+  return machine.shafts.flatMap(({ id }, first) => {
+    if (!ringed.has(id)) return [];
+    const ring = upwards(shafts, id).map((shaft) => shaft.id);
+    for (const shaft of ring) ringed.delete(shaft);
+    return [{ first, ring }];
   });
-  return found.toSorted((a, b) => a.first - b.first);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { createContext, createSignal, useContext } from 'solid-js';
-import { type Place, placeText, readShopFile, type Say, type Selection } from '../../../core/src/index.ts';
+import { readWith } from '../../../core/src/file/readWith.ts';
+import { type Place, placeText, type Say, type Selection } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
 import type { Host, OpenedFile, Paper } from '../host/host.ts';
 import type { KeptPlans } from './buying.ts';
@@ -224,10 +225,18 @@ export function createApp(host: Host, files: PageFiles): App {
       );
     },
     take({ text, name, token = null, backup }) {
-      const outcome = readShopFile(text);
+      const outcome = readWith(text, () => 'the file is damaged, or it is no shop file');
       if (!outcome.ok) {
-        const faults = outcome.findings.map((finding) => `${placeText(finding.where)}: ${finding.what}`).join(' ');
-        tell(`${name} was not opened. ${faults}${backup ? ` The last version that opened lies beside it as ${backup}.` : ''}`);
+        // Where a damaged text goes wrong is looked for by code of its own, which is seldom loaded.
+        void import('../../../core/src/file/read.ts')
+          .then(
+            ({ readShopFile }) => readShopFile(text),
+            () => outcome,
+          )
+          .then(({ findings }) => {
+            const faults = findings.map(({ where, what }) => `${placeText(where)}: ${what}`).join(' ');
+            tell(`${name} was not opened. ${faults}${backup ? ` The last version that opened lies beside it as ${backup}.` : ''}`);
+          });
         return false;
       }
       open(outcome.value, name, token);
