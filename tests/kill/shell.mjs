@@ -9,6 +9,7 @@ export async function startShell(file, userData) {
   class BrowserWindow {
     static fromWebContents = () => window;
     webContents = contents;
+    isDestroyed = () => false;
     on = nothing;
     once = nothing;
     async loadURL() {}
@@ -17,6 +18,10 @@ export async function startShell(file, userData) {
   globalThis.standIn = {
     app: {
       enableSandbox: nothing,
+      setAppUserModelId: nothing,
+      commandLine: { appendSwitch: nothing },
+      addRecentDocument: nothing,
+      clearRecentDocuments: nothing,
       on: nothing,
       requestSingleInstanceLock: () => true,
       whenReady: () => Promise.resolve(),
@@ -30,6 +35,7 @@ export async function startShell(file, userData) {
     ipcMain: { handle: (channel, handler) => handlers.set(channel, handler) },
     Menu: { buildFromTemplate: nothing, setApplicationMenu: nothing },
     protocol: { registerSchemesAsPrivileged: nothing, handle: nothing },
+    screen: { getAllDisplays: () => [] },
     session: {
       defaultSession: {
         setPermissionRequestHandler: nothing,
