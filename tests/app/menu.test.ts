@@ -47,7 +47,7 @@ test('the native menu shows the commands of the page, those that can be run now,
   ]);
   expect(words('Edit').slice(0, 2)).toEqual(['Undo', 'Redo']);
   expect(words('Page')).toEqual(['Machine', 'Material', 'Options', 'Reach', 'Sheet', 'Ratio check']);
-  expect(words('Help')).toEqual(['About and licences']);
+  expect(words('Help')).toEqual(['About and licences', 'Help', 'Look up a word']);
   const enabled = () => ['file.open', 'file.save', 'start.empty'].map((id) => item('File', id)?.enabled);
   expect(enabled()).toEqual([true, false, true]);
   await openDemo(app.page);
