@@ -185,7 +185,9 @@ describe('what a file may not do to the terminal', () => {
 });
 
 test('whoever reads may stop before the end', async () => {
-  const ran = spawn(process.execPath, [command, 'options', 'demo.ratiowright', ...ABOUT, '--json'], { cwd: examples });
+  // npm tells from where it was called, and paths are read from there
+  const { INIT_CWD: _npm, ...env } = process.env;
+  const ran = spawn(process.execPath, [command, 'options', 'demo.ratiowright', ...ABOUT, '--json'], { cwd: examples, env });
   let err = '';
   ran.stderr.on('data', (text) => {
     err += String(text);

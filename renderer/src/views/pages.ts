@@ -34,7 +34,7 @@ export const pageView = (page: Page): Component | undefined => (page === 'option
 /** Fetches one after another whatever is still to come, while the window has nothing else to do, so that no click waits. */
 export function loadWhenIdle(): void {
   const loadAll = async () => {
-    for (const part of [Around, ...PARTS, ...Object.values(LATER), Help]) await part.load();
+    for (const part of [...PARTS, Around, ...Object.values(LATER), Help]) await part.load();
     await rackTables();
   };
   // Whoever asks for what could not be read is told then.
