@@ -142,7 +142,7 @@ export const JOURNEYS: Readonly<Record<string, (start: Start) => Promise<void>>>
 
   'About lists the licences': async (start) => {
     const app = await start();
-    await expect.poll(async () => (await app.menu('Help')).length).toBe(1);
+    await expect.poll(async () => (await app.menu('Help')).length).toBeGreaterThan(0);
     await app.menuClick('Help', 'About and licences');
     await app.page.getByRole('dialog').getByText('solid-js').waitFor();
     await app.page.keyboard.press('Escape');
