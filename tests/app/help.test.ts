@@ -268,7 +268,7 @@ describe('the first change', () => {
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Show me where' }).click();
     await expect.poll(walk).toContain('Step 3 of 12.');
-    expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe('pick.material');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe('pick.material');
     // Nothing was changed so far.
     expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
 
