@@ -1,3 +1,4 @@
+import { en } from '../../core/src/en.ts';
 import { shownName } from './names.ts';
 
 export const isGone = (error: unknown): boolean =>
@@ -22,21 +23,21 @@ export async function spoken<T>(file: string, done: Done, work: () => Promise<T>
 type Reasons = Readonly<Record<Done, string>>;
 
 const both = (why: string): Reasons => ({ saved: why, opened: why });
-const READ_ONLY: Reasons = { saved: 'it or its folder is read-only', opened: 'this account may not read it' };
-const FULL: Reasons = both('the disk is full');
-const AWAY: Reasons = both('its drive or share is no longer there');
+const READ_ONLY: Reasons = { saved: en`it or its folder is read-only`, opened: en`this account may not read it` };
+const FULL: Reasons = both(en`the disk is full`);
+const AWAY: Reasons = both(en`its drive or share is no longer there`);
 
 /** Codes of the operating systems [POSIX errno; those of Node on Windows; from memory]. */
 const REASONS: Readonly<Record<string, Reasons>> = {
-  ENOENT: { saved: 'its folder or drive is no longer there', opened: 'it is no longer where it was' },
-  ENOTDIR: { saved: 'its folder or drive is no longer there', opened: 'it is no longer where it was' },
+  ENOENT: { saved: en`its folder or drive is no longer there`, opened: en`it is no longer where it was` },
+  ENOTDIR: { saved: en`its folder or drive is no longer there`, opened: en`it is no longer where it was` },
   EACCES: READ_ONLY,
   EPERM: READ_ONLY,
-  EROFS: { saved: 'its disk is read-only', opened: 'this account may not read it' },
+  EROFS: { saved: en`its disk is read-only`, opened: en`this account may not read it` },
   ENOSPC: FULL,
-  EDQUOT: { saved: 'the disk space of this account is used up', opened: 'the disk space of this account is used up' },
-  EFBIG: both('it is larger than its disk takes'),
-  EIO: both('its disk or the connection to it failed'),
+  EDQUOT: { saved: en`the disk space of this account is used up`, opened: en`the disk space of this account is used up` },
+  EFBIG: both(en`it is larger than its disk takes`),
+  EIO: both(en`its disk or the connection to it failed`),
   ENODEV: AWAY,
   ENXIO: AWAY,
   ESTALE: AWAY,
@@ -45,20 +46,20 @@ const REASONS: Readonly<Record<string, Reasons>> = {
   EHOSTUNREACH: AWAY,
   ENETDOWN: AWAY,
   ENETUNREACH: AWAY,
-  ETIMEDOUT: both('its share does not answer'),
-  EBUSY: both('another program holds it'),
-  ETXTBSY: both('another program holds it'),
-  EISDIR: both('a folder has its name'),
-  ELOOP: both('its links lead in a circle'),
-  ENAMETOOLONG: both('its name or its path is longer than the disk takes'),
-  EINVAL: both('the disk does not take its name'),
-  EILSEQ: both('the disk does not take its name'),
-  EMFILE: both('too many files are open'),
-  ENFILE: both('too many files are open'),
+  ETIMEDOUT: both(en`its share does not answer`),
+  EBUSY: both(en`another program holds it`),
+  ETXTBSY: both(en`another program holds it`),
+  EISDIR: both(en`a folder has its name`),
+  ELOOP: both(en`its links lead in a circle`),
+  ENAMETOOLONG: both(en`its name or its path is longer than the disk takes`),
+  EINVAL: both(en`the disk does not take its name`),
+  EILSEQ: both(en`the disk does not take its name`),
+  EMFILE: both(en`too many files are open`),
+  ENFILE: both(en`too many files are open`),
 };
 
 function sentence(name: string, done: Done, code: string): string {
-  const why = REASONS[code]?.[done] ?? `the system says ${code}`;
-  const kept = done === 'saved' ? ' What is on the disk was left as it was.' : '';
-  return `${name} was not ${done}: ${why}.${kept}`;
+  const why = REASONS[code]?.[done] ?? en`the system says ${code}`;
+  const kept = done === 'saved' ? en` What is on the disk was left as it was.` : '';
+  return en`${name} was not ${done}: ${why}.${kept}`;
 }

@@ -1,4 +1,5 @@
 import { app, dialog, session } from 'electron';
+import { en } from '../../core/src/en.ts';
 import { takeOpenFileEvents, takeSecondInstances } from './handover.ts';
 import { answerCalls } from './ipc.ts';
 import { showCommands } from './menu.ts';
@@ -29,6 +30,6 @@ async function start(): Promise<void> {
 }
 
 function giveUp(error: unknown): void {
-  dialog.showErrorBox('Ratiowright cannot start', String(error));
+  dialog.showErrorBox(en`Ratiowright cannot start`, String(error));
   app.exit(1);
 }

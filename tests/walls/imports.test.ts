@@ -4,7 +4,7 @@ import { codeOf, filesUnder, withoutStrings } from './sources.ts';
 
 /** What core/src is made of, leaves first: each file at its top and each folder. Imports go to the left only, within a folder anywhere. */
 const ORDER: readonly (readonly string[])[] = [
-  ['calendar', 'given', 'pastedCells', 'ratio', 'visible'],
+  ['calendar', 'en', 'given', 'pastedCells', 'ratio', 'visible'],
   ['days'],
   ['reading', 'search'],
   ['price', 'ratioWriting', 'reachWindow', 'units'],
@@ -88,7 +88,7 @@ const ROOMS: readonly {
     typesOnly: ['electron/src/contract.ts'],
     packages: [/^solid-js($|\/)/, /^@fontsource\//],
   },
-  { room: 'electron/src', places: ['core/src/file/envelope.ts'], typesOnly: [], packages: [/^node:/, /^electron$/] },
+  { room: 'electron/src', places: ['core/src/en.ts', 'core/src/file/envelope.ts'], typesOnly: [], packages: [/^node:/, /^electron$/] },
 ];
 
 interface Import {
