@@ -10,11 +10,11 @@ import { placeChosen, shownName, suggestedName } from './names.ts';
 import { isOurs, type Place, placeAt, placeOf, tokenFor } from './places.ts';
 import { forget, pathOfRecent, remember } from './recent.ts';
 
-const FILTERS = [{ name: en`Shop files`, extensions: [EXTENSION.slice(1)] }];
+const filters = () => [{ name: en`Shop files`, extensions: [EXTENSION.slice(1)] }];
 const inTurn = makeTurns();
 
 export async function openFile(window: BrowserWindow): Promise<OpenedFile | null> {
-  const answer = await dialog.showOpenDialog(window, { title: en`Open a shop file`, filters: FILTERS, properties: ['openFile'] });
+  const answer = await dialog.showOpenDialog(window, { title: en`Open a shop file`, filters: filters(), properties: ['openFile'] });
   const [file] = answer.filePaths;
   return answer.canceled || file === undefined ? null : openPlace(file);
 }
@@ -56,7 +56,7 @@ export async function saveAs(window: BrowserWindow, name: string, text: string):
   const answer = await dialog.showSaveDialog(window, {
     title: en`Save the shop file`,
     defaultPath: suggestedName(name, EXTENSION),
-    filters: FILTERS,
+    filters: filters(),
   });
   if (answer.canceled || answer.filePath === '') return null;
   const file = await placeChosen(answer.filePath, EXTENSION);

@@ -1,5 +1,6 @@
 import { app, dialog, session } from 'electron';
-import { en } from '../../core/src/en.ts';
+import { en, speak } from '../../core/src/en.ts';
+import { dictionaryFor } from '../../core/words/dictionaries.ts';
 import { takeOpenFileEvents, takeSecondInstances } from './handover.ts';
 import { answerCalls } from './ipc.ts';
 import { showCommands } from './menu.ts';
@@ -20,6 +21,7 @@ if (app.requestSingleInstanceLock()) app.whenReady().then(start).catch(giveUp);
 else app.quit();
 
 async function start(): Promise<void> {
+  speak(await dictionaryFor([app.getLocale()]));
   serveApp();
   lockSession(session.defaultSession);
   answerCalls();

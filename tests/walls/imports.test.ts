@@ -80,15 +80,21 @@ const ROOMS: readonly {
   readonly packages: readonly RegExp[];
 }[] = [
   { room: 'core/src', places: [], typesOnly: [], packages: LIBRARIES.map(([library]) => new RegExp(`^${library}($|/)`)) },
+  { room: 'core/words', places: ['core/src/en.ts'], typesOnly: [], packages: [] },
   { room: 'core/cli', places: ['core/src'], typesOnly: [], packages: [/^node:/] },
   // The example is the shop file that the app offers to open.
   {
     room: 'renderer/src',
-    places: ['core/src', 'tests/examples'],
+    places: ['core/src', 'core/words', 'tests/examples'],
     typesOnly: ['electron/src/contract.ts'],
     packages: [/^solid-js($|\/)/, /^@fontsource\//],
   },
-  { room: 'electron/src', places: ['core/src/en.ts', 'core/src/file/envelope.ts'], typesOnly: [], packages: [/^node:/, /^electron$/] },
+  {
+    room: 'electron/src',
+    places: ['core/src/en.ts', 'core/src/file/envelope.ts', 'core/words'],
+    typesOnly: [],
+    packages: [/^node:/, /^electron$/],
+  },
 ];
 
 interface Import {
