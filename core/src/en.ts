@@ -21,6 +21,9 @@ export function speak(dictionary: Dictionary | null): void {
   spoken = dictionary;
 }
 
+/** The language that is spoken, BCP 47. */
+export const language = (): string => spoken?.language ?? 'en';
+
 /** A template as it stands in a dictionary: `the {1} wheels`. */
 export const phraseOf = (parts: readonly string[]): string => parts.reduce((text, part, index) => `${text}{${index}}${part}`);
 

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { fixed, type Say, signed } from './format.ts';
 import type { Trend, TrendValue } from './ratioCheck/history.ts';
 import { escaped } from './sheet/html.ts';
@@ -93,9 +94,9 @@ function linesOf({ chart }: Trend, { limits, width_mm }: ChartWish, level_mm: (s
     ...(chart === null
       ? []
       : [
-          { value: chart.mean, words: 'mean', paint: 'stroke-width=".2" stroke-dasharray="2.4 .8"' },
-          { value: chart.high, words: 'control', paint: 'stroke-width=".2" stroke-dasharray=".7 .7"' },
-          { value: chart.low, words: 'control', paint: 'stroke-width=".2" stroke-dasharray=".7 .7"' },
+          { value: chart.mean, words: en`mean`, paint: 'stroke-width=".2" stroke-dasharray="2.4 .8"' },
+          { value: chart.high, words: en`control`, paint: 'stroke-width=".2" stroke-dasharray=".7 .7"' },
+          { value: chart.low, words: en`control`, paint: 'stroke-width=".2" stroke-dasharray=".7 .7"' },
         ]),
   ]
     .map((line) => ({ ...line, y: level_mm(line.value) }))

@@ -1,4 +1,4 @@
-import { en } from '../en.ts';
+import { en, plural } from '../en.ts';
 import type { BestReach, MaterialReach } from '../materialReach.ts';
 import { NONE } from '../sheet/paperText.ts';
 import type { QuoteTable } from '../sheet/quotePage.ts';
@@ -40,7 +40,7 @@ export function materialTable(materials: readonly MaterialReach[]): QuoteTable {
         best?.teeth ?? NONE,
         best?.flow ?? NONE,
       ]),
-    rest: rest > 0 ? en`and ${rest} more ${rest === 1 ? 'material' : 'materials'} of the shop file` : '',
+    rest: rest > 0 ? plural(rest)`and ${rest} more material of the shop file|and ${rest} more materials of the shop file` : '',
   };
 }
 

@@ -67,12 +67,12 @@ const bySide = (running: Running, of: 'flow' | 'pumpSpeed', say: Say): string =>
 
 function settingRows({ wantedFlow }: Plan, setting: Setting, say: Say): readonly RatioRow[] {
   const cost = signedPercentText(setting.cost.value, say);
-  const wanted = wantedFlow.known ? en`; wanted ${amountText(wantedFlow.value.value, 'flow', say)}, rounding ${cost}` : '';
+  const wanted = wantedFlow.known ? [en`wanted ${amountText(wantedFlow.value.value, 'flow', say)}, rounding ${cost}`] : [];
   return [
     {
       what: en`Dial`,
       figure: dialText(setting.dial.value, say),
-      against: en`flow ${amountText(setting.total.value, 'flow', say)}: ${bySide(setting, 'flow', say)}${wanted}`,
+      against: [en`flow ${amountText(setting.total.value, 'flow', say)}: ${bySide(setting, 'flow', say)}`, ...wanted].join('; '),
     },
     {
       what: en`Speeds`,
