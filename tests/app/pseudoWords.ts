@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { build, type Plugin } from 'vite';
 import { dictionary } from '../../build/words.ts';
+import type { Dictionary } from '../../core/src/en.ts';
 
 // A language that nobody speaks: every letter of a phrase with a mark, and the whole a third longer, as German is.
 
@@ -51,6 +52,13 @@ export const pseudo = (phrase: string): string =>
     )
     .join('');
 
+/** That language for what is loaded without a page: `speak` it, then import. */
+export const pseudoDictionary = (): Dictionary => ({
+  language: PSEUDO,
+  phrases: Object.assign({}, ...Object.values(translation())),
+  formOf: (count) => (count === 1 ? 0 : 1),
+});
+
 const translation = () =>
   Object.fromEntries(
     Object.entries(dictionary(ROOT)).map(([place, phrases]) => [
@@ -85,13 +93,14 @@ export async function buildPseudo(folder: string): Promise<void> {
   });
 }
 
-/** What the user wrote, and no program translates: every text of a shop file. */
-export function textsOf(file: string): readonly string[] {
+/** What the user wrote, and no program translates: every text of a shop file, or of some of its keys. */
+export function textsOf(file: string, keys: ReadonlySet<string> | null = null): readonly string[] {
   const texts = new Set<string>();
-  const look = (value: unknown): void => {
-    if (typeof value === 'string' && value !== '') texts.add(value);
-    else if (typeof value === 'object' && value !== null) for (const one of Object.values(value)) look(one);
+  const look = (value: unknown, wanted: boolean): void => {
+    if (typeof value === 'string' && value !== '' && wanted) texts.add(value);
+    else if (typeof value === 'object' && value !== null)
+      for (const [key, one] of Object.entries(value)) look(one, wanted && Array.isArray(value) ? wanted : keys === null || keys.has(key));
   };
-  look(JSON.parse(readFileSync(file, 'utf8')));
+  look(JSON.parse(readFileSync(file, 'utf8')), false);
   return [...texts].sort((a, b) => b.length - a.length);
 }

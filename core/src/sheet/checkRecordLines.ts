@@ -15,7 +15,7 @@ export function checkRecordLines(record: CheckRecord, trends: readonly string[])
     en`date: ${madeText(record)}`,
     en`machine: ${record.machine}`,
     en`material: ${record.material}, ${record.wanted}`,
-    en`shop: ${record.shop}${record.invented === null ? '' : ` (${record.invented})`}`,
+    en`shop: ${record.invented === null ? record.shop : `${record.shop} (${record.invented})`}`,
     record.proves,
     ...titled(en`Caught: ${record.how}`, [catches.heads.join(' | '), ...catches.rows.map((cells) => cells.join(' | '))]),
     ...titled(`${verdict.word.toUpperCase()}. ${verdict.reason}`, [verdict.agree, verdict.rule]),
