@@ -41,6 +41,15 @@ export function en(parts: TemplateStringsArray, ...values: readonly unknown[]): 
   return other === undefined ? String.raw({ raw: parts }, ...values) : filled(other, values);
 }
 
+/**
+ * A word that stands in the shop file as a key and is said to people as it is written there; the dictionary has each of them.
+ *
+ * @source our choice
+ * @example keyAsWord('pressure')  // 'pressure'
+ */
+export const keyAsWord = (key: string): string =>
+  (spoken !== null && Object.hasOwn(spoken.phrases, key) ? spoken.phrases[key] : undefined) ?? key;
+
 const englishForm = (count: number): number => (count === 1 ? 0 : 1);
 
 /**

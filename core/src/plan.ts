@@ -36,6 +36,9 @@ export interface Teeth {
 export const ENDS = ['driver', 'driven'] as const;
 export const END_WORDS: Readonly<Record<(typeof ENDS)[number], string>> = { driver: en`driver`, driven: en`driven` };
 
+/** How a ratio counts its parts. */
+export const BY_BASIS: Readonly<Record<'weight' | 'volume', string>> = { weight: en`by weight`, volume: en`by volume` };
+
 /** What is mounted: both pumps, and the teeth of every stage in the order of the plan. */
 export interface Build {
   readonly pumps: Readonly<Record<SideName, Pump>>;
