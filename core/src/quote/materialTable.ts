@@ -1,3 +1,4 @@
+import { VERDICT_WORDS } from '../budget.ts';
 import { en, plural } from '../en.ts';
 import type { BestReach, MaterialReach } from '../materialReach.ts';
 import { NONE } from '../sheet/paperText.ts';
@@ -44,7 +45,8 @@ export function materialTable(materials: readonly MaterialReach[]): QuoteTable {
   };
 }
 
-const worstCaseText = ({ verdict, worstCase }: BestReach): string => `${worstCase ?? en`not known`}, ${verdict ?? en`limits not given`}`;
+const worstCaseText = ({ verdict, worstCase }: BestReach): string =>
+  `${worstCase ?? en`not known`}, ${verdict === null ? en`limits not given` : VERDICT_WORDS[verdict]}`;
 
 /** Stands beneath the table: what its worst case is. */
 export const WORST_CASE = en`The worst case adds up, all the same way, what pumps, densities, temperatures and slip may do to the off-ratio, as far as they are given.`;

@@ -71,8 +71,9 @@ function asTheSheetCounts(mix: Mix, option: PlannedOption, say: Say): RatioRow {
 /** Pumps and wheels as one product, so that a ratio already in the pumps is not applied twice. */
 function product(plan: Plan, option: PlannedOption, say: Say): RatioRow {
   const ratio = (bPerA: Fraction) => shortExactRatio(aPerB(bPerA)) ?? ratioText(aPerB(bPerA), say);
-  const words = [...new Set(plan.stages.map(({ kind }) => driveKind(kind).words.wheel))];
-  const wheels = words.length === 1 ? `${words[0]}s` : 'wheels';
+  const words = [...new Set(plan.stages.map(({ kind }) => driveKind(kind).words.wheels))];
+  const [first, ...others] = words;
+  const wheels = first !== undefined && others.length === 0 ? first : en`wheels`;
   const teeth = option.stages.map((stage) => stage.teeth);
   return {
     what: `${capital(pumpsText(option.pumps))} × ${wheels}`,

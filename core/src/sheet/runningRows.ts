@@ -1,4 +1,4 @@
-import { budgetOf } from '../budget.ts';
+import { budgetOf, VERDICT_WORDS } from '../budget.ts';
 import { dialText } from '../dial.ts';
 import { en } from '../en.ts';
 import { tankFacts } from '../facts/tankFacts.ts';
@@ -36,9 +36,10 @@ function budgetRows(plan: Plan, option: PlannedOption, say: Say): readonly Ratio
     {
       what: en`Worst case`,
       figure: signedRangeText(from.value, to.value, say),
-      against: [en`likely ±${amountText(likely.value, 'share', say)} about the off-ratio`, ...(verdict === null ? [] : [verdict])].join(
-        '; ',
-      ),
+      against: [
+        en`likely ±${amountText(likely.value, 'share', say)} about the off-ratio`,
+        ...(verdict === null ? [] : [VERDICT_WORDS[verdict]]),
+      ].join('; '),
     },
   ];
 }
