@@ -38,10 +38,10 @@ export function scaleFor(file: ShopFile, { plan }: CheckSubject, { step, tared, 
       findings: [finding('blocks', en`--step is needed: the file keeps no ratio check of this machine to take the scale from.`)],
     };
   const { value, unit } = last.scale.step;
-  const step = `${value}\u00A0${unit}`;
+  const read = `${value}\u00A0${unit}`;
   const what = last.scale.tared
-    ? en`The scale is that of ${last.id}: ${step}, tared.`
-    : en`The scale is that of ${last.id}: ${step}, gross and tare.`;
+    ? en`The scale is that of ${last.id}: ${read}, tared.`
+    : en`The scale is that of ${last.id}: ${read}, gross and tare.`;
   return { ok: true, value: last.scale, findings: [finding('notes', what)] };
 }
 

@@ -1,4 +1,3 @@
-import { en } from './en.ts';
 import type { Fraction } from './ratio.ts';
 import { float } from './ratio.ts';
 import type { Dimension } from './units.ts';
@@ -37,7 +36,7 @@ export interface Worked<Value extends Amount = Amount> extends Input<Value> {
 /**
  * A formula as its type checks it.
  *
- * @example formula({ letter: 'Q', written: 'D · n', dimension: 'flow', source: en`definition`, of: ({ D, n }: Record<'D' | 'n', Fraction>) => D.mul(n) })
+ * @example formula({ letter: 'Q', written: 'D · n', dimension: 'flow', source: 'definition', of: ({ D, n }: Record<'D' | 'n', Fraction>) => D.mul(n) })
  */
 export const formula = <Letters extends string, Value extends Amount>(of: Formula<Letters, Value>): Formula<Letters, Value> => of;
 
