@@ -12,6 +12,13 @@ import { formula, input, type Worked, work } from './working.ts';
 /** The verdict by the worst case; both ends of the limits count as inside. */
 export type Verdict = 'inside with margin' | 'inside, margin not known' | 'inside only nominally' | 'outside';
 
+export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
+  'inside with margin': en`inside with margin`,
+  'inside, margin not known': en`inside, margin not known`,
+  'inside only nominally': en`inside only nominally`,
+  outside: en`outside`,
+};
+
 /** How far off a build may be, beside what its teeth and displacements say. */
 export interface Budget {
   readonly contributions: readonly Contribution[];

@@ -24,11 +24,11 @@ export function speak(dictionary: Dictionary | null): void {
 /** The language that is spoken, BCP 47. */
 export const language = (): string => spoken?.language ?? 'en';
 
-const saidOtherwise = (phrase: string): string | undefined =>
-  spoken !== null && Object.hasOwn(spoken.phrases, phrase) ? spoken.phrases[phrase] : undefined;
-
 /** A template as it stands in a dictionary: `the {1} wheels`. */
 export const phraseOf = (parts: readonly string[]): string => parts.reduce((text, part, index) => `${text}{${index}}${part}`);
+
+const saidOtherwise = (phrase: string): string | undefined =>
+  spoken !== null && Object.hasOwn(spoken.phrases, phrase) ? spoken.phrases[phrase] : undefined;
 
 const filled = (phrase: string, values: readonly unknown[]): string =>
   phrase.replace(/\{(\d+)\}/g, (_, place: string) => String(values[Number(place) - 1]));

@@ -8,8 +8,8 @@ const sources = (room: string) =>
     .concat(filesUnder(room, '.tsx'))
     .filter((place) => !place.endsWith('.d.ts'));
 const SAYING = ['core/src', 'core/cli', 'renderer/src', 'electron/src'].flatMap(sources);
-/** The same in every language. */
-const NOT_WORDS: ReadonlySet<string> = new Set(['Ratiowright']);
+/** The same in every language: the name of the program, with its licence. */
+const NOT_WORDS: ReadonlySet<string> = new Set(['Ratiowright · MIT']);
 
 /** Code as it stands below, where `#{` begins a value of a template. */
 const js = (code: string): string => code.replaceAll('#{', '\u0024{');

@@ -1,4 +1,4 @@
-import { type Budget, budgetOf, type Verdict } from '../budget.ts';
+import { type Budget, budgetOf, VERDICT_WORDS } from '../budget.ts';
 import type { Contribution } from '../contributions.ts';
 import { en } from '../en.ts';
 import { type Say, SENSE, signedPercentText, withTrueMinus } from '../format.ts';
@@ -43,14 +43,6 @@ function slipNote({ contributions, slipNotEstimated }: Budget): string {
   const not = slipNotEstimated.length === 0 ? '' : en`slip of ${slipNotEstimated.join(en` and `)} not estimated, and so not in it`;
   return [estimated, not].filter((words) => words !== '').join('; ');
 }
-
-/** The verdict as it stands beside other figures. */
-export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
-  'inside with margin': en`inside with margin`,
-  'inside, margin not known': en`inside, margin not known`,
-  'inside only nominally': en`inside only nominally`,
-  outside: en`outside`,
-};
 
 function verdictFacts({ mix }: Plan, { verdict }: Budget): readonly Fact[] {
   if (verdict === null) return [];
