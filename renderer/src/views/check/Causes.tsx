@@ -3,6 +3,12 @@ import { en } from '../../../../core/src/en.ts';
 import type { CauseState } from '../../../../core/src/ratioCheck/causes/index.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 
+const STATES: Readonly<Record<CauseState, string>> = {
+  likely: en`likely`,
+  possible: en`possible`,
+  'ruled out': en`ruled out`,
+  'not looked for': en`not looked for`,
+};
 const COLOURS: Readonly<Record<CauseState, string>> = { likely: 'bad', possible: 'warn', 'ruled out': 'good', 'not looked for': 'faint' };
 
 /** What may stand behind the off-ratio, looked for before any sprocket is touched. */
@@ -22,7 +28,7 @@ export function Causes(props: { readonly state: RatioCheckState }) {
             {({ cause, title, state, what }) => (
               <>
                 <dt class={COLOURS[state]} data-cause={cause}>
-                  {state}
+                  {STATES[state]}{' '}
                 </dt>
                 <dd>
                   <b>{title}.</b> {what}

@@ -4,6 +4,7 @@ import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
 import type { LimitDefinition } from '../../../../core/src/mixRatio.ts';
 import { limitsText } from '../../../../core/src/sheetForms.ts';
 import { placeKey, useApp } from '../../state/app.ts';
+import { DEFINITION } from './definitionWords.ts';
 import type { MaterialForm } from './materialForm.ts';
 import { NumberField } from './NumberField.tsx';
 
@@ -57,7 +58,8 @@ export function LimitsFields(props: { readonly form: MaterialForm }) {
             <For each={offered()}>
               {(one) => (
                 <option value={one} selected={definition() === one}>
-                  {one}
+                  {' '}
+                  {DEFINITION[one]}{' '}
                 </option>
               )}
             </For>

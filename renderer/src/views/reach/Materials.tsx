@@ -62,11 +62,9 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
       </table>
       <Show when={untold().length > 0}>
         <p class="faint">
-          {en`Not complete yet:`}{' '}
-          {untold()
+          {en`Not complete yet: ${untold()
             .map(({ name }) => name)
-            .join(', ')}
-          {en`. The Material page says what is missing.`}
+            .join(', ')}. The Material page says what is missing.`}
         </p>
       </Show>
       <BestFiles reach={props.reach} />
