@@ -1,6 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { build, type Plugin } from 'vite';
+import { createBuilder, type Plugin } from 'vite';
 import { dictionary } from '../../build/words.ts';
 
 // A language that nobody speaks: every letter of a phrase with a mark, and the whole a third longer, as German is.
@@ -75,23 +75,35 @@ const spoken: Plugin = {
   },
 };
 
-/** Builds the page in that language; the folder is the caller's. */
+/** Builds page and shell in that language, each into a folder of its own as in dist; the folder around them is the caller's. */
 export async function buildPseudo(folder: string): Promise<void> {
-  await build({
+  const into = (name: string, emptyOutDir: boolean) => ({ build: { outDir: path.join(folder, name), emptyOutDir } });
+  const builder = await createBuilder({
     configFile: path.join(ROOT, 'build/vite.config.ts'),
     logLevel: 'warn',
     plugins: [spoken],
-    environments: { client: { build: { outDir: folder, emptyOutDir: true } } },
+    environments: { client: into('renderer', true), main: into('electron', true), preload: into('electron', false) },
   });
+  for (const name of ['client', 'main', 'preload']) {
+    const environment = builder.environments[name];
+    if (environment === undefined) throw new RangeError(`the build has no ${name}`);
+    await builder.build(environment);
+  }
+  // As in an installed program: the main module is one.
+  writeFileSync(path.join(folder, 'package.json'), '{ "type": "module" }');
 }
 
-/** What the user wrote, and no program translates: every text of a shop file. */
+/** Where a shop file keeps what people wrote, or what was written for them on a day; all else in it are figures and identifiers. */
+const WRITTEN = new Set(['name', 'note', 'part', 'place', 'written', 'limitsWritten', 'lines']);
+
+/** What no program translates: the texts of a shop file that people wrote. */
 export function textsOf(file: string): readonly string[] {
   const texts = new Set<string>();
-  const look = (value: unknown): void => {
-    if (typeof value === 'string' && value !== '') texts.add(value);
-    else if (typeof value === 'object' && value !== null) for (const one of Object.values(value)) look(one);
+  const look = (value: unknown, key: string): void => {
+    if (typeof value === 'string' && value !== '' && WRITTEN.has(key)) texts.add(value);
+    else if (Array.isArray(value)) for (const one of value) look(one, key);
+    else if (typeof value === 'object' && value !== null) for (const [of, one] of Object.entries(value)) look(one, of);
   };
-  look(JSON.parse(readFileSync(file, 'utf8')));
+  look(JSON.parse(readFileSync(file, 'utf8')), '');
   return [...texts].sort((a, b) => b.length - a.length);
 }

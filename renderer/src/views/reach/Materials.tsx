@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
+import { WHOLE_VERDICT } from '../../saidAs.ts';
 import type { ReachState } from '../../state/reach.ts';
 import { VERDICT_COLOURS } from '../options/VerdictWord.tsx';
 import { BestFiles } from './BestFiles.tsx';
@@ -48,7 +49,9 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
                       </td>
                       <td class="nw">
                         {best().worstCase ?? en`not known`}
-                        <Show when={best().verdict}>{(verdict) => <small class={VERDICT_COLOURS[verdict()]}> {verdict()}</small>}</Show>
+                        <Show when={best().verdict}>
+                          {(verdict) => <small class={VERDICT_COLOURS[verdict()]}> {WHOLE_VERDICT[verdict()]}</small>}
+                        </Show>
                       </td>
                       <td class="nw">{best().teeth}</td>
                       <td class="nw">{best().flow}</td>
