@@ -106,6 +106,6 @@ function bothMeasures(plan: Plan, side: SideName, measure: Measure, amount: Give
 }
 
 function converted(side: SideName, measure: Measure, amount: Input<Fraction>, ρ: Input<Fraction>): Worked<Fraction> {
-  const what = en`${side} for the batch, by ${measure === 'mass' ? 'volume' : 'mass'}`;
+  const what = measure === 'mass' ? en`${side} for the batch, by volume` : en`${side} for the batch, by mass`;
   return measure === 'mass' ? work(volumeOf, what, { m: amount, ρ }) : work(massOf, what, { ρ, V: amount });
 }

@@ -21,6 +21,9 @@ export function speak(dictionary: Dictionary | null): void {
   spoken = dictionary;
 }
 
+/** The language that is spoken, BCP 47. */
+export const language = (): string => spoken?.language ?? 'en';
+
 /** A template as it stands in a dictionary: `the {1} wheels`. */
 export const phraseOf = (parts: readonly string[]): string => parts.reduce((text, part, index) => `${text}{${index}}${part}`);
 
@@ -37,6 +40,15 @@ export function en(parts: TemplateStringsArray, ...values: readonly unknown[]): 
   const other = spoken?.phrases[phraseOf(parts)];
   return other === undefined ? String.raw({ raw: parts }, ...values) : filled(other, values);
 }
+
+/**
+ * A word that stands in the shop file as a key and is said to people as it is written there; the dictionary has each of them.
+ *
+ * @source our choice
+ * @example keyAsWord('pressure')  // 'pressure'
+ */
+export const keyAsWord = (key: string): string =>
+  (spoken !== null && Object.hasOwn(spoken.phrases, key) ? spoken.phrases[key] : undefined) ?? key;
 
 const englishForm = (count: number): number => (count === 1 ? 0 : 1);
 

@@ -1,4 +1,4 @@
-import { en } from './en.ts';
+import { en, keyAsWord } from './en.ts';
 import type { Say } from './format.ts';
 import { clip } from './visible.ts';
 
@@ -71,21 +71,22 @@ export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
 /** Of a key that is not known here. */
 const MOST_LETTERS = 80;
 
-/** Keys of the file whose name is not yet a word of the trade. */
+/** Keys of the file that are not the words people say; all others are said as they are. */
 const FIELD_WORDS: Readonly<Record<string, string>> = {
-  machines: 'machine',
-  materials: 'material',
-  racks: 'rack',
-  stages: 'stage',
-  shafts: 'shaft',
-  pumps: 'pump',
-  pieces: 'piece',
+  machines: en`machine`,
+  materials: en`material`,
+  racks: en`rack`,
+  stages: en`stage`,
+  shafts: en`shaft`,
+  pumps: en`pump`,
+  pieces: en`piece`,
   changeSheets: en`change sheet`,
   quotePages: en`quote page`,
   ratioChecks: en`ratio check`,
   unfinishedChecks: en`unfinished ratio check`,
+  prices: en`price`,
   centreNow: en`centre now`,
-  takeUp: 'take-up',
+  takeUp: en`take-up`,
   offsetLink: en`offset link`,
   mayChange: en`may be changed`,
   teethFrom: en`least teeth`,
@@ -104,7 +105,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   otherRatio: en`other ratio`,
   resinIn: en`resin in`,
   isocyanateIn: en`isocyanate in`,
-  ingredients: 'ingredient',
+  ingredients: en`ingredient`,
   by: en`described by`,
   hydrogens: en`active hydrogens`,
   catchTurns: en`turns a catch`,
@@ -118,8 +119,26 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   measuredDelivery: en`measured delivery`,
   newDelivery: en`delivery when new`,
   leastDelivery: en`least delivery`,
-  catches: 'catch',
-  leftOut: 'left out',
+  catches: en`catch`,
+  leftOut: en`left out`,
+  invented: en`invented example`,
+  anyPump: en`any pump`,
+  openShared: en`shared stages open`,
+  asMeasured: en`as measured`,
+  chainLength: en`chain length`,
+  changeSheet: en`change sheet`,
+  fittedOn: en`fitted on`,
+  validUntil: en`valid until`,
+  densityUncertainty: en`density uncertainty`,
+  temperatureUncertainty: en`temperature uncertainty`,
+  writtenBy: en`written by`,
+  toLeft: en`to the left`,
+  wantedBPerA: en`wanted B per A`,
+  limitsWritten: en`limits as written`,
+  densityBOverA: en`density of B over A`,
+  pumpTurns: en`turns of the pump`,
+  motorSpeed: en`speed of the motor`,
+  runBy: en`run by`,
   faceWidth: en`face width`,
   gapWidth: en`gap width`,
   gapLength: en`gap length`,
@@ -129,7 +148,8 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** Asked of its own keys only: a file may hold a key that every object has. */
-const wordOf = (step: string): string => (Object.hasOwn(FIELD_WORDS, step) ? FIELD_WORDS[step] : undefined) ?? clip(step, MOST_LETTERS);
+const wordOf = (step: string): string =>
+  (Object.hasOwn(FIELD_WORDS, step) ? FIELD_WORDS[step] : undefined) ?? keyAsWord(clip(step, MOST_LETTERS));
 
 /** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */
 export function placeText(place: Place): string {

@@ -16,7 +16,9 @@ import { buildPseudo, PSEUDO, pseudo, textsOf } from './pseudoWords.ts';
 // what is cut would be cut in a real language too.
 
 const DEMO = path.resolve(import.meta.dirname, '../examples/demo.ratiowright');
-const OWN = textsOf(DEMO);
+/** Where a shop file keeps what people wrote, or what was written for them on a day; all else in it are figures and identifiers. */
+const WRITTEN = new Set(['name', 'note', 'part', 'place', 'written', 'limitsWritten', 'lines']);
+const OWN = textsOf(DEMO, WRITTEN);
 /** As they are typed and as they are printed. */
 const UNITS = Object.values(DIMENSIONS).flatMap((units) => units.flatMap(({ name }) => [name, name.replace('3', '³')]));
 const whole = (names: readonly string[]) =>
@@ -27,6 +29,7 @@ const ALLOWED: readonly Allowed[] = [
     what: whole(UNITS.filter((name) => /[a-z]{3}/i.test(name)).sort((a, b) => b.length - a.length)),
     why: 'units are read as they are shown',
   },
+  { what: /\b(sqrt|a?sin|a?cos|tan|floor|ceil|round|abs|min|max)(?=\()/g, why: 'functions in formulas' },
   { what: /\bRatiowright\b/g, why: 'the name of the program' },
   { what: /[\w.-]+\.(ratiowright|csv|pdf|txt|html)\b/g, why: 'names of files' },
 ];

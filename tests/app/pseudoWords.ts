@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { createBuilder, type Plugin } from 'vite';
 import { dictionary } from '../../build/words.ts';
+import type { Dictionary } from '../../core/src/en.ts';
 
 // A language that nobody speaks: every letter of a phrase with a mark, and the whole a third longer, as German is.
 
@@ -51,6 +52,13 @@ export const pseudo = (phrase: string): string =>
     )
     .join('');
 
+/** That language for what is loaded without a page: `speak` it, then import. */
+export const pseudoDictionary = (): Dictionary => ({
+  language: PSEUDO,
+  phrases: Object.assign({}, ...Object.values(translation())),
+  formOf: (count) => (count === 1 ? 0 : 1),
+});
+
 const translation = () =>
   Object.fromEntries(
     Object.entries(dictionary(ROOT)).map(([place, phrases]) => [
@@ -93,17 +101,14 @@ export async function buildPseudo(folder: string): Promise<void> {
   writeFileSync(path.join(folder, 'package.json'), '{ "type": "module" }');
 }
 
-/** Where a shop file keeps what people wrote, or what was written for them on a day; all else in it are figures and identifiers. */
-const WRITTEN = new Set(['name', 'note', 'part', 'place', 'written', 'limitsWritten', 'lines']);
-
-/** What no program translates: the texts of a shop file that people wrote. */
-export function textsOf(file: string): readonly string[] {
+/** What the user wrote, and no program translates: every text of a shop file, or of some of its keys. */
+export function textsOf(file: string, keys: ReadonlySet<string> | null = null): readonly string[] {
   const texts = new Set<string>();
-  const look = (value: unknown, key: string): void => {
-    if (typeof value === 'string' && value !== '' && WRITTEN.has(key)) texts.add(value);
-    else if (Array.isArray(value)) for (const one of value) look(one, key);
-    else if (typeof value === 'object' && value !== null) for (const [of, one] of Object.entries(value)) look(one, of);
+  const look = (value: unknown, wanted: boolean): void => {
+    if (typeof value === 'string' && value !== '' && wanted) texts.add(value);
+    else if (typeof value === 'object' && value !== null)
+      for (const [key, one] of Object.entries(value)) look(one, wanted && Array.isArray(value) ? wanted : keys === null || keys.has(key));
   };
-  look(JSON.parse(readFileSync(file, 'utf8')), '');
+  look(JSON.parse(readFileSync(file, 'utf8')), false);
   return [...texts].sort((a, b) => b.length - a.length);
 }
