@@ -9,7 +9,7 @@ type Measure = 'mass' | 'volume';
 
 /** Parts of an amount, or what belongs to one side, by mass or by volume alike: X the amount, x B per A on its basis. */
 const shares = (dimension: Measure) => {
-  const source = 'arithmetic';
+  const source = en`arithmetic`;
   return {
     aOfMix: formula({
       letter: 'A',

@@ -61,6 +61,8 @@ export type Outcome<T> =
   | { readonly ok: true; readonly value: T; readonly findings: readonly Finding[] }
   | { readonly ok: false; readonly findings: readonly [Finding, ...Finding[]] };
 
+export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = { blocks: en`blocks`, warns: en`warns`, notes: en`notes` };
+
 const ORDER: Readonly<Record<Severity, number>> = { blocks: 0, warns: 1, notes: 2 };
 
 /** Worst first; among equals the order in which they were found. */

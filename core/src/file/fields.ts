@@ -16,7 +16,7 @@ export function row<const Fields extends v.ObjectEntries>(fields: Fields, expect
     const key = String(issue.path?.at(-1)?.key);
     const field = fields[key];
     const [first] = (field && v.safeParse(field, undefined).issues) ?? [];
-    return en`"${key}" is missing${first === undefined ? '' : `: ${first.message}`}`;
+    return first === undefined ? en`"${key}" is missing` : en`"${key}" is missing: ${first.message}`;
   });
   return v.pipe(v.custom<v.InferInput<typeof shape>>(isObject, expected), shape);
 }

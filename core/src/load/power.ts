@@ -32,7 +32,7 @@ const shareOfRated = formula({
   letter: 's',
   written: 'P / H',
   dimension: 'share',
-  source: 'definition',
+  source: en`definition`,
   of: ({ P, H }: Record<'P' | 'H', number>) => P / H,
 });
 
