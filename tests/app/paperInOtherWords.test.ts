@@ -167,7 +167,10 @@ describe.each(['English', 'another'] as const)('in %s language', async (language
       await page.setContent(html(paper));
       const pdf = await page.pdf({ preferCSSPageSize: true });
       const { lang, over, outside, cut, height_mm, hasWorkings, said } = await look(page);
-      if (process.env.OUT) { (await import('node:fs')).writeFileSync(`${process.env.OUT}/${language}-${name.replace(/\W+/g, '-')}-${paper}.pdf`, pdf); await page.locator('.sheet').screenshot({ path: `${process.env.OUT}/${language}-${name.replace(/\W+/g, '-')}-${paper}.png` }); }
+      if (process.env.OUT) {
+        (await import('node:fs')).writeFileSync(`${process.env.OUT}/${language}-${name.replace(/\W+/g, '-')}-${paper}.pdf`, pdf);
+        await page.locator('.sheet').screenshot({ path: `${process.env.OUT}/${language}-${name.replace(/\W+/g, '-')}-${paper}.png` });
+      }
       expect.soft({ over, outside, cut }, paper).toEqual({ over: [], outside: [], cut: [] });
       expect.soft(height_mm, paper).toBeLessThanOrEqual(SHEET_HEIGHT_mm + 0.1);
       if (!hasWorkings) expect.soft((await PDFDocument.load(pdf)).getPageCount(), paper).toBe(1);

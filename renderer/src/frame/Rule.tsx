@@ -1,11 +1,11 @@
 import { For, Show } from 'solid-js';
 import type { Band, Spot } from '../../../core/src/band.ts';
-import type { Budget } from '../../../core/src/budget.ts';
+import { type Budget, VERDICT_WORDS } from '../../../core/src/budget.ts';
 import { en } from '../../../core/src/en.ts';
 import { asSheetCounts, fixed, offRatioText, type PlannedOption, ratioText, signed } from '../../../core/src/index.ts';
 import { worstRangeText } from '../../../core/src/optionWords.ts';
+import { BY_BASIS } from '../../../core/src/plan.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
-import { BY_BASIS, WHOLE_VERDICT } from '../saidAs.ts';
 import { useApp } from '../state/app.ts';
 import { MIDDLE, Pointer, RULE_FOOT, RULE_TOP, Whisker } from './RuleMarks.tsx';
 
@@ -23,7 +23,7 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
   const worst = () => {
     if (props.worst === null) return '';
     const { verdict } = props.worst;
-    return en`Worst case ${worstRangeText(props.worst, app.say())}, + is B-rich${verdict === null ? '' : `: ${WHOLE_VERDICT[verdict]}`}.`;
+    return en`Worst case ${worstRangeText(props.worst, app.say())}, + is B-rich${verdict === null ? '' : `: ${VERDICT_WORDS[verdict]}`}.`;
   };
   const limitText = (which: 'low' | 'high') => {
     const limits = app.solution.answered()?.plan.mix.limits;

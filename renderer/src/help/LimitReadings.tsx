@@ -1,9 +1,9 @@
 import { createMemo, For, Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
+import { DEFINITION_WORDS } from '../../../core/src/file/resolveLimits.ts';
 import { fixed } from '../../../core/src/format.ts';
 import { limitReadings } from '../../../core/src/help/limitReadings.ts';
 import { useApp } from '../state/app.ts';
-import { DEFINITION } from '../views/material/definitionWords.ts';
 
 /** What the limits in sight would allow by each reading: why their definition is asked for, in this material's own figures. */
 export function LimitReadings(props: { readonly box: HTMLElement }) {
@@ -29,7 +29,7 @@ export function LimitReadings(props: { readonly box: HTMLElement }) {
           <For each={readings()}>
             {({ definition, leastB, mostB }) => (
               <tr>
-                <td>{DEFINITION[definition]}</td>
+                <td>{DEFINITION_WORDS[definition]}</td>
                 <td class="num nw">{en`${fixed(leastB, 2, app.say())} to ${fixed(mostB, 2, app.say())}`}</td>
               </tr>
             )}

@@ -1,14 +1,9 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import type { CauseState } from '../../../../core/src/ratioCheck/causes/index.ts';
+import { CAUSE_STATES } from '../../../../core/src/ratioCheckWords.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 
-const STATES: Readonly<Record<CauseState, string>> = {
-  likely: en`likely`,
-  possible: en`possible`,
-  'ruled out': en`ruled out`,
-  'not looked for': en`not looked for`,
-};
 const COLOURS: Readonly<Record<CauseState, string>> = { likely: 'bad', possible: 'warn', 'ruled out': 'good', 'not looked for': 'faint' };
 
 /** What may stand behind the off-ratio, looked for before any sprocket is touched. */
@@ -28,7 +23,7 @@ export function Causes(props: { readonly state: RatioCheckState }) {
             {({ cause, title, state, what }) => (
               <>
                 <dt class={COLOURS[state]} data-cause={cause}>
-                  {STATES[state]}{' '}
+                  {CAUSE_STATES[state]}{' '}
                 </dt>
                 <dd>
                   <b>{title}.</b> {what}

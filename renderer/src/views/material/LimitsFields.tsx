@@ -1,10 +1,10 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
+import { DEFINITION_WORDS } from '../../../../core/src/file/resolveLimits.ts';
 import type { LimitDefinition } from '../../../../core/src/mixRatio.ts';
 import { limitsText } from '../../../../core/src/sheetForms.ts';
 import { placeKey, useApp } from '../../state/app.ts';
-import { DEFINITION } from './definitionWords.ts';
 import type { MaterialForm } from './materialForm.ts';
 import { NumberField } from './NumberField.tsx';
 
@@ -59,7 +59,7 @@ export function LimitsFields(props: { readonly form: MaterialForm }) {
               {(one) => (
                 <option value={one} selected={definition() === one}>
                   {' '}
-                  {DEFINITION[one]}{' '}
+                  {DEFINITION_WORDS[one]}{' '}
                 </option>
               )}
             </For>

@@ -1,8 +1,8 @@
 import { createSignal, createUniqueId, For, onMount } from 'solid-js';
 import { en, plural } from '../../../../core/src/en.ts';
 import { LIMIT_DEFINITIONS, PLAIN_ORDER } from '../../../../core/src/file/materialCsv/index.ts';
+import { DEFINITION_WORDS } from '../../../../core/src/file/resolveLimits.ts';
 import { placeKey, useApp } from '../../state/app.ts';
-import { DEFINITION } from './definitionWords.ts';
 import { ListFiles } from './ListFiles.tsx';
 import { ListPreview } from './ListPreview.tsx';
 import { createPastedList } from './pastedList.ts';
@@ -81,7 +81,7 @@ export function PasteList(props: { readonly back: () => void }) {
             <For each={LIMIT_DEFINITIONS}>
               {(definition) => (
                 <option value={definition} selected={definition === pasted.limitsMean()}>
-                  {DEFINITION[definition]}
+                  {DEFINITION_WORDS[definition]}
                 </option>
               )}
             </For>

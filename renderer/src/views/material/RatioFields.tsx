@@ -1,9 +1,9 @@
 import { createSignal, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import type { Basis } from '../../../../core/src/file/sheetRatio.ts';
+import { BY_BASIS } from '../../../../core/src/plan.ts';
 import { partCount, partsOf, perHundredOf } from '../../../../core/src/ratioWriting.ts';
 import { RatioField } from '../../fields/index.tsx';
-import { BY_BASIS } from '../../saidAs.ts';
 import { put } from '../../state/put.ts';
 import { Choices } from './Choices.tsx';
 import { editRatio, type MaterialForm } from './materialForm.ts';

@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import { en, plural } from '../../../../core/src/en.ts';
 import { type Finding, placeText } from '../../../../core/src/index.ts';
-import { type SaidSeverity, SEVERITY } from '../../saidAs.ts';
+import { SAID_SEVERITY, type SaidSeverity } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 
 const COLOURS = { blocks: 'bad', warns: 'warn', notes: 'faint' } as const;
@@ -16,7 +16,7 @@ export function Findings(props: { readonly title?: string; readonly findings: re
       <dl class="find">
         <For each={made()}>{(finding) => <Row finding={finding} word={finding.severity} />}</For>
         <Show when={props.findings.length === 0}>
-          <dt class="good">{SEVERITY.clear}</dt>
+          <dt class="good">{SAID_SEVERITY.clear}</dt>
           <dd>{en`Every check passes.`}</dd>
         </Show>
       </dl>
@@ -37,7 +37,7 @@ function Row(props: { readonly finding: Finding; readonly word: SaidSeverity }) 
   return (
     <>
       <dt class={COLOURS[props.finding.severity]} data-check={props.finding.check} data-severity={props.finding.severity}>
-        {SEVERITY[props.word]}{' '}
+        {SAID_SEVERITY[props.word]}{' '}
       </dt>
       <dd>
         {props.finding.what}{' '}

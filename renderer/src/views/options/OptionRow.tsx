@@ -5,7 +5,7 @@ import { fixed, isBlocked, offRatioText, type PlannedOption } from '../../../../
 import type { StageOption } from '../../../../core/src/option.ts';
 import { findingsInShort, lengthNumberText } from '../../../../core/src/optionWords.ts';
 import { exactText, ONE } from '../../../../core/src/ratio.ts';
-import { type SaidSeverity, SEVERITY } from '../../saidAs.ts';
+import { SAID_SEVERITY, type SaidSeverity } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 import type { Columns } from './columns.ts';
 import { OffRatioMark } from './OffRatioMark.tsx';
@@ -53,7 +53,7 @@ export function OptionRow(props: RowProps) {
       <td class="num">{fixed(ONE.div(option.bPerA), 4, app.say())}</td>
       <Show when={props.line.blocked} fallback={<Figures {...props} option={option} />}>
         <td colspan={props.columns.count - 2 - option.stages.length}>
-          <span class="bad">{SEVERITY.blocked}</span>, {offRatioText(option.offRatio, app.say(), 3)}.{' '}
+          <span class="bad">{SAID_SEVERITY.blocked}</span>, {offRatioText(option.offRatio, app.say(), 3)}.{' '}
           <For each={option.findings.filter(({ severity }) => severity === 'blocks')}>
             {(finding) => (
               <span data-check={finding.check} data-severity={finding.severity}>
@@ -128,7 +128,7 @@ function Short(props: { readonly option: PlannedOption }) {
   const word = (): SaidSeverity => (isBlocked(props.option) ? 'blocked' : short().word);
   return (
     <span data-check={short().worst?.check} data-severity={short().worst?.severity} title={short().text}>
-      <span class={COLOURS[short().word]}>{SEVERITY[word()]}</span> {short().text}
+      <span class={COLOURS[short().word]}>{SAID_SEVERITY[word()]}</span> {short().text}
     </span>
   );
 }

@@ -5,7 +5,7 @@ import { fittedMount } from '../../../../core/src/optionList.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { readTeeth } from '../../../../core/src/tryTeeth.ts';
-import { SEVERITY } from '../../saidAs.ts';
+import { SAID_SEVERITY } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 
 /** Any teeth somebody has in mind, judged at once with the pumps as fitted. */
@@ -77,7 +77,7 @@ function Gives(props: { readonly option: PlannedOption }) {
       </Show>
       <Show when={isBlocked(props.option)}>
         {' '}
-        {en`but`} <span class="bad">{SEVERITY.blocked}</span>: {reasons().join(' ')}
+        {en`but`} <span class="bad">{SAID_SEVERITY.blocked}</span>: {reasons().join(' ')}
       </Show>
     </>
   );

@@ -1,8 +1,8 @@
 import { For, Show } from 'solid-js';
+import { VERDICT_WORDS } from '../../../../core/src/budget.ts';
 import { en } from '../../../../core/src/en.ts';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
-import { WHOLE_VERDICT } from '../../saidAs.ts';
 import type { ReachState } from '../../state/reach.ts';
 import { VERDICT_COLOURS } from '../options/VerdictWord.tsx';
 import { BestFiles } from './BestFiles.tsx';
@@ -50,7 +50,7 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
                       <td class="nw">
                         {best().worstCase ?? en`not known`}
                         <Show when={best().verdict}>
-                          {(verdict) => <small class={VERDICT_COLOURS[verdict()]}> {WHOLE_VERDICT[verdict()]}</small>}
+                          {(verdict) => <small class={VERDICT_COLOURS[verdict()]}> {VERDICT_WORDS[verdict()]}</small>}
                         </Show>
                       </td>
                       <td class="nw">{best().teeth}</td>
