@@ -94,8 +94,10 @@ export const cutOff = (page: Page, own: readonly string[]): Promise<readonly str
         const words = text.nodeValue ?? '';
         const right = Math.max(...rects.map((rect) => rect.right));
         const left = Math.min(...rects.map((rect) => rect.left));
-        const bottom = Math.max(...rects.map((rect) => rect.bottom));
-        const top = Math.min(...rects.map((rect) => rect.top));
+        // What stands above and below the letters may be cut.
+        const air = Math.min(...rects.map(({ height }) => height)) / 4;
+        const bottom = Math.max(...rects.map((rect) => rect.bottom)) - air;
+        const top = Math.min(...rects.map((rect) => rect.top)) + air;
         if (rects.length === 0) return;
         const isName = (box: Element) => {
           const whole = box.closest('[title]')?.getAttribute('title') ?? '';
