@@ -67,6 +67,7 @@ const translation = () =>
     ]),
   );
 
+let gathered: ReturnType<typeof translation> | undefined;
 const FOLDER = /import\.meta\.glob<Translation>\([^;]*\)/;
 const VIRTUAL = '\0pseudo';
 
@@ -75,7 +76,11 @@ const spoken: Plugin = {
   name: 'pseudo',
   enforce: 'pre',
   resolveId: (id) => (id === 'pseudo' ? VIRTUAL : undefined),
-  load: (id) => (id === VIRTUAL ? `export default ${JSON.stringify(translation())}` : undefined),
+  load(id) {
+    if (id !== VIRTUAL) return undefined;
+    gathered ??= translation();
+    return `export default ${JSON.stringify(gathered)}`;
+  },
   transform(code, id) {
     if (!id.endsWith('core/words/dictionaries.ts')) return undefined;
     if (!FOLDER.test(code)) throw new Error('the dictionaries are no longer where they were');
