@@ -41,9 +41,12 @@ export function phrasesOf(place: string, code: string): readonly string[] {
   return [...new Set(found)];
 }
 
-/** Keys of the shop file that are said to people as they are. */
+/** What the keys of the shop file are called. */
 const keysSaid = (): readonly string[] =>
-  [...new Set(schemaLeaves().flatMap(({ steps }) => steps))].filter((key) => /[a-z]/.test(key) && placeText([key]) === key);
+  schemaLeaves()
+    .flatMap(({ steps }) => steps)
+    .filter((key) => /[a-z]/.test(key))
+    .map((key) => placeText([key]));
 
 /** Every phrase once, under the first file that says it, so that a translator sees what it is about. */
 export function dictionary(root: string): Readonly<Record<string, Readonly<Record<string, string>>>> {
@@ -51,7 +54,7 @@ export function dictionary(root: string): Readonly<Record<string, Readonly<Recor
   const files: Record<string, Record<string, string>> = {};
   for (const place of ROOMS.flatMap((room) => sourcesUnder(root, room))) {
     const said = phrasesOf(place, readFileSync(path.join(root, place), 'utf8'));
-    const fresh = [...said, ...(place === SCHEMA ? keysSaid() : [])].filter((phrase) => !seen.has(phrase));
+    const fresh = [...said, ...(place === SCHEMA ? new Set(keysSaid()) : [])].filter((phrase) => !seen.has(phrase));
     for (const phrase of fresh) seen.add(phrase);
     if (fresh.length > 0) files[place] = Object.fromEntries(fresh.map((phrase) => [phrase, phrase]));
   }

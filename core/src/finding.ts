@@ -73,7 +73,7 @@ export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
 /** Of a key that is not known here. */
 const MOST_LETTERS = 80;
 
-/** Keys of the file that are not the words people say; all others are said as they are. */
+/** Keys of the file that do not say in so many words what people call it; all others do, as `dialStep`. */
 const FIELD_WORDS: Readonly<Record<string, string>> = {
   machines: en`machine`,
   materials: en`material`,
@@ -87,71 +87,35 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   ratioChecks: en`ratio check`,
   unfinishedChecks: en`unfinished ratio check`,
   prices: en`price`,
-  centreNow: en`centre now`,
   takeUp: en`take-up`,
-  offsetLink: en`offset link`,
   mayChange: en`may be changed`,
   teethFrom: en`least teeth`,
   teethTo: en`most teeth`,
-  turnedBy: en`turned by`,
   speedFrom: en`least speed`,
   speedTo: en`most speed`,
-  dialStep: en`dial step`,
-  ratedTorque: en`rated torque`,
   usable: en`usable range`,
-  runAt: en`run at`,
   at: en`at temperature`,
-  secondDensity: en`second density`,
   perHundredA: en`B per 100 A`,
   thirdInto: en`third part into`,
-  otherRatio: en`other ratio`,
-  resinIn: en`resin in`,
-  isocyanateIn: en`isocyanate in`,
   ingredients: en`ingredient`,
   by: en`described by`,
   hydrogens: en`active hydrogens`,
   catchTurns: en`turns a catch`,
-  wantedFlow: en`wanted flow`,
-  mixerVolume: en`mixer volume`,
-  serviceFactor: en`service factor`,
-  mechanicalEfficiency: en`mechanical efficiency`,
-  lowMark: en`low mark`,
-  wantedShot: en`wanted shot`,
-  pressureLimit: en`pressure limit`,
-  measuredDelivery: en`measured delivery`,
   newDelivery: en`delivery when new`,
-  leastDelivery: en`least delivery`,
   catches: en`catch`,
-  leftOut: en`left out`,
   invented: en`invented example`,
-  anyPump: en`any pump`,
   openShared: en`shared stages open`,
-  asMeasured: en`as measured`,
-  chainLength: en`chain length`,
-  changeSheet: en`change sheet`,
-  fittedOn: en`fitted on`,
-  validUntil: en`valid until`,
-  densityUncertainty: en`density uncertainty`,
-  temperatureUncertainty: en`temperature uncertainty`,
-  writtenBy: en`written by`,
   toLeft: en`to the left`,
   wantedBPerA: en`wanted B per A`,
-  limitsWritten: en`limits as written`,
   densityBOverA: en`density of B over A`,
-  pumpTurns: en`turns of the pump`,
-  motorSpeed: en`speed of the motor`,
-  runBy: en`run by`,
-  faceWidth: en`face width`,
-  gapWidth: en`gap width`,
-  gapLength: en`gap length`,
-  outsideDiameter: en`outside diameter`,
-  insideDiameter: en`inside diameter`,
-  centreDistance: en`centre distance`,
 };
 
 /** Asked of its own keys only: a file may hold a key that every object has. */
-const wordOf = (step: string): string =>
-  (Object.hasOwn(FIELD_WORDS, step) ? FIELD_WORDS[step] : undefined) ?? keyAsWord(clip(step, MOST_LETTERS));
+function wordOf(step: string): string {
+  if (Object.hasOwn(FIELD_WORDS, step)) return FIELD_WORDS[step] ?? '';
+  const key = clip(step, MOST_LETTERS);
+  return keyAsWord(/^[a-z]+(?:[A-Z][a-z]+)+$/.test(key) ? key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`) : key);
+}
 
 /** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */
 export function placeText(place: Place): string {

@@ -18,7 +18,8 @@ export interface QuantityText {
   readonly unit: string | null;
 }
 
-type Trouble = 'no number' | 'by zero' | 'power' | 'two ways';
+/** Says what is wrong with a text. */
+type Trouble = (typed: string) => string;
 
 const LONGEST = 64;
 const LARGEST_POWER = 30;
@@ -26,12 +27,10 @@ const SHOWN_DIGITS = 6;
 const NUMBER = en`something like 38.9, 38,9, 1 1/2 or 7e-4`;
 const RATIO = en`A to B, like 100:45, 2.5 : 1, 100A:38B or 4:1:1`;
 
-const TROUBLES: Readonly<Record<Trouble, (typed: string) => string>> = {
-  'no number': (typed) => en`${typed} is not a number.`,
-  'by zero': (typed) => en`${typed} divides by zero.`,
-  power: (typed) => en`${typed} has a power of ten beyond ${LARGEST_POWER}.`,
-  'two ways': (typed) => en`${typed} can be read in two ways.`,
-};
+const noNumber: Trouble = (typed) => en`${typed} is not a number.`;
+const byZero: Trouble = (typed) => en`${typed} divides by zero.`;
+const endlessPower: Trouble = (typed) => en`${typed} has a power of ten beyond ${LARGEST_POWER}.`;
+const twoWays: Trouble = (typed) => en`${typed} can be read in two ways.`;
 
 const refused = (said: string, wanted: string) => ({ ok: false, expected: en`${said} Expected ${wanted}.` }) as const;
 
@@ -82,31 +81,31 @@ function mixedNumber(over: string, under: string): Fraction | null {
 
 function commonFraction(over: string, under: string): Fraction | Trouble {
   const divisor = decimal(under);
-  if (!divisor) return 'no number';
-  if (divisor.n === 0n) return 'by zero';
+  if (!divisor) return noNumber;
+  if (divisor.n === 0n) return byZero;
   const dividend = decimal(over);
   const mixed = mixedNumber(over, under);
   // "1 234/567" is 1234/567 to one reader and 1 and 234/567 to the next.
-  if (dividend && mixed) return 'two ways';
-  return mixed ?? dividend?.div(divisor) ?? 'no number';
+  if (dividend && mixed) return twoWays;
+  return mixed ?? dividend?.div(divisor) ?? noNumber;
 }
 
 function powerOfTen(head: string, exponentText: string): Fraction | Trouble {
   const exponent = Number(exponentText);
   const number = decimal(head);
-  if (!number) return 'no number';
-  if (Math.abs(exponent) > LARGEST_POWER) return 'power';
+  if (!number) return noNumber;
+  if (Math.abs(exponent) > LARGEST_POWER) return endlessPower;
   const power = whole(10n ** BigInt(Math.abs(exponent)));
   return exponent < 0 ? number.div(power) : number.mul(power);
 }
 
 function unsignedNumber(text: string): Fraction | Trouble {
   const [over, under, ...more] = text.split('/');
-  if (over !== undefined && under !== undefined) return more.length > 0 ? 'no number' : commonFraction(over, under);
+  if (over !== undefined && under !== undefined) return more.length > 0 ? noNumber : commonFraction(over, under);
   const [power, head = '', exponent = ''] = /^(.*)e([+-]?\d+)$/i.exec(text) ?? [];
   if (power !== undefined) return powerOfTen(head, exponent);
   const [repeating, first = '', period = ''] = /^(.*?)\((\d+)\)$/.exec(text) ?? [];
-  return (repeating === undefined ? decimal(text) : repeatingDecimal(first, period)) ?? 'no number';
+  return (repeating === undefined ? decimal(text) : repeatingDecimal(first, period)) ?? noNumber;
 }
 
 /**
@@ -128,7 +127,7 @@ export function readNumber(text: string): Reading<Fraction> {
     .replace(/\u2212/g, '-')
     .replace(/ ?\/ ?/g, '/');
   const number = unsignedNumber(plain.replace(/^[+-]/, ''));
-  if (typeof number === 'string') return refused(TROUBLES[number](quoted(typed.value)), NUMBER);
+  if (typeof number === 'function') return refused(number(quoted(typed.value)), NUMBER);
   return { ok: true, value: plain.startsWith('-') ? number.neg() : number };
 }
 
