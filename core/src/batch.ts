@@ -71,7 +71,7 @@ export function batchOf(plan: Plan, build: Build): Given<Readonly<Record<SideNam
   const { amount } = batch;
   const measure = amount.kind;
   const bPerA = madeOn(measure, plan, build);
-  const X = amount.kind === 'mass' ? input('batch', amount.mass_kg, 'mass') : input('batch', amount.volume_m3, 'volume');
+  const X = amount.kind === 'mass' ? input(en`batch`, amount.mass_kg, 'mass') : input(en`batch`, amount.volume_m3, 'volume');
   const side = (name: SideName) => bothMeasures(plan, name, measure, shareOf(batch, name, X, bPerA));
   return known({ A: side('A'), B: side('B') });
 }

@@ -93,11 +93,16 @@ const OWN = [
   'Pellow Boats',
   'demo.ratiowright',
   '24 Nov 2026',
+  // as core/SOURCES.md calls them
+  'asme-b29.1',
+  'gear-pump-kinematics',
 ];
 const UNITS = Object.values(DIMENSIONS).flatMap((units) => units.flatMap(({ name }) => name.split(/[^a-z]+/i)));
 /** What stands in formulas. */
 const FUNCTIONS = ['sqrt', 'sin', 'cos', 'tan', 'asin', 'acos', 'floor', 'ceil', 'abs', 'min', 'max'];
-const ALIKE = new Set([...UNITS, ...FUNCTIONS]);
+/** Groups and figures as chemists write them, with what tables count them in. */
+const FORMULAS = ['AHEW', 'EEW', 'KOH', 'NCO', 'OH', 'eq', 'mg', 'mol'];
+const ALIKE = new Set([...UNITS, ...FUNCTIONS, ...FORMULAS]);
 
 /** Plain letters that stand together and are nobody's own words. */
 function plainWords(texts: readonly string[]): readonly string[] {
@@ -161,16 +166,12 @@ afterAll(() => browser.close());
 describe.each(['English', 'another'] as const)('in %s language', async (language) => {
   const { pages: all, help: texts } = await printed(language);
 
-  test.each(Object.entries(all))('%s: one page of either paper, nothing over another, cut or beyond the edge', async (name, html) => {
+  test.each(Object.entries(all))('%s: one page of either paper, nothing over another, cut or beyond the edge', async (_, html) => {
     const page = await browser.newPage({ locale: 'en-US' });
     for (const paper of ['A4', 'Letter'] as const) {
       await page.setContent(html(paper));
       const pdf = await page.pdf({ preferCSSPageSize: true });
       const { lang, over, outside, cut, height_mm, hasWorkings, said } = await look(page);
-      if (process.env.OUT) {
-        (await import('node:fs')).writeFileSync(`${process.env.OUT}/${language}-${name.replace(/\W+/g, '-')}-${paper}.pdf`, pdf);
-        await page.locator('.sheet').screenshot({ path: `${process.env.OUT}/${language}-${name.replace(/\W+/g, '-')}-${paper}.png` });
-      }
       expect.soft({ over, outside, cut }, paper).toEqual({ over: [], outside: [], cut: [] });
       expect.soft(height_mm, paper).toBeLessThanOrEqual(SHEET_HEIGHT_mm + 0.1);
       if (!hasWorkings) expect.soft((await PDFDocument.load(pdf)).getPageCount(), paper).toBe(1);
@@ -181,7 +182,8 @@ describe.each(['English', 'another'] as const)('in %s language', async (language
   });
 
   test('help says nothing in plain English but in English', () => {
-    expect(plainWords(texts).length > 0).toBe(language === 'English');
-    if (language === 'another') expect(plainWords(texts)).toEqual([]);
+    const plain = plainWords(texts);
+    if (language === 'English') expect(plain.length).toBeGreaterThan(500);
+    else expect(plain).toEqual([]);
   });
 });

@@ -3,7 +3,7 @@ import type { Word } from './word.ts';
 
 /** Materials, ratios and what they are off. */
 export const mix: readonly Word[] = [
-  { word: en`AHEW`, means: en`Grams of an amine hardener that hold one mole of the hydrogens that react.` },
+  { word: 'AHEW', means: en`Grams of an amine hardener that hold one mole of the hydrogens that react.` },
   { word: en`as run`, means: en`At the temperatures at which the parts are metered, not those of the data sheet.` },
   {
     word: en`B-lean`,
@@ -17,7 +17,7 @@ export const mix: readonly Word[] = [
   { word: en`batch`, means: en`What is to be made in one go.` },
   { word: en`density`, also: [en`densities`], means: en`Mass over volume, at a stated temperature.` },
   { word: en`drift`, means: en`How the ratio moves as temperature and pressure change, since thin parts slip more.` },
-  { word: en`EEW`, means: en`Grams of an epoxy resin that hold one mole of epoxide groups.` },
+  { word: 'EEW', means: en`Grams of an epoxy resin that hold one mole of epoxide groups.` },
   { word: en`expansion`, means: en`By which share a volume grows for each degree.` },
   {
     word: en`index`,
@@ -33,7 +33,7 @@ export const mix: readonly Word[] = [
     also: [en`ratio`],
     means: en`How much of A comes for how much of B, by weight or by volume.`,
   },
-  { word: en`NCO`, also: [en`% NCO`], means: en`Share of isocyanate groups in a part, by weight.` },
+  { word: 'NCO', also: ['% NCO'], means: en`Share of isocyanate groups in a part, by weight.` },
   {
     word: en`off-ratio`,
     means: en`How far B per A is from what is wanted: made over wanted, less one, in per cent. More B than asked is B-rich, less is B-lean.`,
