@@ -23,12 +23,6 @@ export function speak(dictionary: Dictionary | null): void {
 
 /** The language that is spoken, BCP 47. */
 export const language = (): string => spoken?.language ?? 'en';
-<<<<<<< HEAD
-=======
-
-const saidOtherwise = (phrase: string): string | undefined =>
-  spoken !== null && Object.hasOwn(spoken.phrases, phrase) ? spoken.phrases[phrase] : undefined;
->>>>>>> wordspaper
 
 /** A template as it stands in a dictionary: `the {1} wheels`. */
 export const phraseOf = (parts: readonly string[]): string => parts.reduce((text, part, index) => `${text}{${index}}${part}`);

@@ -44,17 +44,6 @@ function slipNote({ contributions, slipNotEstimated }: Budget): string {
   return [estimated, not].filter((words) => words !== '').join('; ');
 }
 
-<<<<<<< HEAD
-=======
-/** The verdict as it stands beside other figures. */
-export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
-  'inside with margin': en`inside with margin`,
-  'inside, margin not known': en`inside, margin not known`,
-  'inside only nominally': en`inside only nominally`,
-  outside: en`outside`,
-};
-
->>>>>>> wordspaper
 function verdictFacts({ mix }: Plan, { verdict }: Budget): readonly Fact[] {
   if (verdict === null) return [];
   return [
