@@ -1,5 +1,5 @@
+import { VERDICT_WORDS } from '../budget.ts';
 import { en, plural } from '../en.ts';
-import { VERDICT_WORDS } from '../facts/budgetFacts.ts';
 import type { BestReach, MaterialReach } from '../materialReach.ts';
 import { NONE } from '../sheet/paperText.ts';
 import type { QuoteTable } from '../sheet/quotePage.ts';

@@ -1,7 +1,6 @@
-import { budgetOf } from '../budget.ts';
+import { budgetOf, VERDICT_WORDS } from '../budget.ts';
 import { dialText } from '../dial.ts';
 import { en } from '../en.ts';
-import { VERDICT_WORDS } from '../facts/budgetFacts.ts';
 import { tankFacts } from '../facts/tankFacts.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
 import { type Say, signedPercentText, signedRangeText } from '../format.ts';
