@@ -1,8 +1,8 @@
 import { createMemo, For, Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
-import { DEFINITION_WORDS } from '../../../core/src/file/resolveLimits.ts';
 import { fixed } from '../../../core/src/format.ts';
 import { limitReadings } from '../../../core/src/help/limitReadings.ts';
+import { DEFINITION_WORDS } from '../../../core/src/mixRatio.ts';
 import { useApp } from '../state/app.ts';
 
 /** What the limits in sight would allow by each reading: why their definition is asked for, in this material's own figures. */

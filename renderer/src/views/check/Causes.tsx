@@ -23,7 +23,7 @@ export function Causes(props: { readonly state: RatioCheckState }) {
             {({ cause, title, state, what }) => (
               <>
                 <dt class={COLOURS[state]} data-cause={cause}>
-                  {CAUSE_STATES[state]}{' '}
+                  {CAUSE_STATES[state]}
                 </dt>
                 <dd>
                   <b>{title}.</b> {what}

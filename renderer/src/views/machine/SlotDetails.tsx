@@ -47,7 +47,7 @@ export function SlotDetails(props: SlotProps) {
             {slotText()},{' '}
             <span class="faint">
               {' '}
-              {slot().teeth === undefined ? en`teeth not given, ringed above` : en`${slot().teeth} teeth fitted, ringed above`}{' '}
+              {slot().teeth === undefined ? en`teeth not given, ringed above` : en`${slot().teeth} teeth fitted, ringed above`}
             </span>
           </legend>
           <div class="g4">

@@ -1,8 +1,8 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
-import { DEFINITION_WORDS } from '../../../../core/src/file/resolveLimits.ts';
 import type { LimitDefinition } from '../../../../core/src/mixRatio.ts';
+import { DEFINITION_WORDS } from '../../../../core/src/mixRatio.ts';
 import { limitsText } from '../../../../core/src/sheetForms.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import type { MaterialForm } from './materialForm.ts';
@@ -59,7 +59,7 @@ export function LimitsFields(props: { readonly form: MaterialForm }) {
               {(one) => (
                 <option value={one} selected={definition() === one}>
                   {' '}
-                  {DEFINITION_WORDS[one]}{' '}
+                  {DEFINITION_WORDS[one]}
                 </option>
               )}
             </For>

@@ -117,7 +117,7 @@ function Lacking(props: { readonly form: MaterialForm }) {
                     faint: lack.word === 'notes',
                   }}
                 >
-                  {SAID_SEVERITY[lack.word]}{' '}
+                  {SAID_SEVERITY[lack.word]}
                 </dt>
                 <dd>
                   <button type="button" class="plain" onClick={() => app.goTo(lack.where)}>

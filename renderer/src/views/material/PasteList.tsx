@@ -1,7 +1,7 @@
 import { createSignal, createUniqueId, For, onMount } from 'solid-js';
 import { en, plural } from '../../../../core/src/en.ts';
 import { LIMIT_DEFINITIONS, PLAIN_ORDER } from '../../../../core/src/file/materialCsv/index.ts';
-import { DEFINITION_WORDS } from '../../../../core/src/file/resolveLimits.ts';
+import { DEFINITION_WORDS } from '../../../../core/src/mixRatio.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import { ListFiles } from './ListFiles.tsx';
 import { ListPreview } from './ListPreview.tsx';

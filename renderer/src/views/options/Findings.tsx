@@ -37,7 +37,7 @@ function Row(props: { readonly finding: Finding; readonly word: SaidSeverity }) 
   return (
     <>
       <dt class={COLOURS[props.finding.severity]} data-check={props.finding.check} data-severity={props.finding.severity}>
-        {SAID_SEVERITY[props.word]}{' '}
+        {SAID_SEVERITY[props.word]}
       </dt>
       <dd>
         {props.finding.what}{' '}

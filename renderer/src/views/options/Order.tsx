@@ -17,7 +17,7 @@ export function Order(props: { readonly lines: OptionLines }) {
         {(order) => (
           <label class="choice">
             <input type="radio" name="option-order" checked={props.lines.order() === order} onChange={() => props.lines.orderBy(order)} />
-            {ORDER[order]}{' '}
+            {ORDER[order]}
           </label>
         )}
       </For>

@@ -17,7 +17,7 @@ export function PaperChoice() {
         {([paper, words]) => (
           <label class="choice">
             <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
-            {words}{' '}
+            {words}
           </label>
         )}
       </For>
