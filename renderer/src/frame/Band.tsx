@@ -76,14 +76,11 @@ function RatioFact(props: {
   const note = () => (props.note === undefined ? undefined : NOTES[props.note]);
   return (
     <div>
-      {' '}
-      <dt>{props.word}</dt>{' '}
+      <dt>{props.word}</dt>
       <dd>
-        {' '}
         {ratioText(ONE.div(props.of.bPerA), props.say)}{' '}
         <small class={note()?.colour}>
-          {' '}
-          {[offRatioText(props.of.offRatio, props.say), note()?.words].filter((word) => word !== undefined).join(', ')}{' '}
+          {[offRatioText(props.of.offRatio, props.say), note()?.words].filter((word) => word !== undefined).join(', ')}
         </small>
       </dd>
     </div>

@@ -46,7 +46,6 @@ export function SlotDetails(props: SlotProps) {
           <legend>
             {slotText()},{' '}
             <span class="faint">
-              {' '}
               {slot().teeth === undefined ? en`teeth not given, ringed above` : en`${slot().teeth} teeth fitted, ringed above`}
             </span>
           </legend>

@@ -58,7 +58,6 @@ export function LimitsFields(props: { readonly form: MaterialForm }) {
             <For each={offered()}>
               {(one) => (
                 <option value={one} selected={definition() === one}>
-                  {' '}
                   {DEFINITION_WORDS[one]}
                 </option>
               )}
