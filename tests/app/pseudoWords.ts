@@ -1,6 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { build, type Plugin } from 'vite';
+import { createBuilder, type Plugin } from 'vite';
 import { dictionary } from '../../build/words.ts';
 import type { Dictionary } from '../../core/src/en.ts';
 
@@ -67,6 +67,7 @@ const translation = () =>
     ]),
   );
 
+let gathered: ReturnType<typeof translation> | undefined;
 const FOLDER = /import\.meta\.glob<Translation>\([^;]*\)/;
 const VIRTUAL = '\0pseudo';
 
@@ -75,7 +76,11 @@ const spoken: Plugin = {
   name: 'pseudo',
   enforce: 'pre',
   resolveId: (id) => (id === 'pseudo' ? VIRTUAL : undefined),
-  load: (id) => (id === VIRTUAL ? `export default ${JSON.stringify(translation())}` : undefined),
+  load(id) {
+    if (id !== VIRTUAL) return undefined;
+    gathered ??= translation();
+    return `export default ${JSON.stringify(gathered)}`;
+  },
   transform(code, id) {
     if (!id.endsWith('core/words/dictionaries.ts')) return undefined;
     if (!FOLDER.test(code)) throw new Error('the dictionaries are no longer where they were');
@@ -83,14 +88,22 @@ const spoken: Plugin = {
   },
 };
 
-/** Builds the page in that language; the folder is the caller's. */
+/** Builds page and shell in that language, each into a folder of its own as in dist; the folder around them is the caller's. */
 export async function buildPseudo(folder: string): Promise<void> {
-  await build({
+  const into = (name: string, emptyOutDir: boolean) => ({ build: { outDir: path.join(folder, name), emptyOutDir } });
+  const builder = await createBuilder({
     configFile: path.join(ROOT, 'build/vite.config.ts'),
     logLevel: 'warn',
     plugins: [spoken],
-    environments: { client: { build: { outDir: folder, emptyOutDir: true } } },
+    environments: { client: into('renderer', true), main: into('electron', true), preload: into('electron', false) },
   });
+  for (const name of ['client', 'main', 'preload']) {
+    const environment = builder.environments[name];
+    if (environment === undefined) throw new RangeError(`the build has no ${name}`);
+    await builder.build(environment);
+  }
+  // As in an installed program: the main module is one.
+  writeFileSync(path.join(folder, 'package.json'), '{ "type": "module" }');
 }
 
 /** What the user wrote, and no program translates: every text of a shop file, or of some of its keys. */

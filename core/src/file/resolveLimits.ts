@@ -4,6 +4,7 @@ import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import { inOrder, limitsOfOffRatio, type WorkedLimits } from '../limits.ts';
+import { DEFINITION_WORDS } from '../mixRatio.ts';
 import { type Fraction, whole, ZERO } from '../ratio.ts';
 import { readNumber, spokenReading } from '../reading.ts';
 import type { LimitsRow } from './material.ts';
@@ -80,15 +81,6 @@ function extremes(definition: LimitsRow['definition'], { A, B, chemistry }: Targ
       return { low: ZERO, lost: chemistry?.countedIn ?? 'B', high: null };
   }
 }
-
-/** What each definition of limits is called behind its figures. */
-export const DEFINITION_WORDS: Readonly<Record<LimitsRow['definition'], string>> = {
-  '% of B per A': en`% of B per A`,
-  '% of A per B': en`% of A per B`,
-  'points of B in the total': en`points of B in the total`,
-  'parts of B': en`parts of B`,
-  'index points': en`index points`,
-};
 
 /** Limits as the sheet says them; an index by the name the trade has for it. */
 export const writtenLimits = ({ low, high, definition }: LimitsRow, chemistry: Chemistry | null): string =>
