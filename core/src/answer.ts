@@ -46,21 +46,21 @@ export function search(plan: Plan, { count = false, hooks = {} }: SearchWish): R
     const pumps = choices.pumpsOf(candidate);
     return { pumps: { A: pumps.A.id, B: pumps.B.id }, teeth: choices.teethOf(candidate) };
   };
-  const found = findOptions(choices.problem, choices.rules(0), KEPT_OPTIONS, hooks);
+  const found = findOptions(choices.problem, choices.rules, KEPT_OPTIONS, hooks);
   // where nothing can be built, looking three times would take three times as long
   const none = found.options.length === 0;
   return {
     options: found.options.map(name),
     more: found.more,
     best: none ? [] : best(choices, name, hooks),
-    tradeOff: none ? [] : tradeOff(choices.problem, choices.rules(0), hooks).map(name),
+    tradeOff: none ? [] : tradeOff(choices.problem, choices.rules, hooks).map(name),
     blocked: blocked(choices, name, found.options, hooks),
-    counts: count ? countOptions(choices.problem, choices.rules(0), hooks) : null,
+    counts: count ? countOptions(choices.problem, choices.rules, hooks) : null,
   };
 }
 
 function best(choices: Choices, name: (candidate: Candidate) => Mounted, hooks: Hooks): Ranked<Mounted>['best'] {
-  const found = bestPerChange(choices.problem, choices.rules(0), hooks);
+  const found = bestPerChange(choices.problem, choices.rules, hooks);
   return found.flatMap((option, changed) => {
     if (option === null) return [];
     const noGain = found.slice(0, changed).some((fewer) => fewer !== null && !closer(option, fewer));
@@ -92,10 +92,11 @@ function blocked(
   const worthALine = (option: Option) => limited || nearest === undefined || closer(option, nearest);
   const options = found.options.filter((option) => worthALine(option) && choices.failures(option) !== 0);
   const fits = buildable.some((option) => option.inside === true);
-  const sets = limited && !fits && options.length > 0 ? fewestRelaxations(choices.problem, choices.rules, CHECK_BITS, hooks) : [];
+  const reasons = limited && !fits && options.length > 0 ? fewestRelaxations(choices.problem, choices.failures, CHECK_BITS, hooks) : null;
   return {
     options: options.slice(0, KEPT_BLOCKED).map(name),
     more: options.length > KEPT_BLOCKED || (limited && found.more),
-    fewestChecks: sets.map(checksIn),
+    fewestChecks: reasons?.masks.map(checksIn) ?? [],
+    moreReasons: reasons?.more ?? false,
   };
 }
