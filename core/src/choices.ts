@@ -4,8 +4,8 @@ import { optionChecks, pairChecks } from './checks/index.ts';
 import { quantity } from './checks/quantity.ts';
 import { driveKind } from './drives/index.ts';
 import { layStage } from './option.ts';
-import { type Build, type Minutes, type Plan, type Pump, type SideName, type Stage, stageAt, type Teeth } from './plan.ts';
-import { type Assignment, assignPieces, teethToTry } from './rack.ts';
+import { type Build, ENDS, type Minutes, type Plan, type Pump, type SideName, type Stage, stageAt, type Teeth } from './plan.ts';
+import { type Assignment, assignPieces, boresOnHand_m, teethToTry } from './rack.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import type { Candidate, Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from './search/index.ts';
 import { fitOf } from './stageFit.ts';
@@ -83,6 +83,7 @@ export function choicesOf(plan: Plan): Choices {
       fixed: closedRatio(plan),
       wanted: plan.mix.wantedBPerA,
       limits: plan.mix.limits,
+      ...(Number.isFinite(plan.choice.purchases) && { mostBought: plan.choice.purchases }),
     },
     teethOf,
     pumpsOf,
@@ -110,16 +111,25 @@ const EFFECTS: Readonly<Record<Stage['turns'], Effect>> = { A: 'A', B: 'B', both
 function openStage(plan: Plan, stage: Stage): OpenStage {
   const pairs: Pair[] = [];
   const time_s = timer(plan.minutes);
-  for (const driver of teethToTry(plan, stage, stage.driver)) {
-    for (const driven of teethToTry(plan, stage, stage.driven)) {
+  const [drivers, drivens] = [teethToTry(plan, stage, stage.driver), teethToTry(plan, stage, stage.driven)];
+  // of no bore and in no number to be had
+  const absent = new Set([...drivers, ...drivens].filter((teeth) => boresOnHand_m(plan, stage, teeth).length === 0));
+  for (const driver of drivers) {
+    for (const driven of drivens) {
       const teeth = { driver, driven };
       const laid = layStage(stage, teeth);
       const failed = failedBits(BLOCKING_PAIR, { plan, ...laid });
       const changes = stageChanges(laid);
-      pairs.push({ driver, driven, changed: upToTwo(changes), work: time_s(changes), failed });
+      pairs.push({ driver, driven, changed: upToTwo(changes), work: time_s(changes), failed, bought: boughtIn(absent, stage, teeth) });
     }
   }
   return { effect: EFFECTS[stage.turns], pairs };
+}
+
+/** Wheels that have to be bought for a pair at least: those that change and are neither on the rack nor on the machine. */
+function boughtIn(absent: ReadonlySet<number>, stage: Stage, teeth: Teeth): 0 | 1 | 2 {
+  const [driver, driven] = ENDS.map((end) => teeth[end] !== stage[end].teeth && absent.has(teeth[end]));
+  return driver && driven ? 2 : driver || driven ? 1 : 0;
 }
 
 /** There are few different changes and thousands of pairs: each is worked out once. */
