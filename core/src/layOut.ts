@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Finding } from './finding.ts';
 import type { Say } from './format.ts';
 import { type PlannedOption, planOption } from './option.ts';
@@ -92,17 +93,16 @@ function note(what: string): Finding {
     what,
     figure: null,
     limit: null,
-    source: 'order of the search',
+    source: en`order of the search`,
     missing: false,
   };
 }
 
 /** What a search has to say of itself: that its list is cut, or empty, or that not all reasons were looked for. */
 export function searchNotes({ more, options, blocked }: Ranked<unknown>): readonly Finding[] {
-  const cut = `More options exist than the ${KEPT_OPTIONS} that are listed; those left out rank behind them.`;
-  const none = 'Nothing can be built: no choice of wheels passes the checks, not even what is fitted.';
-  const reasons =
-    'Not every option was asked which checks stand in its way, as there are too many. Relaxing a set of checks that is named does let an option through; there may be smaller sets, and others.';
+  const cut = en`More options exist than the ${KEPT_OPTIONS} that are listed; those left out rank behind them.`;
+  const none = en`Nothing can be built: no choice of wheels passes the checks, not even what is fitted.`;
+  const reasons = en`Not every option was asked which checks stand in its way, as there are too many. Relaxing a set of checks that is named does let an option through; there may be smaller sets, and others.`;
   return [
     ...(more ? [note(cut)] : []),
     ...(blocked.moreReasons ? [{ ...note(reasons), check: 'search.reasons' }] : []),

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { search } from '../../core/src/answer.ts';
 import { checksIn, choicesOf } from '../../core/src/choices.ts';
 import { changedBy } from './quick/changedPlan.ts';
 
@@ -21,4 +22,12 @@ test('an option wants no fewer pieces than its pairs are known to, or blocks, on
   }
   expect(known).toBeGreaterThan(20);
   expect(tooMany).toBeGreaterThan(20);
+});
+
+test.each([1, 2, 3, 4])('one bar for all searches of an answer: it never falls, and ends at 1 (change %i of the machines)', (seed) => {
+  const seen: number[] = [];
+  search(changedBy(seed).plan, { hooks: { progress: (done) => seen.push(done) } });
+  expect(seen.length).toBeGreaterThan(3);
+  expect(seen).toEqual(seen.toSorted((a, b) => a - b));
+  expect(seen.at(-1)).toBe(1);
 });
