@@ -14,8 +14,8 @@ export interface PlansLeft {
   readonly held: Uint8Array;
 }
 
-/** @param largest parts that any option needs together, at most */
-export function plansLeft(sets: Multisets, parts: number, purchases: number, largest: number): PlansLeft {
+/** @param most parts that any option needs together */
+export function plansLeft(sets: Multisets, parts: number, purchases: number, most: number): PlansLeft {
   let count = sets.from(purchases + 1) - sets.from(purchases);
   // not written down before it is known of what few they may be
   let needs: Uint16Array | null = null;
@@ -55,7 +55,7 @@ export function plansLeft(sets: Multisets, parts: number, purchases: number, lar
       held.fill(0);
       if (needs === null) write(holdingSome(sets, parts, purchases, offs) ?? everyNeed(parts, purchases, count));
       keep((plan) => {
-        const subsets = sets.within(read(plan), largest);
+        const subsets = sets.within(read(plan), most);
         let best = Infinity;
         for (let k = 0; k < subsets; k++) {
           const off = offs[places[k] ?? 0] ?? Infinity;
