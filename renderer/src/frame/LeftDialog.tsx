@@ -36,7 +36,7 @@ export function askAboutLeft(app: App, { work, changes, readable, stranger }: Le
         <Show when={work.onDisk === null}> Its file cannot be looked at, or it never had one.</Show>
         <Show when={stranger}> Somebody else changed its file since: saving will show what.</Show>
       </p>
-      <section aria-label="What it changes" class="differs">
+      <section aria-label="What it changes" class="differs" tabindex="0">
         <Show
           when={changes}
           fallback={<p class="faint">What it changes cannot be told{readable ? '' : ': another version of the program wrote it'}.</p>}

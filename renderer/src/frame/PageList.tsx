@@ -2,6 +2,9 @@ import { For, Show } from 'solid-js';
 import { PAGES, useApp } from '../state/app.ts';
 import { type Command, shownKey } from '../state/commands.ts';
 
+/** Short ones that stand two in a line. */
+const PAIRED: ReadonlySet<string> = new Set(['file.save', 'file.saveAs', 'edit.undo', 'edit.redo']);
+
 /** The pages, what is open, and how numbers are read. */
 export function PageList(props: { readonly commands: readonly Command[] }) {
   const app = useApp();
@@ -29,7 +32,14 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
       <div class="work">
         <For each={props.commands.filter(({ id, key }) => /^(file|edit|help)/.test(id) && (key !== null || id === 'help.about'))}>
           {(one) => (
-            <button type="button" class="page" disabled={!one.when()} onClick={() => void one.run()} title={shownKey(one) ?? undefined}>
+            <button
+              type="button"
+              class="page"
+              classList={{ pair: PAIRED.has(one.id) }}
+              disabled={!one.when()}
+              onClick={() => void one.run()}
+              title={shownKey(one) ?? undefined}
+            >
               {one.title}
             </button>
           )}

@@ -22,7 +22,7 @@ export function askAboutTheirs(app: App, met: Met): Promise<TheirsChoice> {
         <bdi>{app.shop.name}</bdi> on the disk is not the file that was opened here
       </h2>
       <p>{met.what} Nothing was written yet.</p>
-      <div class="sides">
+      <section class="sides" tabindex="0" aria-label="Changes of both">
         <section aria-label="What they changed">
           <h2>What they changed</h2>
           <Show when={met.theirs} fallback={<p class="faint">It cannot be compared.</p>}>
@@ -35,7 +35,7 @@ export function askAboutTheirs(app: App, met: Met): Promise<TheirsChoice> {
             <ChangeList changes={met.mine ?? []} both={both} />
           </Show>
         </section>
-      </div>
+      </section>
       <p class="bar-of gap">
         <button type="button" class="pri" onClick={() => answer('other')}>
           Save mine under another name

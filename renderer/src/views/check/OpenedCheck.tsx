@@ -52,7 +52,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
   return (
     <section class="catches" aria-labelledby="catchesread">
       <h2 id="catchesread">Catches</h2>
-      <div class="scrollx">
+      <section class="scrollx" tabindex="0" aria-label="Catches of this check">
         <table>
           <thead>
             <tr>
@@ -98,7 +98,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
             )}
           </Show>
         </table>
-      </div>
+      </section>
     </section>
   );
 }

@@ -40,7 +40,7 @@ function Figures(props: { readonly state: RatioCheckState }) {
   return (
     <details>
       <summary>The same as a table</summary>
-      <div class="scrollx">
+      <section class="scrollx" tabindex="0" aria-label="The same as a table">
         <table>
           <thead>
             <tr>
@@ -67,7 +67,7 @@ function Figures(props: { readonly state: RatioCheckState }) {
             </For>
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   );
 }

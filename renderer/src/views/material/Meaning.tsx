@@ -10,7 +10,7 @@ import type { MaterialForm } from './materialForm.ts';
 export function Meaning(props: { readonly form: MaterialForm }) {
   const app = useApp();
   return (
-    <section class="side" aria-label="What it means">
+    <section class="side" tabindex="0" aria-label="What it means">
       <h2>In one sentence</h2>
       <Show when={props.form.ratio()} fallback={<p class="faint gap">Once the ratio is complete, this says what it means by volume.</p>}>
         {(ratio) => (
@@ -45,7 +45,7 @@ function Forms(props: { readonly ratio: KnownRatio }) {
   const app = useApp();
   const limited = () => props.ratio.limits !== null;
   return (
-    <div class="block scrollx">
+    <section class="block scrollx" tabindex="0" aria-label="The same ratio in the other forms">
       <table class="forms">
         <caption>The same ratio in the other forms</caption>
         <thead>
@@ -83,7 +83,7 @@ function Forms(props: { readonly ratio: KnownRatio }) {
           </For>
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 
