@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startBrowser } from './browser.ts';
 import { launchDemo } from './journey.ts';
@@ -13,15 +13,12 @@ afterAll(() => browser.close());
 
 const BOXES = 'main input:not([type="file"]), main select, main textarea, nav select';
 
-/** What every box holds, in the order of the page. */
-const held = (page: Page): Promise<readonly string[]> =>
-  page
-    .locator(BOXES)
-    .evaluateAll((all) =>
-      all.map((one) =>
-        one instanceof HTMLInputElement && /radio|checkbox/.test(one.type) ? String(one.checked) : (one as HTMLInputElement).value,
-      ),
-    );
+/** What a box holds. */
+const heldBy = (box: Locator): Promise<string> =>
+  box.evaluate((one) => {
+    if (one instanceof HTMLInputElement && /radio|checkbox/.test(one.type)) return String(one.checked);
+    return one instanceof HTMLInputElement || one instanceof HTMLSelectElement || one instanceof HTMLTextAreaElement ? one.value : '';
+  });
 
 test('1111111 in a box with the cursor stays 1111111 under the wheel, and the page scrolls', async () => {
   const app = await launchDemo(browser, {}, 'Alt+1');
@@ -53,32 +50,30 @@ test.each([
   ['Reach', 'Alt+4', 'main.reach'],
   ['Sheet', 'Alt+5', '.paper-holder'],
   ['Ratio check', 'Alt+6', 'main.check'],
-])('%s: no box changes under the wheel, with the cursor in it or not', async (_name, key, main) => {
+])('%s: no box changes under the wheel while it has the cursor', async (_name, key, main) => {
   const app = await launchDemo(browser, {}, key);
   try {
     const { page } = app;
     await page.locator(main).waitFor();
     if (key === 'Alt+3') await page.keyboard.press('r');
-    // Figures that come later are waited for.
-    let before = await held(page);
-    await expect
-      .poll(async () => {
-        const last = before;
-        before = await held(page);
-        return last.join() === before.join() && before.length > 0;
-      })
-      .toBe(true);
-    for (const box of await page.locator(BOXES).all()) {
+    if (key === 'Alt+4') await expect.poll(() => page.locator('.said').textContent()).toContain('ratios from');
+    const boxes = page.locator(BOXES);
+    let turned = 0;
+    for (let index = 0; index < (await boxes.count()); index += 1) {
+      const box = boxes.nth(index);
       if (!(await box.isVisible())) continue;
       await box.evaluate((one) => {
-        (one as HTMLElement).focus();
+        if (one instanceof HTMLElement) one.focus();
         one.scrollIntoView({ block: 'center' });
       });
+      const before = await heldBy(box);
       const { x = 0, y = 0, width = 0, height = 0 } = (await box.boundingBox()) ?? {};
       await page.mouse.move(x + width / 2, y + height / 2);
-      for (const turn of [-100, 100]) await page.mouse.wheel(0, turn);
+      for (const turn of [-100, 100, 100]) await page.mouse.wheel(0, turn);
+      expect(await heldBy(box), `box ${index} after the wheel`).toBe(before);
+      turned += 1;
     }
-    expect(await held(page)).toEqual(before);
+    expect(turned).toBeGreaterThan(3);
   } finally {
     await app.close();
   }

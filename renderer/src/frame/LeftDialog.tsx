@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import type { Difference } from '../../../core/src/file/differences.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { LeftWork } from '../host/host.ts';
 import type { App } from '../state/app.ts';
 import { ChangeList } from './ChangeList.tsx';
@@ -29,7 +30,7 @@ export function askAboutLeft(app: App, { work, changes, readable, stranger }: Le
   return askIn<LeftChoice>('later', (answer) => (
     <>
       <h2 id="asked">
-        <bdi>{work.name}</bdi> was left unsaved
+        <bdi>{visible(work.name)}</bdi> was left unsaved
       </h2>
       <p>
         The program ended before it was saved. It was kept on {timeText(work.at_ms)}.
@@ -71,7 +72,7 @@ export function askAboutLeft(app: App, { work, changes, readable, stranger }: Le
       </p>
       <Show when={app.shop.file !== null}>
         <p class="hint">
-          It takes the place of <bdi>{app.shop.name}</bdi>, which stays on the disk as it is.
+          It takes the place of <bdi>{visible(app.shop.name)}</bdi>, which stays on the disk as it is.
         </p>
       </Show>
     </>

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { visible } from '../../../core/src/visible.ts';
 import { PAGES, useApp } from '../state/app.ts';
 import { type Command, shownKey } from '../state/commands.ts';
 
@@ -15,7 +16,7 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
       <b>Ratiowright</b>
       <Show when={app.shop.file !== null}>
         <small>
-          {app.shop.name} <span class="nw">· {app.shop.unsaved ? 'not saved' : 'saved'}</span>
+          {visible(app.shop.name)} <span class="nw">· {app.shop.unsaved ? 'not saved' : 'saved'}</span>
         </small>
         <ul>
           <For each={PAGES}>

@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import { clashes, type Difference } from '../../../core/src/file/differences.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { App } from '../state/app.ts';
 import { ChangeList } from './ChangeList.tsx';
 import { askIn } from './dialog.tsx';
@@ -19,7 +20,7 @@ export function askAboutTheirs(app: App, met: Met): Promise<TheirsChoice> {
   return askIn<TheirsChoice>('back', (answer) => (
     <>
       <h2 id="asked">
-        <bdi>{app.shop.name}</bdi> on the disk is not the file that was opened here
+        <bdi>{visible(app.shop.name)}</bdi> on the disk is not the file that was opened here
       </h2>
       <p>{met.what} Nothing was written yet.</p>
       <section class="sides" tabindex="0" aria-label="Changes of both">

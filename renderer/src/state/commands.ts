@@ -1,4 +1,5 @@
 import { EXTENSION } from '../../../core/src/index.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { Host } from '../host/host.ts';
 import { beside } from '../views/beside.ts';
 import { type App, PAGES, type Page, sentenceOf } from './app.ts';
@@ -131,7 +132,7 @@ export function commandsOf(app: App): readonly Command[] {
 
 /** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
 export async function mayLeave({ shop, ask }: App): Promise<boolean> {
-  const text = `${shop.name} is not saved. If another file takes its place, its changes are lost.`;
+  const text = `${visible(shop.name)} is not saved. If another file takes its place, its changes are lost.`;
   return !shop.atStake || ask({ text, yes: 'Lose the changes', no: 'Keep this file' });
 }
 

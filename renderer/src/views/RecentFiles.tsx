@@ -1,4 +1,5 @@
 import { createSignal, For, onMount, Show } from 'solid-js';
+import { visible } from '../../../core/src/visible.ts';
 import type { RecentFile } from '../host/host.ts';
 import { sentenceOf, useApp } from '../state/app.ts';
 
@@ -24,7 +25,7 @@ export function RecentFiles() {
             {({ name, token }) => (
               <li>
                 <button type="button" class="plain" onClick={() => void open(token)}>
-                  {name}
+                  {visible(name)}
                 </button>
               </li>
             )}

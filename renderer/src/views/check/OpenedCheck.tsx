@@ -4,6 +4,7 @@ import type { CaughtRow } from '../../../../core/src/file/ratioCheckRow.ts';
 import { offRatioText } from '../../../../core/src/index.ts';
 import { SIDES } from '../../../../core/src/plan.ts';
 import { caughtText } from '../../../../core/src/ratioCheck/causes/words.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { useApp } from '../../state/app.ts';
 import type { Kept } from '../../state/keptChecks.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
@@ -13,7 +14,7 @@ export function OpenedCheck(props: { readonly state: RatioCheckState; readonly o
   const app = useApp();
   const row = () => props.opened.row;
   const sheet = () => app.shop.file?.changeSheets.find(({ id }) => id === row().changeSheet);
-  const material = () => app.shop.file?.materials.find(({ id }) => id === row().material)?.name ?? row().material;
+  const material = () => visible(app.shop.file?.materials.find(({ id }) => id === row().material)?.name ?? row().material);
   const remove = () => {
     props.state.remove(row().id);
     app.tell(`The ratio check of ${row().date} is deleted. Undo, Ctrl Z, brings it back.`);
@@ -23,12 +24,13 @@ export function OpenedCheck(props: { readonly state: RatioCheckState; readonly o
       <div class="head">
         <h2>Ratio check of {row().date}</h2>
         <span class="faint">
-          {sheet() === undefined ? 'what was fitted' : `sheet ${sheet()?.number}`}: {teethText(row().mounted.teeth)}, {material()}
+          {sheet() === undefined ? 'what was fitted' : `sheet ${visible(sheet()?.number ?? '')}`}: {teethText(row().mounted.teeth)},{' '}
+          {material()}
         </span>
       </div>
-      <p class="provedline">{wantedText(row().terms)}</p>
-      <Show when={row().by}>{(by) => <p>Weighed by {by()}.</p>}</Show>
-      <Show when={row().note}>{(note) => <p class="faint">{note()}</p>}</Show>
+      <p class="provedline">{visible(wantedText(row().terms))}</p>
+      <Show when={row().by}>{(by) => <p>Weighed by {visible(by())}.</p>}</Show>
+      <Show when={row().note}>{(note) => <p class="faint">{visible(note())}</p>}</Show>
       <p class="bar-of gap">
         <button type="button" class="pri" onClick={() => props.state.open(null)}>
           Back to the new check
@@ -76,7 +78,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
                   <th scope="row">{index() + 1}</th>
                   <For each={SIDES}>{(side) => <td class="num">{writtenText(one[side])}</td>}</For>
                   <td class="num nw">
-                    <Show when={off(index())} fallback={one.leftOut === undefined ? '–' : `left out: ${one.leftOut}`}>
+                    <Show when={off(index())} fallback={one.leftOut === undefined ? '–' : `left out: ${visible(one.leftOut)}`}>
                       {(figures) => <>{offRatioText(figures().offRatio, app.say())}</>}
                     </Show>
                   </td>

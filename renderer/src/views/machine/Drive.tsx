@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import { addStageBelow, removeStage } from '../../../../core/src/file/driveEdits.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import type { PageKey } from '../../help/pageKeys.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import { DriveDrawing } from './DriveDrawing.tsx';
@@ -60,7 +61,7 @@ export function Drive(props: { readonly form: MachineForm }) {
           <Show when={root()}>
             {(shaft) => (
               <button type="button" class="gap" data-place={placeKey(form().place('stages'))} onClick={() => add(shaft().id)}>
-                Add a stage below {shaft().name ?? shaft().id}
+                Add a stage below {visible(shaft().name ?? shaft().id)}
               </button>
             )}
           </Show>
@@ -74,7 +75,7 @@ export function Drive(props: { readonly form: MachineForm }) {
               <Show when={shaftOf(slot())}>
                 {(shaft) => (
                   <button type="button" onClick={() => add(shaft().id)}>
-                    Add a stage below {shaft().name ?? shaft().id} <kbd>Ins</kbd>
+                    Add a stage below {visible(shaft().name ?? shaft().id)} <kbd>Ins</kbd>
                   </button>
                 )}
               </Show>

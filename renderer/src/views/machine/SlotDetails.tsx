@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import type { MachineRow, SlotRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type CountRange, countRangeText, readCountRange } from '../../../../core/src/range.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { CheckField } from '../../fields/CheckField.tsx';
 import { QuantityField, TextField } from '../../fields/index.tsx';
 import { put } from '../../state/put.ts';
@@ -39,7 +40,7 @@ export function SlotDetails(props: SlotProps) {
       {(slot) => (
         <fieldset class="gap">
           <legend>
-            Slot: {props.slot.end} on {props.shaft?.name ?? props.shaft?.id},{' '}
+            Slot: {props.slot.end} on {visible(props.shaft?.name ?? props.shaft?.id ?? '')},{' '}
             <span class="faint">{slot().teeth === undefined ? 'teeth not given' : `${slot().teeth} teeth fitted`}, ringed above</span>
           </legend>
           <div class="g4">

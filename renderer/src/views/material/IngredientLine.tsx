@@ -3,6 +3,7 @@ import { type FigureRule, MEASURE_NAMES, measureOf } from '../../../../core/src/
 import type { Tank } from '../../../../core/src/chemistry/systems.ts';
 import { chemistryNumberTrouble, type IngredientRow, ingredientTrouble } from '../../../../core/src/file/chemistryRow.ts';
 import { capital } from '../../../../core/src/format.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { TextField } from '../../fields/index.tsx';
 import { SelectField } from '../../fields/SelectField.tsx';
 import { useApp } from '../../state/app.ts';
@@ -71,7 +72,12 @@ export function IngredientLine(props: LineProps) {
           )}
         </For>
       </div>
-      <button type="button" class="plain" aria-label={`Remove ${props.row.name ?? 'this ingredient'} from ${props.tank}`} onClick={remove}>
+      <button
+        type="button"
+        class="plain"
+        aria-label={`Remove ${visible(props.row.name ?? 'this ingredient')} from ${props.tank}`}
+        onClick={remove}
+      >
         Remove
       </button>
     </div>

@@ -1,5 +1,6 @@
 import { For } from 'solid-js';
 import { freshId } from '../../../../core/src/file/freshId.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
@@ -54,7 +55,9 @@ function MaterialPick(props: { readonly form: MaterialForm; readonly list: () =>
         <span class="heard">Material</span>
         <select name="pick.material" onChange={(event) => app.pickMaterial(event.currentTarget.selectedIndex)}>
           <For each={app.shop.file?.materials}>
-            {(row, index) => <option selected={index() === app.material()}>{row.name === '' ? `unnamed (${row.id})` : row.name}</option>}
+            {(row, index) => (
+              <option selected={index() === app.material()}>{row.name === '' ? `unnamed (${row.id})` : visible(row.name)}</option>
+            )}
           </For>
         </select>
       </label>

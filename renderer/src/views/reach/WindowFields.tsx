@@ -1,4 +1,5 @@
 import { createUniqueId, Show } from 'solid-js';
+import { visible } from '../../../../core/src/visible.ts';
 import { Entry } from '../../fields/Entry.tsx';
 import { useApp } from '../../state/app.ts';
 import type { ReachState } from '../../state/reach.ts';
@@ -58,7 +59,7 @@ export function WindowFields(props: { readonly reach: ReachState }) {
           </button>
         </Show>
       </div>
-      <p class="faint whose">{app.shop.file?.machines[app.machine()]?.name}, with the wheels its search may use</p>
+      <p class="faint whose">{visible(app.shop.file?.machines[app.machine()]?.name ?? '')}, with the wheels its search may use</p>
     </div>
   );
 }
