@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { Difference } from '../../../core/src/file/differences.ts';
 import { visible } from '../../../core/src/visible.ts';
 import { byRow } from './dialog.tsx';
@@ -23,7 +24,7 @@ export function ChangeList(props: { readonly changes: readonly Difference[]; rea
                     <bdi>{visible(what)}</bdi>
                     <Show when={props.both?.has(key)}>
                       {' '}
-                      <b class="warn">changed by both</b>
+                      <b class="warn">{en`changed by both`}</b>
                     </Show>
                   </li>
                 )}
@@ -33,7 +34,11 @@ export function ChangeList(props: { readonly changes: readonly Difference[]; rea
         )}
       </For>
       <Show when={props.changes.length > MOST}>
-        <p class="faint">and {props.changes.length - MOST} more</p>
+        <p class="faint">
+          {en`and `}
+          {props.changes.length - MOST}
+          {en` more`}
+        </p>
       </Show>
     </>
   );

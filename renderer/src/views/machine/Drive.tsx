@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { addStageBelow, removeStage } from '../../../../core/src/file/driveEdits.ts';
 import { visible } from '../../../../core/src/visible.ts';
 import type { PageKey } from '../../help/pageKeys.ts';
@@ -49,9 +50,13 @@ export function Drive(props: { readonly form: MachineForm }) {
   return (
     <div class="block drive">
       <div class="head">
-        <h2>Drive</h2>
+        <h2>{en`Drive`}</h2>
         <span class="faint">
-          type over a number; <kbd>Tab</kbd> next slot, <kbd>Enter</kbd> its details
+          {en`type over a number; `}
+          <kbd>{en`Tab`}</kbd>
+          {en` next slot, `}
+          <kbd>{en`Enter`}</kbd>
+          {en` its details`}
         </span>
       </div>
       <DriveDrawing form={form()} keys={keys} />
@@ -61,7 +66,8 @@ export function Drive(props: { readonly form: MachineForm }) {
           <Show when={root()}>
             {(shaft) => (
               <button type="button" class="gap" data-place={placeKey(form().place('stages'))} onClick={() => add(shaft().id)}>
-                Add a stage below {visible(shaft().name ?? shaft().id)}
+                {en`Add a stage below `}
+                {visible(shaft().name ?? shaft().id)}
               </button>
             )}
           </Show>
@@ -75,12 +81,14 @@ export function Drive(props: { readonly form: MachineForm }) {
               <Show when={shaftOf(slot())}>
                 {(shaft) => (
                   <button type="button" onClick={() => add(shaft().id)}>
-                    Add a stage below {visible(shaft().name ?? shaft().id)} <kbd>Ins</kbd>
+                    {en`Add a stage below `}
+                    {visible(shaft().name ?? shaft().id)} <kbd>{en`Ins`}</kbd>
                   </button>
                 )}
               </Show>
               <button type="button" onClick={() => remove(slot().stage)}>
-                Remove this stage <kbd>Shift Del</kbd>
+                {en`Remove this stage `}
+                <kbd>{en`Shift Del`}</kbd>
               </button>
             </div>
           </div>
