@@ -1,0 +1,94 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { parseSync } from 'vite';
+import { filesUnder, ROOT, textOf } from '../walls/sources.ts';
+import { callCrew, type Task } from './crew.ts';
+import { type Flags, flagsOf, HELP } from './flags.ts';
+import { regionAt, regionsOf, withMutants } from './instrument.ts';
+import { mutantsOf } from './mutants.ts';
+import { callsFor, learnReach, type Reach, withinBudget } from './reach.ts';
+import { isMutated, sampled } from './sample.ts';
+import { type Fate, type Result, reportOf } from './score.ts';
+import { NO_MUTANT, type PlacedMutant, work } from './worker.ts';
+
+const SCRIPT = process.argv[1] ?? '';
+/** How much sooner a test file is asked for each mutant of the same source file that it killed. */
+const KILLS_WEIGH = 4;
+
+const tell = (line: string) => process.stderr.write(`${line}\n`);
+
+/** The mutants that are tried, and how many there are. */
+function drawn({ only, count, seed }: Flags): { readonly mutants: readonly PlacedMutant[]; readonly all: number } {
+  const places = filesUnder('core/src').filter((place) => isMutated(place) && (place === only || place.startsWith(`${only}/`)));
+  const all = places.flatMap((place) => mutantsOf(textOf(place)).map((mutant) => ({ ...mutant, place })));
+  if (all.length === 0) throw new TypeError(`--only ${only}: no file of core outside its search has this path`);
+  const mutants = sampled(all, count, seed).map((mutant, id) => ({ ...mutant, id }));
+  for (const place of new Set(mutants.map((one) => one.place))) expectReadable(place, mutants);
+  return { mutants, all: all.length };
+}
+
+/** A text that cannot be read would fail every test, and all its mutants would seem to be killed. */
+function expectReadable(place: string, mutants: readonly PlacedMutant[]): void {
+  const text = withMutants(
+    textOf(place),
+    mutants.filter((one) => one.place === place),
+  );
+  const [error] = parseSync(place, text).errors;
+  if (error !== undefined) throw new Error(`${place} with its mutants: ${error.message}`);
+}
+
+async function tryAll(mutants: readonly PlacedMutant[], reach: Reach, flags: Flags): Promise<readonly Result[]> {
+  const crew = callCrew(SCRIPT, { root: ROOT, mutants }, flags.processes);
+  const results: Result[] = [];
+  const kills = new Map<string, number>();
+  await crew.each(mutants, async (member, mutant) => {
+    const { place, start, end, operator, after, id } = mutant;
+    const text = textOf(place);
+    const calls = callsFor(reach, place, regionAt(regionsOf(text), mutant));
+    const weightOf = (file: string) => 1 + KILLS_WEIGH * (kills.get(`${place} ${file}`) ?? 0);
+    const { taken, left } = withinBudget(calls, 1000 * flags.budget_s, weightOf);
+    const active = flags.idle ? NO_MUTANT : id;
+    const report = calls.length === 0 ? undefined : await member.ask({ kind: 'try', active, calls: taken });
+    const killedBy = report?.kind === 'tried' ? report.failed : null;
+    const fate: Fate = report === undefined ? 'not covered' : report === null ? 'timed out' : killedBy === null ? 'survived' : 'killed';
+    if (killedBy !== null) {
+      const key = `${place} ${killedBy.split(' > ')[0]}`;
+      kills.set(key, (kills.get(key) ?? 0) + 1);
+    }
+    const line = text.slice(0, start).split('\n').length;
+    results.push({ operator, place, line, before: text.slice(start, end), after, fate, killedBy, testsLeft: killedBy === null ? left : 0 });
+    tell(`${results.length}/${mutants.length} ${place}:${line} ${operator}: ${fate}`);
+  });
+  crew.dismiss();
+  return results;
+}
+
+async function run(flags: Flags): Promise<void> {
+  const { mutants, all } = drawn(flags);
+  const learners = callCrew(SCRIPT, { root: ROOT, mutants: null }, flags.processes);
+  let reach: Reach;
+  try {
+    reach = await learnReach(learners, path.join(ROOT, 'dist/mutation/reach.json'), tell);
+  } finally {
+    learners.dismiss();
+  }
+  const results = await tryAll(mutants, reach, flags);
+  const file = path.resolve(ROOT, flags.json);
+  mkdirSync(path.dirname(file), { recursive: true });
+  writeFileSync(file, `${JSON.stringify({ ...flags, mutants: all, results }, null, 2)}\n`);
+  console.log(reportOf(results));
+  console.log(`\n${mutants.length} of ${all} mutants, seed ${flags.seed}`);
+}
+
+if (process.argv[2] === '--worker') process.once('message', ({ root, mutants }: Task) => work(root, mutants));
+else {
+  try {
+    const flags = flagsOf(process.argv.slice(2));
+    if (flags.help) console.log(HELP);
+    else await run(flags);
+  } catch (error) {
+    if (!(error instanceof TypeError)) throw error;
+    console.error(`${error.message}\n\n${HELP}`);
+    process.exitCode = 2;
+  }
+}
