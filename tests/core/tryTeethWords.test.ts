@@ -65,7 +65,8 @@ describe('what is refused, and with which words', () => {
 });
 
 describe('a stage by its pump', () => {
-  const turning = (...turns: readonly Stage['turns'][]) => stages.map((stage, index) => ({ ...stage, turns: turns[index] ?? 'none' }));
+  const turning = (...turns: readonly Stage['turns'][]): readonly Stage[] =>
+    stages.map((stage, index) => ({ ...stage, turns: turns[index] ?? 'neither' }));
   test('A or B means the one stage that alone turns that pump', () => {
     expect(readTeeth('A 31 32', turning('both', 'A', 'B'))).toEqual({ ok: true, teeth: changed(1, 31, 32) });
     expect(readTeeth('b 31 32', turning('both', 'A', 'B'))).toEqual({ ok: true, teeth: changed(2, 31, 32) });
