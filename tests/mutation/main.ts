@@ -12,8 +12,9 @@ import { type Fate, type Result, reportOf } from './score.ts';
 import { NO_MUTANT, type PlacedMutant, work } from './worker.ts';
 
 const SCRIPT = process.argv[1] ?? '';
-/** How much sooner a test file is asked for each mutant of the same source file that it killed. */
+/** How much sooner a test file is asked for each mutant of the same source file that it killed, and for having its name. */
 const KILLS_WEIGH = 4;
+const NAME_WEIGHS = 20;
 
 const tell = (line: string) => process.stderr.write(`${line}\n`);
 
@@ -45,7 +46,8 @@ async function tryAll(mutants: readonly PlacedMutant[], reach: Reach, flags: Fla
     const { place, start, end, operator, after, id } = mutant;
     const text = textOf(place);
     const calls = callsFor(reach, place, regionAt(regionsOf(text), mutant));
-    const weightOf = (file: string) => 1 + KILLS_WEIGH * (kills.get(`${place} ${file}`) ?? 0);
+    const named = `/${path.basename(place, '.ts')}.test.ts`;
+    const weightOf = (file: string) => 1 + KILLS_WEIGH * (kills.get(`${place} ${file}`) ?? 0) + (file.endsWith(named) ? NAME_WEIGHS : 0);
     const { taken, left } = withinBudget(calls, 1000 * flags.budget_s, weightOf);
     const active = flags.idle ? NO_MUTANT : id;
     const report = calls.length === 0 ? undefined : await member.ask({ kind: 'try', active, calls: taken });
@@ -56,8 +58,10 @@ async function tryAll(mutants: readonly PlacedMutant[], reach: Reach, flags: Fla
       kills.set(key, (kills.get(key) ?? 0) + 1);
     }
     const line = text.slice(0, start).split('\n').length;
-    results.push({ operator, place, line, before: text.slice(start, end), after, fate, killedBy, testsLeft: killedBy === null ? left : 0 });
-    tell(`${results.length}/${mutants.length} ${place}:${line} ${operator}: ${fate}`);
+    const before = text.slice(start, end);
+    results.push({ operator, place, line, before, after, fate, killedBy, testsLeft: killedBy === null ? left : 0 });
+    const got = killedBy === null ? ` ${before} => ${after}` : '';
+    tell(`${results.length}/${mutants.length} ${place}:${line} ${operator}: ${fate}${got.replace(/\s+/g, ' ')}`);
   });
   crew.dismiss();
   return results;

@@ -98,9 +98,10 @@ export function withinBudget(calls: readonly Timed[], budget_ms: number, weightO
   let left = 0;
   let sum = 0;
   for (const { call, cpu_ms } of ordered) {
-    sum += cpu_ms;
-    if (sum <= budget_ms || taken.length === 0) taken.push(call);
-    else left += call.tests.length;
+    if (sum + cpu_ms <= budget_ms || taken.length === 0) {
+      taken.push(call);
+      sum += cpu_ms;
+    } else left += call.tests.length;
   }
   return { taken, left };
 }

@@ -36,6 +36,8 @@ export async function openWorkshop(root: string, change: (place: string, text: s
     logLevel: 'error',
     server: { middlewareMode: true, hmr: false, ws: false, watch: null },
     optimizeDeps: { noDiscovery: true },
+    // Another library of the tests writes on its prototype, which would last beyond the file that loads it.
+    ssr: { noExternal: ['fraction.js'] },
     plugins: [plugin],
   });
   const runner = createServerModuleRunner(server.environments.ssr, { hmr: false, sourcemapInterceptor: false });
