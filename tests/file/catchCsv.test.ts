@@ -69,6 +69,14 @@ describe('catches from a table', () => {
     expect(faultsOf(`A net g,B net g\n${'1,2\n'.repeat(51)}`)).toEqual(['52 -: There are 51 catches; a ratio check has at most 50.']);
   });
 
+  test('a head without a side lists every column that there is', () => {
+    expect(faultsOf('A net g\n1')).toEqual([
+      '1 -: The head has no amount of B. The columns are: A gross, A tare, A net, A volume, B gross, B tare, B net, B volume, left out; with the unit, as "A net g".',
+    ]);
+    // a tare alone is no amount
+    expect(faultsOf('A net g,B tare g\n1,2')[0]).toMatch(/^1 -: The head has no amount of B\./);
+  });
+
   test('what is no table at all says where', () => {
     expect(faultsOf('A net g,B net g\n"1,2\n')[0]).toMatch(/^2 -: Quoted field unterminated/);
     expect(faultsOf('A net g\uFFFD,B net g')[0]).toMatch(/UTF-8/);

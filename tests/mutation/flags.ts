@@ -6,8 +6,10 @@ export const HELP = `npm run mutate -- [flags]
   --seed N       another draw (1)
   --only PATH    only of this file or folder, as core/src/range.ts
   --budget N     seconds of processor time for the tests of one mutant, the quickest first (20)
+  --minutes N    begins no further mutant after that: those tried so far are a smaller sample (as long as it takes)
   --processes N  (one for each core)
   --json FILE    where every mutant with its fate goes (dist/mutation/mutants.json)
+  --again FILE   instead of a draw those that got through in such a FILE: a look at what was mended, no score
   --idle         runs the same tests with every mutant off: all must survive`;
 
 export interface Flags {
@@ -16,8 +18,10 @@ export interface Flags {
   readonly seed: number;
   readonly only: string;
   readonly budget_s: number;
+  readonly minutes: number;
   readonly processes: number;
   readonly json: string;
+  readonly again: string | null;
   readonly idle: boolean;
 }
 
@@ -31,12 +35,14 @@ export function flagsOf(args: readonly string[]): Flags {
       seed: { type: 'string', default: '1' },
       only: { type: 'string', default: 'core/src' },
       budget: { type: 'string', default: '20' },
+      minutes: { type: 'string', default: '100000' },
       processes: { type: 'string', default: String(availableParallelism()) },
       json: { type: 'string', default: 'dist/mutation/mutants.json' },
+      again: { type: 'string' },
       idle: { type: 'boolean', default: false },
     },
   });
-  const number = (name: 'count' | 'seed' | 'budget' | 'processes'): number => {
+  const number = (name: 'count' | 'seed' | 'budget' | 'minutes' | 'processes'): number => {
     const value = Number(values[name]);
     if (!(Number.isSafeInteger(value) && value > 0)) throw new TypeError(`--${name} ${values[name]}: a whole number, 1 or more`);
     return value;
@@ -47,8 +53,10 @@ export function flagsOf(args: readonly string[]): Flags {
     seed: number('seed'),
     only: values.only.replace(/\/$/, ''),
     budget_s: number('budget'),
+    minutes: number('minutes'),
     processes: number('processes'),
     json: values.json,
+    again: values.again ?? null,
     idle: values.idle,
   };
 }

@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseSync } from 'vite';
 import { filesUnder, ROOT, textOf } from '../walls/sources.ts';
@@ -19,13 +19,23 @@ const NAME_WEIGHS = 20;
 const tell = (line: string) => process.stderr.write(`${line}\n`);
 
 /** The mutants that are tried, and how many there are. */
-function drawn({ only, count, seed }: Flags): { readonly mutants: readonly PlacedMutant[]; readonly all: number } {
+function drawn({ only, count, seed, again }: Flags): { readonly mutants: readonly PlacedMutant[]; readonly all: number } {
   const places = filesUnder('core/src').filter((place) => isMutated(place) && (place === only || place.startsWith(`${only}/`)));
   const all = places.flatMap((place) => mutantsOf(textOf(place)).map((mutant) => ({ ...mutant, place })));
   if (all.length === 0) throw new TypeError(`--only ${only}: no file of core outside its search has this path`);
-  const mutants = sampled(all, count, seed).map((mutant, id) => ({ ...mutant, id }));
+  const chosen = again === null ? sampled(all, count, seed) : all.filter(gotThroughIn(again));
+  const mutants = chosen.map((mutant, id) => ({ ...mutant, id }));
   for (const place of new Set(mutants.map((one) => one.place))) expectReadable(place, mutants);
   return { mutants, all: all.length };
+}
+
+/** Whether a mutant got through when a file of results was written; one whose piece reads otherwise since is another. */
+function gotThroughIn(file: string): (mutant: Omit<PlacedMutant, 'id'>) => boolean {
+  const { results }: { readonly results: readonly Result[] } = JSON.parse(readFileSync(path.resolve(ROOT, file), 'utf8'));
+  const keyOf = (...parts: readonly string[]) => parts.join('\n');
+  const through = results.filter(({ fate }) => fate === 'survived' || fate === 'not covered');
+  const keys = new Set(through.map(({ place, operator, before, after }) => keyOf(place, operator, before, after)));
+  return ({ place, operator, start, end, after }) => keys.has(keyOf(place, operator, textOf(place).slice(start, end), after));
 }
 
 /** A text that cannot be read would fail every test, and all its mutants would seem to be killed. */
@@ -42,7 +52,9 @@ async function tryAll(mutants: readonly PlacedMutant[], reach: Reach, flags: Fla
   const crew = callCrew(SCRIPT, { root: ROOT, mutants }, flags.processes);
   const results: Result[] = [];
   const kills = new Map<string, number>();
+  const until_ms = performance.now() + 60_000 * flags.minutes;
   await crew.each(mutants, async (member, mutant) => {
+    if (performance.now() > until_ms) return;
     const { place, start, end, operator, after, id } = mutant;
     const text = textOf(place);
     const calls = callsFor(reach, place, regionAt(regionsOf(text), mutant));
@@ -81,7 +93,7 @@ async function run(flags: Flags): Promise<void> {
   mkdirSync(path.dirname(file), { recursive: true });
   writeFileSync(file, `${JSON.stringify({ ...flags, mutants: all, results }, null, 2)}\n`);
   console.log(reportOf(results));
-  console.log(`\n${mutants.length} of ${all} mutants, seed ${flags.seed}`);
+  console.log(`\n${results.length} of ${all} mutants, seed ${flags.seed}`);
 }
 
 if (process.argv[2] === '--worker') process.once('message', ({ root, mutants }: Task) => work(root, mutants));
