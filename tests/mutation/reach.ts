@@ -7,8 +7,8 @@ import type { Call, Report, Seen } from './worker.ts';
 
 /** Folders whose tests count; those of the built app are no quick answer to a mutant. */
 const FOLDERS = ['tests/core', 'tests/file', 'tests/hostile', 'tests/renderer'];
-/** What tests read beside the modules they load. */
-const READ = ['tests/examples', 'tests/golden', 'tests/sources', 'tests/file/files'];
+/** What tests read beside the modules they load and the texts they keep. */
+const READ = ['tests/examples', 'tests/sources', 'tests/file/files'];
 
 type Learnt = Report & { readonly kind: 'learnt' };
 /** What a test file reaches, as long as every file it loads reads the same. */

@@ -86,8 +86,20 @@ export const beforeAll = (step: Step): number => block.before.all.push(step);
 export const beforeEach = (step: Step): number => block.before.each.push(step);
 export const afterEach = (step: Step): number => block.afterEach.push(step);
 
+let kept = new Set<string>();
+/** The kept texts that were read since it was asked last. */
+export function takeKept(): readonly string[] {
+  const taken = [...kept];
+  kept = new Set();
+  return taken;
+}
+
 /** Kept texts lie beside the tests and are only read. */
-const keptText = (place: string): string => readFileSync(path.resolve(path.dirname(file), place), 'utf8');
+function keptText(place: string): string {
+  const from = path.resolve(path.dirname(file), place);
+  kept.add(from);
+  return readFileSync(from, 'utf8');
+}
 
 export const expect = Object.assign(
   (received: unknown, ...words: string[]) =>

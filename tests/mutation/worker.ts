@@ -130,9 +130,9 @@ export function work(root: string, mutants: readonly PlacedMutant[] | null): voi
     takeSeen();
     const load_ms = await load();
     const atLoad = takeSeen();
-    const modules = workshop.loaded();
     const tests = [];
     for (const { title, run } of current) tests.push({ title, cpu_ms: await attempt(title, run), seen: takeSeen() });
+    const modules = await workshop.loaded();
     return { kind: 'learnt', load_ms, atLoad, modules, tests, failed };
   }
 

@@ -8,12 +8,13 @@ export interface Workshop {
   forget(): void;
   /** The tests of a file, which are run with `run`. */
   load(file: string): Promise<readonly Gathered[]>;
-  /** The files of the project that are loaded now. */
-  loaded(): readonly string[];
+  /** The files of the project that are loaded now, and the kept texts that were read since it was asked last. */
+  loaded(): Promise<readonly string[]>;
   close(): Promise<void>;
 }
 
 interface Stand {
+  takeKept(): readonly string[];
   gather(place: string, load: () => Promise<unknown>): Promise<readonly Gathered[]>;
 }
 
@@ -48,8 +49,11 @@ export async function openWorkshop(root: string, change: (place: string, text: s
       const { gather } = await runner.import<Stand>(stand);
       return gather(path.join(root, file), () => runner.import(path.join(root, file)));
     },
-    loaded: () =>
-      [...runner.evaluatedModules.idToModuleMap.keys()].filter((id) => id.startsWith(root) && !id.includes('node_modules')).map(place),
+    async loaded() {
+      const modules = [...runner.evaluatedModules.idToModuleMap.keys()];
+      const { takeKept } = await runner.import<Stand>(stand);
+      return [...modules.filter((id) => id.startsWith(root) && !id.includes('node_modules')), ...takeKept()].map(place);
+    },
     close: () => server.close(),
   };
 }
