@@ -5,6 +5,8 @@ import type { Order, PlacedMutant, Report } from './worker.ts';
 export interface Task {
   readonly root: string;
   readonly mutants: readonly PlacedMutant[] | null;
+  /** What their files read when they were drawn: one that is written meanwhile would no longer hold their places. */
+  readonly texts: Readonly<Record<string, string>>;
 }
 
 export interface Member {

@@ -49,14 +49,15 @@ function expectReadable(place: string, mutants: readonly PlacedMutant[]): void {
 }
 
 async function tryAll(mutants: readonly PlacedMutant[], reach: Reach, flags: Flags): Promise<readonly Result[]> {
-  const crew = callCrew(SCRIPT, { root: ROOT, mutants }, flags.processes);
+  const texts = Object.fromEntries(mutants.map(({ place }) => [place, textOf(place)]));
+  const crew = callCrew(SCRIPT, { root: ROOT, mutants, texts }, flags.processes);
   const results: Result[] = [];
   const kills = new Map<string, number>();
   const until_ms = performance.now() + 60_000 * flags.minutes;
   await crew.each(mutants, async (member, mutant) => {
     if (performance.now() > until_ms) return;
     const { place, start, end, operator, after, id } = mutant;
-    const text = textOf(place);
+    const text = texts[place] ?? '';
     const calls = callsFor(reach, place, regionAt(regionsOf(text), mutant));
     const named = `/${path.basename(place, '.ts')}.test.ts`;
     const weightOf = (file: string) => 1 + KILLS_WEIGH * (kills.get(`${place} ${file}`) ?? 0) + (file.endsWith(named) ? NAME_WEIGHS : 0);
@@ -81,7 +82,7 @@ async function tryAll(mutants: readonly PlacedMutant[], reach: Reach, flags: Fla
 
 async function run(flags: Flags): Promise<void> {
   const { mutants, all } = drawn(flags);
-  const learners = callCrew(SCRIPT, { root: ROOT, mutants: null }, flags.processes);
+  const learners = callCrew(SCRIPT, { root: ROOT, mutants: null, texts: {} }, flags.processes);
   let reach: Reach;
   try {
     reach = await learnReach(learners, path.join(ROOT, 'dist/mutation/reach.json'), tell);
@@ -96,7 +97,7 @@ async function run(flags: Flags): Promise<void> {
   console.log(`\n${results.length} of ${all} mutants, seed ${flags.seed}`);
 }
 
-if (process.argv[2] === '--worker') process.once('message', ({ root, mutants }: Task) => work(root, mutants));
+if (process.argv[2] === '--worker') process.once('message', (task: Task) => work(task));
 else {
   try {
     const flags = flagsOf(process.argv.slice(2));

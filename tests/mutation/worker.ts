@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import fc from 'fast-check';
+import type { Task } from './crew.ts';
 import { regionsOf, withMutants, withRegions } from './instrument.ts';
 import type { Mutant } from './mutants.ts';
 import { isMutated } from './sample.ts';
@@ -81,17 +82,16 @@ async function timed(work: () => Promise<unknown>, usual_ms: number): Promise<nu
   return cpu_ms() - from;
 }
 
-export function work(root: string, mutants: readonly PlacedMutant[] | null): void {
+export function work({ root, mutants, texts }: Task): void {
   new Worker(GUARD, { eval: true, workerData: until }).unref();
   /** Where the regions of a file are numbered from. */
   const firsts: { readonly place: string; readonly first: number; readonly next: number }[] = [];
   const change = (place: string, text: string): string => {
     if (!isMutated(place)) return text;
-    if (mutants !== null)
-      return withMutants(
-        text,
-        mutants.filter((one) => one.place === place),
-      );
+    if (mutants !== null) {
+      const own = mutants.filter((one) => one.place === place);
+      return withMutants(texts[place] ?? text, own);
+    }
     const regions = regionsOf(text);
     const first = (firsts.at(-1)?.next ?? 0) + 1;
     firsts.push({ place, first, next: first + regions.length });

@@ -16,7 +16,6 @@ const MORE_WORDS: Readonly<Record<string, string>> = {
   temperatureUncertainty: 'temperature uncertainty',
   chainLength: 'chain length',
   changeSheet: 'change sheet',
-  leftOut: 'left out',
   invented: 'invented example',
   anyPump: 'any pump',
   openShared: 'shared stages open',
