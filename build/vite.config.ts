@@ -3,6 +3,7 @@ import path from 'node:path';
 import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { licences } from './licences.ts';
+import { preloadStart } from './preloadStart.ts';
 
 const at = (place: string) => path.resolve(import.meta.dirname, '..', place);
 
@@ -60,6 +61,7 @@ export default defineConfig({
     solid(),
     sharedWorkers,
     licences,
+    preloadStart,
     {
       // The development server puts styles inline; the built page does not, and keeps the strict policy.
       name: 'dev-csp',

@@ -1,5 +1,6 @@
 import { type BuyingTarget, type BuyingWish, layBuying, planBuying, pricesOf, targetOf } from '../src/buying/index.ts';
 import { buyingJson } from '../src/buyingJson.ts';
+import { en } from '../src/en.ts';
 import { type Finding, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { type Plan, SIDES } from '../src/plan.ts';
 import { quoted } from '../src/visible.ts';
@@ -56,7 +57,7 @@ function buyForMaterials(file: ShopFile, call: Call): ReturnType<typeof buy> {
     ...(pumpPrices !== null && { pumpPriceOf: ({ pump }) => pumpPrices.get(pump.id) ?? null }),
   };
   const found = withProgress(process.stderr, 'planning', (hooks) => planBuying(targets, asked, hooks));
-  const laid = withProgress(process.stderr, 'laying out', (hooks) => layBuying(targets, found, call.rows ?? SHOWN_PLANS, hooks));
+  const laid = withProgress(process.stderr, en`laying out`, (hooks) => layBuying(targets, found, call.rows ?? SHOWN_PLANS, hooks));
   const text = call.json
     ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`
     : buyText(targets, found, laid, {
@@ -85,13 +86,13 @@ function targetsFor(file: ShopFile, call: Call): Outcome<Wanted> {
     if (!resolved.ok) problems.push(...resolved.findings);
     else if (target !== null) targets.push(target);
     else if (call.materials === null) passedOver.push(resolved.value.material.name);
-    else problems.push(problem(`--materials: ${material} has no limits, so nothing could be called within reach.`));
+    else problems.push(problem(en`--materials: ${material} has no limits, so nothing could be called within reach.`));
   }
   const [fault, ...faults] = problems.filter((one, index) => problems.findIndex(({ what }) => what === one.what) === index);
   if (fault !== undefined) return { ok: false, findings: [fault, ...faults] };
   const [first, ...others] = targets;
   if (first === undefined)
-    return { ok: false, findings: [problem('No material of the file has limits, so nothing could be called within reach.')] };
+    return { ok: false, findings: [problem(en`No material of the file has limits, so nothing could be called within reach.`)] };
   return { ok: true, value: { targets: [first, ...others], passedOver }, findings: [] };
 }
 
@@ -100,7 +101,7 @@ function strangePump({ machine, sides }: Plan, { pumpPrices }: Call) {
   const isKnown = (id: string) => SIDES.some((side) => sides[side].pumps.some((pump) => pump.id === id));
   const unknown = [...(pumpPrices?.keys() ?? [])].find((id) => !isKnown(id));
   if (unknown === undefined) return null;
-  return { ok: false, findings: [problem(`--pump-prices: ${machine.name} has no pump with the id ${quoted(unknown)}.`)] } as const;
+  return { ok: false, findings: [problem(en`--pump-prices: ${machine.name} has no pump with the id ${quoted(unknown)}.`)] } as const;
 }
 
 const problem = (what: string): Finding => ({
@@ -110,6 +111,6 @@ const problem = (what: string): Finding => ({
   what,
   figure: null,
   limit: null,
-  source: 'the command line',
+  source: en`the command line`,
   missing: false,
 });

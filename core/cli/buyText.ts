@@ -1,5 +1,6 @@
 import { type Buying, type BuyingTarget, bestLevel, type LaidBuying, type LaidPlan } from '../src/buying/index.ts';
 import { boreText, gainText, priceText, pumpText, shortText, wheelsOf, wheelsText } from '../src/buyWords.ts';
+import { en } from '../src/en.ts';
 import { exactRatioText, offRatioText, ratioText, type Say } from '../src/index.ts';
 import { mountedText } from '../src/mountedWords.ts';
 import { ONE } from '../src/ratio.ts';
@@ -27,13 +28,13 @@ export function buyText(
   const best = bestLevel(found);
   const short = found.fewestPurchases === null ? shortText(found.mostPurchases, most, pumps) : null;
   const lines = [
-    `${plan?.machine.name}, ${plan?.rack?.name ?? 'no rack'}${plan?.invented ? ' (invented example)' : ''}`,
-    `Up to ${found.mostPurchases} ${partsWord(pumps)} to buy${teethText(plan?.choice.teeth ?? null, pumps)}; a material is served where an option inside its limits can be built`,
-    ...(pumps ? ['Each pump that a side may carry and that is not fitted is one part to buy.'] : []),
-    ...passedOver.map((name) => `${name} has no limits and is passed over.`),
+    `${plan?.machine.name}, ${plan?.rack?.name ?? en`no rack`}${plan?.invented ? en` (invented example)` : ''}`,
+    en`Up to ${found.mostPurchases} ${partsWord(pumps)} to buy${teethText(plan?.choice.teeth ?? null, pumps)}; a material is served where an option inside its limits can be built`,
+    ...(pumps ? [en`Each pump that a side may carry and that is not fitted is one part to buy.`] : []),
+    ...passedOver.map((name) => en`${name} has no limits and is passed over.`),
     '',
     ...table([
-      ['material', 'A : B by volume', 'limits'],
+      ['material', en`A : B by volume`, 'limits'],
       ...targets.map(({ plan: { material, mix }, wantedBPerA }) => [
         material.name,
         ratioText(ONE.div(wantedBPerA), say),
@@ -42,21 +43,21 @@ export function buyText(
     ]),
     '',
     ...table([
-      ['to buy', 'served', 'plans'],
+      [en`to buy`, 'served', 'plans'],
       ...found.levels.map(({ purchases, servedCount, noGain, planCount }) => [
         String(purchases),
-        `${servedCount} of ${targets.length}`,
-        noGain ? 'no gain' : String(planCount),
+        en`${servedCount} of ${targets.length}`,
+        noGain ? en`no gain` : String(planCount),
       ]),
     ]),
     ...(short === null ? [] : ['', short]),
-    ...(found.unserved.length === 0 ? [] : ['', `Served by no such plan: ${names(targets, found.unserved)}.`]),
+    ...(found.unserved.length === 0 ? [] : ['', en`Served by no such plan: ${names(targets, found.unserved)}.`]),
     '',
     best.servedCount === 0
-      ? 'Nothing is served; with what is at hand:'
+      ? en`Nothing is served; with what is at hand:`
       : best.purchases === 0
-        ? 'Nothing need be bought for what can be served.'
-        : `Fewest ${partsWord(pumps)}, whatever they cost: ${best.purchases}${found.fewestPurchases === null ? ', for as many materials as can be served' : ''}`,
+        ? en`Nothing need be bought for what can be served.`
+        : en`Fewest ${partsWord(pumps)}, whatever they cost: ${best.purchases}${found.fewestPurchases === null ? en`, for as many materials as can be served` : ''}`,
     ...planLines(targets, laid.fewest, best.planCount, say),
     ...(priced ? cheapestLines(targets, found, laid.cheapest, say) : []),
   ];
@@ -72,18 +73,18 @@ function cheapestLines(
   if (cheapest === null) {
     const why =
       fewestPurchases === null
-        ? 'no plan was found that serves all materials'
-        : 'every plan that serves all materials needs a wheel that has no price';
-    return ['', `Lowest price: ${why}.`];
+        ? en`no plan was found that serves all materials`
+        : en`every plan that serves all materials needs a wheel that has no price`;
+    return ['', en`Lowest price: ${why}.`];
   }
   const price = priceText(cheapest.price, targets[0]?.plan.currency ?? null, say);
   const among =
-    cheapest.provenUpTo === null ? ', however many parts it takes' : `, and no plan of up to ${cheapest.provenUpTo} parts is cheaper`;
+    cheapest.provenUpTo === null ? en`, however many parts it takes` : en`, and no plan of up to ${cheapest.provenUpTo} parts is cheaper`;
   return [
     '',
-    `Lowest price${cheapest.provenUpTo === null ? '' : ' found'}: ${price}${among}`,
+    en`Lowest price${cheapest.provenUpTo === null ? '' : en` found`}: ${price}${among}`,
     ...planLines(targets, laid, cheapest.planCount, say),
-    ...(cheapest.more ? ['There may be further equal plans.'] : []),
+    ...(cheapest.more ? [en`There may be further equal plans.`] : []),
   ];
 }
 
@@ -92,25 +93,25 @@ function planLines(targets: readonly BuyingTarget[], plans: readonly LaidPlan[],
   const all = targets.map(({ plan }) => plan.material.name);
   return [
     ...plans.flatMap((plan, index) => [
-      `Plan ${index + 1}`,
-      ...plan.purchases.map((one) => `  buy ${wheelsText(wheelsOf([one]))}, ${boreText(one.wheel, say)}: ${gainText(one, all)}`),
-      ...(plan.pumps ?? []).map((pump) => `  buy ${pumpText(pump, say)}: ${gainText({ ...pump, quantity: 1 }, all)}`),
+      en`Plan ${index + 1}`,
+      ...plan.purchases.map((one) => en`  buy ${wheelsText(wheelsOf([one]))}, ${boreText(one.wheel, say)}: ${gainText(one, all)}`),
+      ...(plan.pumps ?? []).map((pump) => en`  buy ${pumpText(pump, say)}: ${gainText({ ...pump, quantity: 1 }, all)}`),
       ...table(targets.map((target, place) => optionRow(target, plan.options[place] ?? null, say))),
     ]),
-    ...(left > 0 ? [`${left} more equal plans are left out here.`] : []),
+    ...(left > 0 ? [en`${left} more equal plans are left out here.`] : []),
   ];
 }
 
 function optionRow({ plan }: BuyingTarget, option: LaidPlan['options'][number], say: Say): readonly string[] {
   const name = `  ${plan.material.name}`;
-  if (option === null) return [name, 'nothing can be built'];
+  if (option === null) return [name, en`nothing can be built`];
   return [
     name,
     mountedText(plan, option.mounted),
     exactRatioText(ONE.div(option.bPerA)),
     offRatioText(option.offRatio, say, 3),
     option.inside ? 'inside' : 'outside',
-    `${option.partsChanged} ${option.partsChanged === 1 ? 'part' : 'parts'} to change`,
+    en`${option.partsChanged} ${option.partsChanged === 1 ? 'part' : 'parts'} to change`,
   ];
 }
 
@@ -120,6 +121,6 @@ const names = (targets: readonly BuyingTarget[], indexes: readonly number[]): st
 const partsWord = (pumps: boolean): string => (pumps ? 'parts' : 'wheels');
 
 function teethText(teeth: { readonly from: number; readonly to: number } | null, pumps: boolean): string {
-  const of = pumps ? ', wheels ' : teeth === null ? ', ' : ' ';
-  return teeth === null ? `${of}of the teeth that each slot takes` : `${of}of ${teeth.from} to ${teeth.to} teeth`;
+  const of = pumps ? en`, wheels ` : teeth === null ? ', ' : ' ';
+  return teeth === null ? en`${of}of the teeth that each slot takes` : en`${of}of ${teeth.from} to ${teeth.to} teeth`;
 }

@@ -1,5 +1,6 @@
 import { planWindowLevels, type RatioWindow, type WindowBuying, type WindowLevels } from '../src/buying/index.ts';
 import { boreText, pumpText, shortText, wheelText } from '../src/buyWords.ts';
+import { en } from '../src/en.ts';
 import { percentText } from '../src/format.ts';
 import { type Plan, ratioText, type Say } from '../src/index.ts';
 import { ONE } from '../src/ratio.ts';
@@ -40,17 +41,17 @@ function windowText(
   const word = pumps ? 'parts' : 'wheels';
   const short = shortText(within.mostPurchases, mostPurchases, pumps);
   const lines = [
-    `${plan.machine.name}, ${plan.rack?.name ?? 'no rack'}${plan.invented ? ' (invented example)' : ''}`,
-    `Every ratio A to B by volume from ${ratio(window.high)} to ${ratio(window.low)} within ${percentText(window.tolerance, say)} of B per A`,
-    ...(pumps ? ['Each pump that a side may carry and that is not fitted is one part to buy.'] : []),
+    `${plan.machine.name}, ${plan.rack?.name ?? en`no rack`}${plan.invented ? en` (invented example)` : ''}`,
+    en`Every ratio A to B by volume from ${ratio(window.high)} to ${ratio(window.low)} within ${percentText(window.tolerance, say)} of B per A`,
+    ...(pumps ? [en`Each pump that a side may carry and that is not fitted is one part to buy.`] : []),
     '',
     ...table([
-      ['to buy', 'least worst off-ratio', 'left at', 'plans', 'the first'],
+      [en`to buy`, en`least worst off-ratio`, en`left at`, 'plans', en`the first`],
       ...levels.map((level) => [
         String(level.purchases),
-        level.offRatio === null ? 'nothing can be built' : percentText(level.offRatio, say, 3),
+        level.offRatio === null ? en`nothing can be built` : percentText(level.offRatio, say, 3),
         level.offRatio === null ? '' : ratio(level.worstTarget),
-        level.noGain ? 'no gain' : `${level.more ? 'at least ' : ''}${level.planCount}`,
+        level.noGain ? en`no gain` : `${level.more ? en`at least ` : ''}${level.planCount}`,
         planTexts(level, say)[0] ?? '',
       ]),
     ]),
@@ -63,18 +64,18 @@ function windowText(
 
 function fewestLines(within: WindowBuying, word: string, ratio: (bPerA: RatioWindow['low']) => string, say: Say): readonly string[] {
   const { fewestPurchases, more, mostPurchases, proofRatios } = within;
-  if (fewestPurchases === 0) return ['Nothing need be bought.'];
+  if (fewestPurchases === 0) return [en`Nothing need be bought.`];
   const proof =
     proofRatios.length <= SPELLED
       ? proofRatios.map(ratio).join(', ')
-      : `${proofRatios.slice(0, SPELLED).map(ratio).join(', ')} and ${proofRatios.length - SPELLED} more, which --json tells`;
-  const fewer = fewestPurchases === null ? 'They' : 'Fewer';
+      : en`${proofRatios.slice(0, SPELLED).map(ratio).join(', ')} and ${proofRatios.length - SPELLED} more, which --json tells`;
+  const fewer = fewestPurchases === null ? en`They` : en`Fewer`;
   return [
     ...(fewestPurchases === null
-      ? [`No plan of up to ${mostPurchases} ${word} does.`]
-      : [`Fewest ${word}: ${fewestPurchases}`, ...planTexts(within, say).map((plan) => `  ${plan}`)]),
-    ...(more ? ['There may be further equal plans.'] : []),
-    `${fewer} cannot serve all of these: ${proof}.`,
+      ? [en`No plan of up to ${mostPurchases} ${word} does.`]
+      : [en`Fewest ${word}: ${fewestPurchases}`, ...planTexts(within, say).map((plan) => `  ${plan}`)]),
+    ...(more ? [en`There may be further equal plans.`] : []),
+    en`${fewer} cannot serve all of these: ${proof}.`,
   ];
 }
 

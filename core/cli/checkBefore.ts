@@ -1,3 +1,4 @@
+import { en } from '../src/en.ts';
 import type { CatchAmount } from '../src/expectedCatch.ts';
 import { fixed, type Outcome, quantity, type Say, type ShopFile } from '../src/index.ts';
 import { exact } from '../src/json.ts';
@@ -48,26 +49,26 @@ function beforeLines({ plan, sheet }: CheckSubject, found: BeforeCheck, notes: r
   const { limitsOnB } = found.expected;
   const { smallest, leastTurns, repeatability, catchesWorthMaking: worth } = found;
   return [
-    `${plan.machine.name}, ${plan.material.name}${sheet === null ? ', as fitted' : `, change sheet ${sheet.number}`}${plan.invented ? ' (invented example)' : ''}`,
-    `Both sides unmixed, ${turnsText(found.motorTurns, say)} turns of the motor a catch: pump A ${turnsText(A.pumpTurns, say)}, pump B ${turnsText(B.pumpTurns, say)} turns`,
-    `Expected: A ${amountText(A, say)}, B ${amountText(B, say)}`,
+    `${plan.machine.name}, ${plan.material.name}${sheet === null ? en`, as fitted` : en`, change sheet ${sheet.number}`}${plan.invented ? en` (invented example)` : ''}`,
+    en`Both sides unmixed, ${turnsText(found.motorTurns, say)} turns of the motor a catch: pump A ${turnsText(A.pumpTurns, say)}, pump B ${turnsText(B.pumpTurns, say)} turns`,
+    en`Expected: A ${amountText(A, say)}, B ${amountText(B, say)}`,
     limitsOnB === null
-      ? 'The limits of the material are not given: nothing says what passes.'
-      : `With that A the limits on B are ${amountText(limitsOnB.low, say)} to ${amountText(limitsOnB.high, say)}`,
+      ? en`The limits of the material are not given: nothing says what passes.`
+      : en`With that A the limits on B are ${amountText(limitsOnB.low, say)} to ${amountText(limitsOnB.high, say)}`,
     ...(smallest === null || leastTurns === null
-      ? ['The smallest catch is not worked out: densities or limits are not given, or the target lies on its limit.']
+      ? [en`The smallest catch is not worked out: densities or limits are not given, or the target lies on its limit.`]
       : [
-          `Smallest catch worth making on this scale: A ${quantity(smallest.A.value, 'mass', 'g', 1, say)}, B ${quantity(smallest.B.value, 'mass', 'g', 1, say)}, from ${leastTurns} turns on`,
+          en`Smallest catch worth making on this scale: A ${quantity(smallest.A.value, 'mass', 'g', 1, say)}, B ${quantity(smallest.B.value, 'mass', 'g', 1, say)}, from ${leastTurns} turns on`,
         ]),
     repeatability === null
-      ? 'No earlier check tells how catches repeat here.'
-      : `Off-ratios of earlier catches that agree spread by ${shareText(repeatability, say, 3)} (standard deviation, pooled)`,
+      ? en`No earlier check tells how catches repeat here.`
+      : en`Off-ratios of earlier catches that agree spread by ${shareText(repeatability, say, 3)} (standard deviation, pooled)`,
     ...(smallest === null
       ? []
       : [
           worth === null
-            ? 'Not even ten such catches would do: catch more at a time, or find out why they differ.'
-            : `Make ${worth} catches.`,
+            ? en`Not even ten such catches would do: catch more at a time, or find out why they differ.`
+            : en`Make ${worth} catches.`,
         ]),
     ...notes,
   ];

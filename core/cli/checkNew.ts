@@ -1,4 +1,5 @@
 import { dayCount } from '../src/days.ts';
+import { en } from '../src/en.ts';
 import { readCatchCsv } from '../src/file/catchCsv.ts';
 import { LARGEST_CSV_BYTES } from '../src/file/csv.ts';
 import type { RatioCheckRow } from '../src/file/ratioCheckRow.ts';
@@ -17,7 +18,7 @@ const finding = (severity: Finding['severity'], what: string): Finding => ({
   what,
   figure: null,
   limit: null,
-  source: 'the table of catches',
+  source: en`the table of catches`,
   missing: false,
 });
 
@@ -34,11 +35,11 @@ export function scaleFor(file: ShopFile, { plan }: CheckSubject, { step, tared, 
   if (last === undefined)
     return {
       ok: false,
-      findings: [finding('blocks', '--step is needed: the file keeps no ratio check of this machine to take the scale from.')],
+      findings: [finding('blocks', en`--step is needed: the file keeps no ratio check of this machine to take the scale from.`)],
     };
   const { value, unit } = last.scale.step;
-  const how = last.scale.tared ? 'tared' : 'gross and tare';
-  return { ok: true, value: last.scale, findings: [finding('notes', `The scale is that of ${last.id}: ${value}\u00A0${unit}, ${how}.`)] };
+  const how = last.scale.tared ? 'tared' : en`gross and tare`;
+  return { ok: true, value: last.scale, findings: [finding('notes', en`The scale is that of ${last.id}: ${value}\u00A0${unit}, ${how}.`)] };
 }
 
 /** What `readCheck` takes as the length of a catch; nothing where nobody counted. */
@@ -59,7 +60,7 @@ export function newCheck(file: ShopFile, wish: NewWish, call: Call): Outcome<Rat
     ...(scale === null || scale.ok ? [] : scale.findings),
     ...(text.ok ? [] : text.findings),
     ...faults.map(({ line, column, what }) =>
-      finding('blocks', `${wish.catches}, line ${line}${column === null ? '' : `, ${column}`}: ${what}`),
+      finding('blocks', en`${wish.catches}, line ${line}${column === null ? '' : `, ${column}`}: ${what}`),
     ),
   ];
   const [first, ...others] = against;
@@ -75,6 +76,6 @@ export function newCheck(file: ShopFile, wish: NewWish, call: Call): Outcome<Rat
     ...(wish.by !== null && { by: wish.by }),
   });
   if (!row.ok) return row;
-  const ignored = read.ignored.length === 0 ? [] : [finding('notes', `Columns not read: ${read.ignored.join(', ')}.`)];
+  const ignored = read.ignored.length === 0 ? [] : [finding('notes', en`Columns not read: ${read.ignored.join(', ')}.`)];
   return { ...row, findings: [...scale.findings, ...ignored] };
 }

@@ -1,3 +1,4 @@
+import { en } from '../src/en.ts';
 import { offRatioText, ratioText, type ShopFile, signedRangeText } from '../src/index.ts';
 import { ONE } from '../src/ratio.ts';
 import { shareText } from '../src/ratioCheck/causes/words.ts';
@@ -6,7 +7,20 @@ import { type KeptCheck, keptChecks } from '../src/ratioCheck/history.ts';
 import type { Call } from './flags.ts';
 import { table } from './optionTable.ts';
 
-const HEADS = ['date', 'check', 'machine', 'material', 'catches', 'A : B by weight', 'off-ratio', 'interval', 'verdict', 'agree', 'A', 'B'];
+const HEADS = [
+  'date',
+  'check',
+  'machine',
+  'material',
+  'catches',
+  en`A : B by weight`,
+  'off-ratio',
+  'interval',
+  'verdict',
+  'agree',
+  'A',
+  'B',
+];
 const NONE = '-';
 
 /** Every kept check of the file in a table, in the order of their days, by the terms of their day. */
@@ -31,8 +45,8 @@ export function keptChecksText(file: ShopFile, { say }: Call): string {
   const kept = keptChecks(file.ratioChecks);
   const lost = file.ratioChecks.length - kept.length;
   const lines = [
-    ...(kept.length === 0 ? ['The file keeps no ratio check that can be judged.'] : table([HEADS, ...kept.map(row)])),
-    ...(lost > 0 && kept.length > 0 ? [`${lost} more cannot be judged any more; --csv says why.`] : []),
+    ...(kept.length === 0 ? [en`The file keeps no ratio check that can be judged.`] : table([HEADS, ...kept.map(row)])),
+    ...(lost > 0 && kept.length > 0 ? [en`${lost} more cannot be judged any more; --csv says why.`] : []),
   ];
   return `${lines.join('\n').replaceAll('\u00a0', ' ')}\n`;
 }

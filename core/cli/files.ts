@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
+import { en } from '../src/en.ts';
 import { type Finding, LARGEST_FILE_BYTES, type Outcome, placeText, readShopFile, type ShopFile } from '../src/index.ts';
 
 /** npm runs scripts in the project's folder; a file named by the user is meant from where the user stands. */
@@ -10,10 +11,10 @@ export function readText(file: string, mostBytes: number): Outcome<string> {
   try {
     const place = fromHere(file);
     const size = statSync(place).size;
-    if (size > mostBytes) return failure(`${file} has ${size} bytes; more than ${mostBytes} are not read.`);
+    if (size > mostBytes) return failure(en`${file} has ${size} bytes; more than ${mostBytes} are not read.`);
     return { ok: true, value: readFileSync(place, 'utf8'), findings: [] };
   } catch (error) {
-    return failure(`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
+    return failure(en`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
   }
 }
 
@@ -25,7 +26,9 @@ export function openShopFile(file: string): Outcome<ShopFile> {
 function failure(what: string): Outcome<string> & { readonly ok: false } {
   return {
     ok: false,
-    findings: [{ check: 'file.disk', severity: 'blocks', where: [], what, figure: null, limit: null, source: 'the disk', missing: false }],
+    findings: [
+      { check: 'file.disk', severity: 'blocks', where: [], what, figure: null, limit: null, source: en`the disk`, missing: false },
+    ],
   };
 }
 

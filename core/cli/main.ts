@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import { en } from '../src/en.ts';
 import { type Answer, answer, answerJson, type Finding, KEPT_OPTIONS, type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { findingJson } from '../src/json.ts';
 import { buy } from './buy.ts';
@@ -27,7 +28,7 @@ function guarded(args: readonly string[]): 0 | 1 | 2 | 3 {
     return run(args);
   } catch (error) {
     print(
-      `This is a fault of the program, not of the file. What it says of it:\n${error instanceof Error ? error.stack : error}\n`,
+      en`This is a fault of the program, not of the file. What it says of it:\n${error instanceof Error ? error.stack : error}\n`,
       'stderr',
     );
     return 3;
@@ -81,7 +82,7 @@ function refuse(findings: readonly Finding[]): 2 {
 
 function validate(file: Outcome<ShopFile> & { readonly ok: true }, { json, file: name }: Call): 0 {
   const { machines, materials, racks } = file.value;
-  const text = `${name}: ${machines.length} machines, ${materials.length} materials, ${racks.length} racks; sound.\n${problemLines(file.findings)}`;
+  const text = en`${name}: ${machines.length} machines, ${materials.length} materials, ${racks.length} racks; sound.\n${problemLines(file.findings)}`;
   answerWith(json ? `${JSON.stringify({ sound: true, findings: file.findings.map(findingJson) }, null, 2)}\n` : text, json);
   return 0;
 }
@@ -110,7 +111,7 @@ function tried(file: ShopFile, text: string, call: Call): 0 | 1 | 2 {
   if (!plan.ok) return refuse(plan.findings);
   const found = tryRatio(file, plan.value, text, call);
   if (!found.ok) {
-    print(`--try: ${found.expected}\n`, 'stderr');
+    print(en`--try: ${found.expected}\n`, 'stderr');
     return 2;
   }
   answerWith(found.value.text, call.json);
@@ -137,11 +138,13 @@ function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {
   if (!outcome.ok) return refuse(outcome.findings);
   const option = outcome.value.options[call.option - 1];
   if (option === undefined) {
-    print(`There is no option ${call.option}: the list holds ${outcome.value.options.length}. Nothing was written.\n`, 'stderr');
+    print(en`There is no option ${call.option}: the list holds ${outcome.value.options.length}. Nothing was written.\n`, 'stderr');
     return 1;
   }
   if (!written(call, () => sheetPage(outcome.value, option, call))) return 2;
-  print(`${call.out}: change sheet for ${outcome.value.plan.machine.name}, ${outcome.value.plan.material.name}, option ${call.option}.\n`);
+  print(
+    en`${call.out}: change sheet for ${outcome.value.plan.machine.name}, ${outcome.value.plan.material.name}, option ${call.option}.\n`,
+  );
   return 0;
 }
 
@@ -152,7 +155,7 @@ function quote(file: ShopFile, call: Call): 0 | 2 {
   if (call.out === null || call.json) answerWith(made.value.text, call.json);
   if (call.out === null) return 0;
   if (!written(call, made.value.html)) return 2;
-  if (!call.json) print(`${call.out}: quote page for ${made.value.machine}.\n`);
+  if (!call.json) print(en`${call.out}: quote page for ${made.value.machine}.\n`);
   return 0;
 }
 
@@ -172,7 +175,7 @@ function written(call: Call, page: () => string): boolean {
     writeFileSync(fromHere(call.out ?? ''), page());
     return true;
   } catch (error) {
-    print(`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}\n`, 'stderr');
+    print(en`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}\n`, 'stderr');
     return false;
   }
 }

@@ -1,4 +1,5 @@
 import type { Target } from '../src/bestOptions.ts';
+import { en } from '../src/en.ts';
 import { LARGEST_CSV_BYTES, readMaterials } from '../src/file/materialCsv/index.ts';
 import { firstOption } from '../src/firstOption.ts';
 import { type Finding, type Outcome, resolve, type Selection, type ShopFile } from '../src/index.ts';
@@ -13,7 +14,7 @@ const finding = (severity: Finding['severity'], what: string): Finding => ({
   what,
   figure: null,
   limit: null,
-  source: 'the list of materials',
+  source: en`the list of materials`,
   missing: false,
 });
 
@@ -23,12 +24,12 @@ export function withMaterials(file: ShopFile, list: string, call: Call): Outcome
   if (!text.ok) return text;
   const { materials, faults, notes } = readMaterials(text.value, { say: call.say, limitsMean: '% of B per A', taken: [] });
   const said = faults.map(({ line, column, what }) =>
-    finding('blocks', `${list}, line ${line}${column === null ? '' : `, ${column}`}: ${what}`),
+    finding('blocks', en`${list}, line ${line}${column === null ? '' : `, ${column}`}: ${what}`),
   );
-  if (faults.length === 0 && materials.length === 0) said.push(finding('blocks', `${list} holds no material.`));
+  if (faults.length === 0 && materials.length === 0) said.push(finding('blocks', en`${list} holds no material.`));
   const [first, ...others] = said;
   if (first !== undefined) return { ok: false, findings: [first, ...others] };
-  const missing = materials.flatMap((one) => one.notes.map((what) => finding('notes', `${list}, line ${one.line}: ${what}`)));
+  const missing = materials.flatMap((one) => one.notes.map((what) => finding('notes', en`${list}, line ${one.line}: ${what}`)));
   return {
     ok: true,
     value: { ...file, materials: materials.map(({ material }) => material) },

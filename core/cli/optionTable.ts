@@ -1,3 +1,4 @@
+import { en } from '../src/en.ts';
 import {
   type Answer,
   asSheetCounts,
@@ -20,14 +21,14 @@ export function tableOf({ plan }: Answer, say: Say): { head: Row; cells: (option
   const geometry = plan.stages.some((stage) => stage.centre.known || stage.presentPitches.known);
   const pumps = plan.choice.anyPump;
   const buying = plan.choice.wheels !== 'rack';
-  const teethHead = several ? `teeth ${plan.stages.map((stage) => stage.id).join(', ')}` : 'teeth';
-  const head = ['', teethHead, 'A : B by volume', '', 'B per 100 A', 'off-ratio', 'limits', 'parts', 'min'];
+  const teethHead = several ? en`teeth ${plan.stages.map((stage) => stage.id).join(', ')}` : 'teeth';
+  const head = ['', teethHead, en`A : B by volume`, '', en`B per 100 A`, 'off-ratio', 'limits', 'parts', 'min'];
   return {
     head: [
       ...head,
       ...(buying ? ['buy'] : []),
       ...(pumps ? ['pumps'] : []),
-      ...(geometry ? ['pitches', 'centre', 'travel', 'wrap, deg'] : []),
+      ...(geometry ? ['pitches', 'centre', 'travel', en`wrap, deg`] : []),
     ],
     cells: (option) => [
       teethText(option.teeth),

@@ -1,3 +1,4 @@
+import { en } from '../src/en.ts';
 import {
   type Answer,
   type Finding,
@@ -23,8 +24,8 @@ export function optionsText(answer: Answer, rows: number, order: Order, say: Say
   const column = tableOf(answer, say);
   const folds = order === 'trade-off';
   const lines = [
-    `${plan.machine.name}, ${plan.material.name}${plan.invented ? ' (invented example)' : ''}`,
-    `Wanted ${plan.mix.sheet.written}: A to B by volume ${ratioText(ONE.div(plan.mix.wantedBPerA), say)}`,
+    `${plan.machine.name}, ${plan.material.name}${plan.invented ? en` (invented example)` : ''}`,
+    en`Wanted ${plan.mix.sheet.written}: A to B by volume ${ratioText(ONE.div(plan.mix.wantedBPerA), say)}`,
     limitsLine(answer, say),
     '',
     ...table([
@@ -33,7 +34,7 @@ export function optionsText(answer: Answer, rows: number, order: Order, say: Say
       ...shown.map(({ rank, option, dominated }) => [
         rank === null ? '-' : String(rank),
         ...column.cells(option),
-        ...(folds ? [dominated.length === 0 ? '' : `${dominated.length} dominated`] : []),
+        ...(folds ? [dominated.length === 0 ? '' : en`${dominated.length} dominated`] : []),
       ]),
     ]),
     '',
@@ -58,27 +59,27 @@ const buildable = ({ options, best, tradeOff, blocked }: Answer) => ({
 function noteLines(order: Order, more: boolean): readonly string[] {
   if (order === 'closest') return [];
   const note = orderNote(order, more);
-  return ['Numbers are those of the closest first, by which sheet --option asks.', ...(note === null ? [] : [note]), ''];
+  return [en`Numbers are those of the closest first, by which sheet --option asks.`, ...(note === null ? [] : [note]), ''];
 }
 
 function limitsLine({ plan }: Answer, say: Say): string {
   const { limits, limitsWritten } = plan.mix;
-  if (limits === null) return 'Limits not given: no option is called inside.';
+  if (limits === null) return en`Limits not given: no option is called inside.`;
   const percent = (value: typeof limits.low) => signed(value.mul(100), 3, say);
-  return `Limits ${limitsWritten}: off-ratio ${percent(limits.low)} to ${percent(limits.high)} %, + is B-rich (B per A, made / wanted - 1)`;
+  return en`Limits ${limitsWritten}: off-ratio ${percent(limits.low)} to ${percent(limits.high)} %, + is B-rich (B per A, made / wanted - 1)`;
 }
 
 function totals({ options, more, counts, plan }: Answer, left: number): readonly string[] {
   const inside = options.filter((option) => option.inside === true).length;
-  const atLeast = more && inside === options.length ? 'at least ' : '';
+  const atLeast = more && inside === options.length ? en`at least ` : '';
   return [
     ...(plan.mix.limits === null
       ? []
-      : [`${atLeast}${inside} inside the limits.${left > 0 ? ` ${left} more rows are left out here.` : ''}`]),
+      : [en`${atLeast}${inside} inside the limits.${left > 0 ? en` ${left} more rows are left out here.` : ''}`]),
     ...(counts === null
       ? []
       : [
-          `${counts.ways} ways to fill the slots, ${counts.buildable} buildable, ${counts.distinctRatios} distinct ratios${counts.inside === null ? '' : `, ${counts.inside} inside the limits`}.`,
+          en`${counts.ways} ways to fill the slots, ${counts.buildable} buildable, ${counts.distinctRatios} distinct ratios${counts.inside === null ? '' : en`, ${counts.inside} inside the limits`}.`,
         ]),
   ];
 }
@@ -87,14 +88,14 @@ function bestLines({ best }: Answer, say: Say): readonly string[] {
   if (best.length < 2) return [];
   return [
     '',
-    'Best for each number of parts changed',
+    en`Best for each number of parts changed`,
     ...table(
       best.map(({ changed, option, noGain }) => [
         `  ${changed}`,
         teethText(option.teeth),
         offRatioText(option.offRatio, say, 3),
         option.inside === false ? 'outside' : '',
-        noGain ? 'no gain' : '',
+        noGain ? en`no gain` : '',
       ]),
     ),
   ];
@@ -107,9 +108,9 @@ function blockedLines({ options, more, fewestChecks }: Answer['blocked'], say: S
     option.findings.filter((finding) => finding.severity === 'blocks').map((finding) => finding.what);
   return [
     '',
-    `Blocked, though ${options.some((option) => option.inside === true) ? 'inside the limits' : 'closer'}${options.length > shown.length ? ` (${shown.length} of ${options.length}${more ? ' and more' : ''})` : ''}`,
+    en`Blocked, though ${options.some((option) => option.inside === true) ? en`inside the limits` : 'closer'}${options.length > shown.length ? en` (${shown.length} of ${options.length}${more ? en` and more` : ''})` : ''}`,
     ...shown.map((option) => `  ${teethText(option.teeth)}, ${offRatioText(option.offRatio, say, 3)}: ${reasons(option).join(' ')}`),
-    ...(fewestChecks.length === 0 ? [] : [`Fewest checks in the way: ${fewestChecks.map((set) => set.join(' + ')).join('; or ')}.`]),
+    ...(fewestChecks.length === 0 ? [] : [en`Fewest checks in the way: ${fewestChecks.map((set) => set.join(' + ')).join(en`; or `)}.`]),
   ];
 }
 
@@ -117,7 +118,7 @@ function findingLines(
   { findings, plan }: Answer,
   row: { readonly rank: number | null; readonly option: PlannedOption } | undefined,
 ): readonly string[] {
-  const ofPlan = findings.length === 0 ? [] : ['', 'Of the whole plan', ...findings.map(findingLine)];
+  const ofPlan = findings.length === 0 ? [] : ['', en`Of the whole plan`, ...findings.map(findingLine)];
   if (row === undefined || row.option.findings.length === 0) return ofPlan;
   const { rank, option: first } = row;
   const made = first.findings.filter((finding) => !finding.missing);
@@ -125,9 +126,9 @@ function findingLines(
   return [
     ...ofPlan,
     '',
-    `Of ${rank === null ? 'the first row' : `option ${rank}`} on ${plan.machine.name}`,
+    en`Of ${rank === null ? en`the first row` : en`option ${rank}`} on ${plan.machine.name}`,
     ...made.map(findingLine),
-    ...(missing.length === 0 ? [] : [`  not checked, because the input is not given: ${missing.join(', ')}`]),
+    ...(missing.length === 0 ? [] : [en`  not checked, because the input is not given: ${missing.join(', ')}`]),
   ];
 }
 

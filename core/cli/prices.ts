@@ -1,3 +1,4 @@
+import { en } from '../src/en.ts';
 import { quoted } from '../src/visible.ts';
 
 /** What a wheel costs by its teeth. */
@@ -17,11 +18,11 @@ export function readPrices(text: string | undefined, problems: string[]): readon
     const [, from, to, price, hundredths = ''] = ROW.exec(part.trim()) ?? [];
     const row = { from: Number(from), to: Number(to ?? from), price: 100 * Number(price) + Number(hundredths.padEnd(2, '0')) };
     if (from !== undefined && row.from <= row.to) return [row];
-    problems.push(`--prices takes teeth and their price as 13-20=18,21=25.50, not ${quoted(part)}.`);
+    problems.push(en`--prices takes teeth and their price as 13-20=18,21=25.50, not ${quoted(part)}.`);
     return [];
   });
   const twice = rows.find((row, index) => rows.slice(0, index).some((other) => other.from <= row.to && row.from <= other.to));
-  if (twice !== undefined) problems.push(`--prices gives ${twice.from} to ${twice.to} teeth a second price.`);
+  if (twice !== undefined) problems.push(en`--prices gives ${twice.from} to ${twice.to} teeth a second price.`);
   return rows;
 }
 
@@ -40,8 +41,8 @@ export function readPumpPrices(text: string | undefined, problems: string[]): Pu
   const prices = new Map<string, number>();
   for (const part of text.split(',')) {
     const [, id, price, hundredths = ''] = PUMP_ROW.exec(part.trim()) ?? [];
-    if (id === undefined) problems.push(`--pump-prices takes pumps and their price as b-2=350,b-3=410.50, not ${quoted(part)}.`);
-    else if (prices.has(id)) problems.push(`--pump-prices gives ${id} a second price.`);
+    if (id === undefined) problems.push(en`--pump-prices takes pumps and their price as b-2=350,b-3=410.50, not ${quoted(part)}.`);
+    else if (prices.has(id)) problems.push(en`--pump-prices gives ${id} a second price.`);
     else prices.set(id, 100 * Number(price) + Number(hundredths.padEnd(2, '0')));
   }
   return prices;

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { checkCharts } from '../src/checkCharts.ts';
+import { en } from '../src/en.ts';
 import { SCRIPT_SAY } from '../src/figuresJson.ts';
 import type { Finding, Outcome, ShopFile } from '../src/index.ts';
 import { checkFacts } from '../src/ratioCheck/checkFacts.ts';
@@ -28,10 +29,10 @@ const NOT_FOUND = (id: string, kept: readonly string[]): Finding => ({
   check: 'ratioCheck.kept',
   severity: 'blocks',
   where: ['ratioChecks'],
-  what: `There is no ratio check ${quoted(id)}; the file keeps ${kept.length === 0 ? 'none' : kept.join(', ')}.`,
+  what: en`There is no ratio check ${quoted(id)}; the file keeps ${kept.length === 0 ? 'none' : kept.join(', ')}.`,
   figure: null,
   limit: null,
-  source: 'the shop file',
+  source: en`the shop file`,
   missing: false,
 });
 
@@ -89,7 +90,7 @@ function answerTo(file: ShopFile, judged: Outcome<Judged>, call: Call, ofReading
     const svgs = charts.map(({ svg }) => svg);
     return wholePage(record.title, checkRecordBody(record, svgs, working), call.paper);
   };
-  const what = `record of a ratio check on ${record.machine}, ${record.material}: ${record.verdict.word.toLowerCase()}.`;
+  const what = en`record of a ratio check on ${record.machine}, ${record.material}: ${record.verdict.word.toLowerCase()}.`;
   return {
     ok: true,
     value: { text: `${text}\n`, page: call.out === null ? null : { html, what }, passed: judged.value.evaluation.verdict === 'pass' },

@@ -1,5 +1,6 @@
 import { bestOptionLines, bestOptionsJson, laidBest, type Target } from '../src/bestOptions.ts';
 import { bestOptionsCsv } from '../src/bestOptionsCsv.ts';
+import { en } from '../src/en.ts';
 import { type Outcome, type Plan, resolve, type ShopFile } from '../src/index.ts';
 import { ownerJson } from '../src/jsonParts.ts';
 import type { Call } from './flags.ts';
@@ -38,7 +39,7 @@ function textOf(plan: Plan, ofWindow: ReturnType<typeof reachAnswer> | null, tar
     const head = { format: 'ratiowright best options', version: 1, ...ownerJson(plan) };
     return `${JSON.stringify({ ...(ofWindow?.json() ?? head), ...best }, null, 2)}\n`;
   }
-  const head = [`${plan.machine.name}, ${plan.rack?.name ?? 'no rack'}${plan.invented ? ' (invented example)' : ''}`];
+  const head = [`${plan.machine.name}, ${plan.rack?.name ?? en`no rack`}${plan.invented ? en` (invented example)` : ''}`];
   const lines = [...(ofWindow?.lines ?? head), ...(targets === null ? [] : ['', ...bestLines(targets, call)])];
   return `${lines.join('\n').replaceAll('\u00a0', ' ')}\n`;
 }
@@ -46,7 +47,7 @@ function textOf(plan: Plan, ofWindow: ReturnType<typeof reachAnswer> | null, tar
 function bestLines(targets: readonly Target[], { say }: Call): readonly string[] {
   const lacking = targets.flatMap((target) => (target.plan === null ? [`${target.name}: ${target.missing.join(' ')}`] : []));
   return [
-    'Materials, each with its best option',
+    en`Materials, each with its best option`,
     ...table(bestOptionLines(targets, say)),
     ...(lacking.length === 0 ? [] : ['', ...lacking]),
   ];

@@ -1,3 +1,4 @@
+import { en } from '../src/en.ts';
 import { percentText } from '../src/format.ts';
 import { exactRatioText, fixed, type Plan, ratioText, type Say } from '../src/index.ts';
 import { buildOf } from '../src/layOut.ts';
@@ -31,47 +32,52 @@ const percent = (share: Fraction, say: Say): string => percentText(share, say, 3
 
 function linesOf(plan: Plan, reach: Reach, say: Say): readonly string[] {
   const { wish, smallest, largest, worst, widest, weightFactor } = reach;
-  const wanted = `${exactRatioText(wish.low)} to ${exactRatioText(wish.high)}`;
+  const wanted = en`${exactRatioText(wish.low)} to ${exactRatioText(wish.high)}`;
   const head = [
-    `${plan.machine.name}, ${plan.material.name}${plan.invented ? ' (invented example)' : ''}`,
-    `Reach, A to B by volume as run; window ${wanted}, tolerance ${percent(wish.tolerance, say)}`,
+    `${plan.machine.name}, ${plan.material.name}${plan.invented ? en` (invented example)` : ''}`,
+    en`Reach, A to B by volume as run; window ${wanted}, tolerance ${percent(wish.tolerance, say)}`,
     weightFactor === null
-      ? 'By weight: not known, a density is not given.'
-      : `By weight: times ${fixed(weightFactor, 4, say)}, at the densities as run`,
+      ? en`By weight: not known, a density is not given.`
+      : en`By weight: times ${fixed(weightFactor, 4, say)}, at the densities as run`,
     '',
   ];
-  if (smallest === null || largest === null || worst === null) return [...head, 'Nothing can be built.'];
+  if (smallest === null || largest === null || worst === null) return [...head, en`Nothing can be built.`];
   const covered =
     reach.covered === null
-      ? 'not counted, the tolerance is too fine'
-      : `${fixed(100 * reach.covered, 2, say)} % of the window, by logarithm`;
+      ? en`not counted, the tolerance is too fine`
+      : en`${fixed(100 * reach.covered, 2, say)} % of the window, by logarithm`;
   return [
     ...head,
-    `smallest of all   ${endText(smallest, say)}`,
-    `largest of all    ${endText(largest, say)}`,
-    `in the window     ${countText(reach)}`,
-    `within tolerance  ${covered}`,
-    `worst target      ${exactRatioText(worst.worstTarget)}, ${percent(worst.offRatio, say)} off, ${placeText(worst)}`,
+    en`smallest of all   ${endText(smallest, say)}`,
+    en`largest of all    ${endText(largest, say)}`,
+    en`in the window     ${countText(reach)}`,
+    en`within tolerance  ${covered}`,
+    en`worst target      ${exactRatioText(worst.worstTarget)}, ${percent(worst.offRatio, say)} off, ${placeText(worst)}`,
     ...(widest === null
       ? []
-      : [`widest gap        ${placeText(widest)}: ${exactRatioText(widest.worstTarget)} is ${percent(widest.offRatio, say)} off`]),
+      : [en`widest gap        ${placeText(widest)}: ${exactRatioText(widest.worstTarget)} is ${percent(widest.offRatio, say)} off`]),
     '',
     ...gapLines(reach, say),
   ];
 }
 
 function endText({ aPerB, flow_m3_per_s: flow }: ReachEnd, say: Say): string {
-  const flows = flow === null ? 'no usable dial' : `${amountText(flow.from, 'flow', say)} to ${amountText(flow.to, 'flow', say)}`;
-  return `${exactRatioText(aPerB)} = ${ratioText(aPerB, say)}, A and B together ${flows}`;
+  const flows = flow === null ? en`no usable dial` : en`${amountText(flow.from, 'flow', say)} to ${amountText(flow.to, 'flow', say)}`;
+  return en`${exactRatioText(aPerB)} = ${ratioText(aPerB, say)}, A and B together ${flows}`;
 }
 
 function placeText({ low, high }: ReachGap): string {
-  if (low && high) return `${exactRatioText(low)} to ${exactRatioText(high)}`;
-  return low ? `above the largest, ${exactRatioText(low)}` : high ? `below the smallest, ${exactRatioText(high)}` : 'nothing can be built';
+  if (low && high) return en`${exactRatioText(low)} to ${exactRatioText(high)}`;
+  return low
+    ? en`above the largest, ${exactRatioText(low)}`
+    : high
+      ? en`below the smallest, ${exactRatioText(high)}`
+      : en`nothing can be built`;
 }
 
 function gapLines({ gaps, moreGaps, distinct }: Reach, say: Say): readonly string[] {
-  if (gaps.length === 0) return [distinct === null && moreGaps === null ? 'Gaps were not counted.' : 'No gap is wider than the tolerance.'];
+  if (gaps.length === 0)
+    return [distinct === null && moreGaps === null ? en`Gaps were not counted.` : en`No gap is wider than the tolerance.`];
   const rows = gaps.map((gap, index) => [
     String(index + 1),
     gap.low ? exactRatioText(gap.low) : '-',
@@ -79,13 +85,13 @@ function gapLines({ gaps, moreGaps, distinct }: Reach, say: Say): readonly strin
     ratioText(gap.worstTarget, say),
     percent(gap.offRatio, say),
   ]);
-  const more = moreGaps === null || moreGaps === 0 ? [] : [`and ${moreGaps} more`];
-  return [...table([['', 'gap from', 'to', 'worst target', 'off'], ...rows]), ...more];
+  const more = moreGaps === null || moreGaps === 0 ? [] : [en`and ${moreGaps} more`];
+  return [...table([['', en`gap from`, 'to', en`worst target`, 'off'], ...rows]), ...more];
 }
 
 /** Every ratio of the window with what is mounted for it first, and what then flows. */
 function ratioLines(plan: Plan, { ratios, weightFactor }: Reach, say: Say): readonly string[] {
-  if (ratios === null) return ['', `The ratios are more than ${LISTED_RATIOS}, too many to list: ask for a narrower window.`];
+  if (ratios === null) return ['', en`The ratios are more than ${LISTED_RATIOS}, too many to list: ask for a narrower window.`];
   const rows = ratios.map(({ aPerB, first, partsChanged }) => [
     exactRatioText(aPerB),
     ratioText(aPerB, say),
@@ -94,5 +100,5 @@ function ratioLines(plan: Plan, { ratios, weightFactor }: Reach, say: Say): read
     String(partsChanged),
     flowText(plan, buildOf(plan, first), say),
   ]);
-  return ['', ...table([['A : B by volume', '', 'by weight', 'teeth', 'parts', 'flow of A and B'], ...rows])];
+  return ['', ...table([[en`A : B by volume`, '', en`by weight`, 'teeth', 'parts', en`flow of A and B`], ...rows])];
 }

@@ -1,3 +1,4 @@
+import { en } from '../src/en.ts';
 import { asSheetCounts, exactRatioText, fixed, offRatioText, type Plan, ratioText, type Say, type ShopFile } from '../src/index.ts';
 import { type NearRatio, triedRatios } from '../src/nearRatios.ts';
 import { nearRatiosJson } from '../src/nearRatiosJson.ts';
@@ -22,7 +23,7 @@ export function tryRatio(
   if (!read.ok) return read;
   const bPerA = triedByVolume(plan, read.value);
   const near = triedRatios(plan).near(bPerA, call.rows ?? SHOWN_RATIOS);
-  const written = `${text.trim()} by ${plan.mix.sheet.basis}`;
+  const written = en`${text.trim()} by ${plan.mix.sheet.basis}`;
   const printed = call.json
     ? `${JSON.stringify(nearRatiosJson(plan, { written, bPerA }, near), null, 2)}\n`
     : nearText(plan, written, bPerA, near, call.say);
@@ -32,14 +33,16 @@ export function tryRatio(
 function nearText(plan: Plan, written: string, bPerA: Fraction, near: readonly NearRatio[], say: Say): string {
   const pumpName = (side: 'A' | 'B', id: string) => plan.sides[side].pumps.find((pump) => pump.id === id)?.name ?? id;
   const lines = [
-    `${plan.machine.name}, ${plan.material.name}${plan.invented ? ' (invented example)' : ''}`,
-    `Tried ${written}: A to B by volume ${ratioText(ONE.div(bPerA), say)}; the material wants ${plan.mix.sheet.written}`,
-    plan.mix.limits === null ? 'Limits not given: no ratio is called inside.' : `Limits ${plan.mix.limitsWritten}, about the tried ratio`,
+    `${plan.machine.name}, ${plan.material.name}${plan.invented ? en` (invented example)` : ''}`,
+    en`Tried ${written}: A to B by volume ${ratioText(ONE.div(bPerA), say)}; the material wants ${plan.mix.sheet.written}`,
+    plan.mix.limits === null
+      ? en`Limits not given: no ratio is called inside.`
+      : en`Limits ${plan.mix.limitsWritten}, about the tried ratio`,
     '',
     ...(near.length === 0
-      ? ['Nothing can be built.']
+      ? [en`Nothing can be built.`]
       : table([
-          ['', 'A : B by volume', '', 'B per 100 A', 'off-ratio', 'limits', 'parts', 'first option, teeth', 'pumps'],
+          ['', en`A : B by volume`, '', en`B per 100 A`, 'off-ratio', 'limits', 'parts', en`first option, teeth`, 'pumps'],
           ...near.map((ratio, index) => [
             String(index + 1),
             exactRatioText(ONE.div(ratio.bPerA)),

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import type { Batch, Build, Plan, SideName } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
@@ -14,14 +15,14 @@ const shares = (dimension: Measure) => {
       letter: 'A',
       written: 'X / (1 + x)',
       dimension,
-      source: 'arithmetic; by volume, volumes adding up',
+      source: en`arithmetic; by volume, volumes adding up`,
       of: ({ X, x }: Record<'X' | 'x', Fraction>) => X.div(ONE.add(x)),
     }),
     bOfMix: formula({
       letter: 'B',
       written: 'X · x / (1 + x)',
       dimension,
-      source: 'arithmetic; by volume, volumes adding up',
+      source: en`arithmetic; by volume, volumes adding up`,
       of: ({ X, x }: Record<'X' | 'x', Fraction>) => X.mul(x).div(ONE.add(x)),
     }),
     bForA: formula({ letter: 'B', written: 'X · x', dimension, source, of: ({ X, x }: Record<'X' | 'x', Fraction>) => X.mul(x) }),
@@ -34,7 +35,7 @@ const madeByWeight = formula({
   letter: 'x',
   written: 'r · k',
   dimension: 'number',
-  source: 'arithmetic: weight ratio = volume ratio x density ratio',
+  source: en`arithmetic: weight ratio = volume ratio x density ratio`,
   of: ({ r, k }: Record<'r' | 'k', Fraction>) => r.mul(k),
 });
 
@@ -42,7 +43,7 @@ const massOf = formula({
   letter: 'm',
   written: 'ρ · V',
   dimension: 'mass',
-  source: 'definition of density',
+  source: en`definition of density`,
   of: ({ ρ, V }: Record<'ρ' | 'V', Fraction>) => ρ.mul(V),
 });
 
@@ -50,7 +51,7 @@ const volumeOf = formula({
   letter: 'V',
   written: 'm / ρ',
   dimension: 'volume',
-  source: 'definition of density',
+  source: en`definition of density`,
   of: ({ m, ρ }: Record<'m' | 'ρ', Fraction>) => m.div(ρ),
 });
 
@@ -77,18 +78,18 @@ export function batchOf(plan: Plan, build: Build): Given<Readonly<Record<SideNam
 
 /** B per A as made: by mass only where the densities are given. */
 function madeOn(measure: Measure, plan: Plan, { pumps, teeth }: Build): Given<Input<Fraction>> {
-  const r = input('B per A by volume, as made', madeBPerA(plan, pumps, teeth), 'number');
+  const r = input(en`B per A by volume, as made`, madeBPerA(plan, pumps, teeth), 'number');
   if (measure === 'volume') return known(r);
   const { densityBOverA } = plan.mix;
   if (!densityBOverA.known) return NOT_GIVEN;
   return known(
-    work(madeByWeight, 'B per A by weight, as made', { r, k: input('density of B over that of A', densityBOverA.value, 'number') }),
+    work(madeByWeight, en`B per A by weight, as made`, { r, k: input(en`density of B over that of A`, densityBOverA.value, 'number') }),
   );
 }
 
 /** What belongs to a side in an amount of the mix or of one side. */
 function shareOf({ of, amount }: Batch, side: SideName, X: Input<Fraction>, bPerA: Given<Input<Fraction>>): Given<Input<Fraction>> {
-  const what = `${side} for the batch`;
+  const what = en`${side} for the batch`;
   if (of === side) return known({ ...X, what });
   if (!bPerA.known) return NOT_GIVEN;
   const { aOfMix, bOfMix, bForA, aForB } = SHARES[amount.kind];
@@ -105,6 +106,6 @@ function bothMeasures(plan: Plan, side: SideName, measure: Measure, amount: Give
 }
 
 function converted(side: SideName, measure: Measure, amount: Input<Fraction>, ρ: Input<Fraction>): Worked<Fraction> {
-  const what = `${side} for the batch, by ${measure === 'mass' ? 'volume' : 'mass'}`;
+  const what = en`${side} for the batch, by ${measure === 'mass' ? 'volume' : 'mass'}`;
   return measure === 'mass' ? work(volumeOf, what, { m: amount, ρ }) : work(massOf, what, { ρ, V: amount });
 }

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { flowOf } from './flow.ts';
 import { offRatioText, ratioText, type Say, signedRangeText } from './format.ts';
 import { exact } from './json.ts';
@@ -60,15 +61,15 @@ function bestJson(plan: Plan, { option, flow_m3_per_s: flow }: LaidBest) {
  * @source our choice of words
  */
 export function bestOptionLines(targets: readonly Target[], say: Say): readonly (readonly string[])[] {
-  const head = ['', 'wanted by volume', 'limits', 'best option', '', 'off-ratio', 'limits', 'teeth', 'parts', 'flow of A and B'];
+  const head = ['', en`wanted by volume`, 'limits', en`best option`, '', 'off-ratio', 'limits', 'teeth', 'parts', en`flow of A and B`];
   return [
     head,
     ...targets.map((target) => {
-      if (target.plan === null) return [target.name, 'not complete', ...head.slice(2).map(() => '')];
+      if (target.plan === null) return [target.name, en`not complete`, ...head.slice(2).map(() => '')];
       const { mix } = target.plan;
-      const limits = mix.limits === null ? 'not given' : signedRangeText(mix.limits.low, mix.limits.high, say);
+      const limits = mix.limits === null ? en`not given` : signedRangeText(mix.limits.low, mix.limits.high, say);
       const asked = [target.name, ratioText(ONE.div(mix.wantedBPerA), say), limits];
-      if (target.best === null) return [...asked, 'nothing can be built', ...head.slice(4).map(() => '')];
+      if (target.best === null) return [...asked, en`nothing can be built`, ...head.slice(4).map(() => '')];
       const { option, flow_m3_per_s: flow } = laidBest(target.plan, target.best, say);
       const R = ONE.div(option.bPerA);
       return [

@@ -1,4 +1,5 @@
 import { laidBest, type Target } from './bestOptions.ts';
+import { en } from './en.ts';
 import { csvLines, writeCsv } from './file/csv.ts';
 import { spreadsheetText } from './file/spreadsheet.ts';
 import { fixed, type Say } from './format.ts';
@@ -28,22 +29,22 @@ function bestOptionRows(targets: readonly Target[], say: Say): readonly (readonl
   const flowUnit = amountText(ZERO, 'flow', say).split('\u00A0')[1] ?? '';
   const head = [
     'material',
-    'ratio wanted',
+    en`ratio wanted`,
     'basis',
-    'A per B by volume wanted',
-    'limit low %',
-    'limit high %',
-    'best option exact',
-    'A per B by volume made',
+    en`A per B by volume wanted`,
+    en`limit low %`,
+    en`limit high %`,
+    en`best option exact`,
+    en`A per B by volume made`,
     'off-ratio %',
     'sense',
     'inside',
-    'teeth driver to driven',
-    'parts changed',
-    'to buy',
+    en`teeth driver to driven`,
+    en`parts changed`,
+    en`to buy`,
     'pumps',
-    `least flow ${flowUnit}`,
-    `most flow ${flowUnit}`,
+    en`least flow ${flowUnit}`,
+    en`most flow ${flowUnit}`,
     'missing',
   ];
   return [head, ...targets.map((target) => rowOf(target, say, head.length))];
@@ -61,7 +62,7 @@ function rowOf(target: Target, say: Say, columns: number): readonly string[] {
     limits === null ? '' : percent(limits.low, say),
     limits === null ? '' : percent(limits.high, say),
   ];
-  if (target.best === null) return padded(asked, 'nothing can be built', columns);
+  if (target.best === null) return padded(asked, en`nothing can be built`, columns);
   const { option, flow_m3_per_s: flow } = laidBest(target.plan, target.best, say);
   const R = ONE.div(option.bPerA);
   const flowNumber = (end: Fraction) => plainMinus(amountText(end, 'flow', say).split('\u00A0')[0] ?? '');

@@ -1,4 +1,5 @@
 import { type Contribution, densityParts, pumpPart, slipOf, temperaturePart } from './contributions.ts';
+import { en } from './en.ts';
 import { madeOffRatio } from './madeRatio.ts';
 import { liesInside, type OffRatioLimits } from './mixRatio.ts';
 import { type Build, type Plan, type Pump, SIDES, type SideName } from './plan.ts';
@@ -36,7 +37,7 @@ const asDelivered = formula({
   letter: 'e',
   written: '(1 + n) · b / a - 1',
   dimension: 'share',
-  source: 'definition of volumetric efficiency: a pump makes that share of its displacement',
+  source: en`definition of volumetric efficiency: a pump makes that share of its displacement`,
   of: ({ n, a, b }: Record<'n' | 'a' | 'b', Fraction>) => ONE.add(n).mul(b).div(a).sub(ONE),
 });
 
@@ -44,7 +45,7 @@ const leastOff = formula({
   letter: 'e₁',
   written: 'e - U',
   dimension: 'share',
-  source: 'contributions are small and relative, so they add',
+  source: en`contributions are small and relative, so they add`,
   of: ({ e, U }: Record<'e' | 'U', Fraction>) => e.sub(U),
 });
 
@@ -52,7 +53,7 @@ const mostOff = formula({
   letter: 'e₂',
   written: 'e + U',
   dimension: 'share',
-  source: 'contributions are small and relative, so they add',
+  source: en`contributions are small and relative, so they add`,
   of: ({ e, U }: Record<'e' | 'U', Fraction>) => e.add(U),
 });
 
@@ -88,7 +89,7 @@ export function budgetOf(plan: Plan, build: Build): Budget {
     slipNotEstimated: slips.flatMap(({ side, isLacking }) => (isLacking ? [side] : [])),
     offRatio,
     expected,
-    worst: allTheSameWay('worst case', either),
+    worst: allTheSameWay(en`worst case`, either),
     likely: likelyOf(either),
     from,
     to,
@@ -101,28 +102,28 @@ function expectedOf(n: Worked<Fraction>, { pumps }: Build): Worked<Fraction> {
   const uncounted = ({ delivery, asMeasured }: Pump): Fraction => (delivery.known && !asMeasured ? delivery.value.share : ONE);
   const [a, b] = [uncounted(pumps.A), uncounted(pumps.B)];
   if (a.equals(ONE) && b.equals(ONE)) return n;
-  const delivery = (side: SideName, share: Fraction) => input(`delivery of pump ${side} that the ratio leaves out`, share, 'share');
-  return work(asDelivered, 'off-ratio with the deliveries as measured', { n, a: delivery('A', a), b: delivery('B', b) });
+  const delivery = (side: SideName, share: Fraction) => input(en`delivery of pump ${side} that the ratio leaves out`, share, 'share');
+  return work(asDelivered, en`off-ratio with the deliveries as measured`, { n, a: delivery('A', a), b: delivery('B', b) });
 }
 
 const SUMS = { of: 'u', dimension: 'share' } as const;
 
 function allTheSameWay(what: string, contributions: readonly Contribution[]): Worked<Fraction> {
-  return sumOf({ ...SUMS, what, letter: 'U', source: 'arithmetic: all the same way', terms: contributions.map(({ share }) => share) });
+  return sumOf({ ...SUMS, what, letter: 'U', source: en`arithmetic: all the same way`, terms: contributions.map(({ share }) => share) });
 }
 
 function likelyOf(contributions: readonly Contribution[]): Worked<number> {
-  const source = 'gum 5.1.2, equation 10';
+  const source = en`gum 5.1.2, equation 10`;
   return rootSumSquareOf({ ...SUMS, what: 'likely', letter: 'u', source, terms: contributions.map(({ share }) => share) });
 }
 
 /** Both ends of the worst case about what is expected: slip widens only the end towards which it moves the mix. */
 function rangeAbout(e: Worked<Fraction>, either: readonly Contribution[], slip: readonly Contribution[]): Pick<Budget, 'from' | 'to'> {
   const towards = (way: 'B-lean' | 'B-rich') =>
-    allTheSameWay(`worst case to ${way}`, [...either, ...slip.filter((one) => one.way === way)]);
+    allTheSameWay(en`worst case to ${way}`, [...either, ...slip.filter((one) => one.way === way)]);
   return {
-    from: work(leastOff, 'off-ratio, most B-lean', { e, U: towards('B-lean') }),
-    to: work(mostOff, 'off-ratio, most B-rich', { e, U: towards('B-rich') }),
+    from: work(leastOff, en`off-ratio, most B-lean`, { e, U: towards('B-lean') }),
+    to: work(mostOff, en`off-ratio, most B-rich`, { e, U: towards('B-rich') }),
   };
 }
 

@@ -1,4 +1,5 @@
 import { type Buying, bestLevel, type CountedWheel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
+import { en } from './en.ts';
 import { fixed, lengthText, type Say } from './format.ts';
 import { sidePumpText } from './mountedWords.ts';
 import { float, ratioOf } from './ratio.ts';
@@ -10,7 +11,7 @@ import { amountText } from './shown.ts';
 export const wheelText = ({ size, teeth }: Pick<Wheel, 'size' | 'teeth'>): string => `${size} ${teeth}\u00A0T`;
 
 export const boreText = ({ bore_m }: Wheel, say: Say): string =>
-  bore_m.known ? `bore ${lengthText(float(bore_m.value), say, 2)}` : 'bore as the shaft';
+  bore_m.known ? en`bore ${lengthText(float(bore_m.value), say, 2)}` : en`bore as the shaft`;
 
 /**
  * Wheels of one purchase; of one that is bought several times how many.
@@ -21,7 +22,7 @@ export const boreText = ({ bore_m }: Wheel, say: Say): string =>
 export function wheelsText(wheels: readonly Wheel[]): string {
   const counts = new Map<string, number>();
   for (const wheel of wheels) counts.set(wheelText(wheel), (counts.get(wheelText(wheel)) ?? 0) + 1);
-  return [...counts].map(([words, count]) => (count === 1 ? words : `${count} of ${words}`)).join(' and ');
+  return [...counts].map(([words, count]) => (count === 1 ? words : en`${count} of ${words}`)).join(en` and `);
 }
 
 /** The wheels of a plan; one of which several are bought stands there as often. */
@@ -48,7 +49,7 @@ export const boughtText = ({ purchases, pumps }: Bought): string =>
   [
     ...(purchases.length === 0 ? [] : [wheelsText(wheelsOf(purchases))]),
     ...(pumps ?? []).map(({ side, pump }) => sidePumpText(side, pump.name)),
-  ].join(' and ');
+  ].join(en` and `);
 
 export const boughtCount = ({ purchases, pumps }: Bought): number => wheelsOf(purchases).length + (pumps?.length ?? 0);
 
@@ -62,7 +63,7 @@ export const countOf = (count: number, pumps: boolean): string => `${count} ${pu
  * @example shortText(5, 8, false)  // 'Plans of more than 5 wheels were not looked at: they are too many.'
  */
 export const shortText = (lookedCount: number, askedCount: number, pumps: boolean): string | null =>
-  lookedCount >= askedCount ? null : `Plans of more than ${countOf(lookedCount, pumps)} were not looked at: they are too many.`;
+  lookedCount >= askedCount ? null : en`Plans of more than ${countOf(lookedCount, pumps)} were not looked at: they are too many.`;
 
 /**
  * A price in the money of the shop.
@@ -82,10 +83,10 @@ export const priceText = (price: number, currency: string | null, say: Say): str
  * @example closersSentence(closers of the gap 35:8 to 14:3 of Bench 1, tolerance, say)  // '2 wheels close it, each alone.'
  */
 export function closersSentence({ singles, pairs, closingCount }: GapClosers): string {
-  if (singles[0]?.closes === true) return closingCount === 1 ? 'One wheel closes it.' : `${closingCount} wheels close it, each alone.`;
-  if (closingCount > 0) return `No single wheel closes it; ${closingCount === 1 ? 'one pair does' : `${closingCount} pairs do`}.`;
-  if (singles.length + pairs.length > 0) return 'Neither one wheel nor two close it; these narrow it most.';
-  return 'No wheel that may be bought narrows it, alone or with another.';
+  if (singles[0]?.closes === true) return closingCount === 1 ? en`One wheel closes it.` : en`${closingCount} wheels close it, each alone.`;
+  if (closingCount > 0) return en`No single wheel closes it; ${closingCount === 1 ? en`one pair does` : en`${closingCount} pairs do`}.`;
+  if (singles.length + pairs.length > 0) return en`Neither one wheel nor two close it; these narrow it most.`;
+  return en`No wheel that may be bought narrows it, alone or with another.`;
 }
 
 /**
@@ -99,24 +100,24 @@ export function closersSentence({ singles, pairs, closingCount }: GapClosers): s
 export function materialsSentences(found: Buying, names: readonly string[], pumps: boolean): readonly string[] {
   const { purchases, servedCount, planCount } = bestLevel(found);
   const all = servedCount === names.length;
-  const served = `${all ? (names.length === 1 ? names[0] : `all ${names.length} materials`) : `${servedCount} of ${names.length} materials`} inside ${names.length === 1 ? 'its' : 'their'} limits`;
+  const served = en`${all ? (names.length === 1 ? names[0] : en`all ${names.length} materials`) : en`${servedCount} of ${names.length} materials`} inside ${names.length === 1 ? 'its' : 'their'} limits`;
   const first =
     purchases === 0
-      ? `Nothing to buy: the rack as it is brings ${served}.`
-      : `${countOf(purchases, pumps)}, the fewest, ${purchases === 1 ? 'brings' : 'bring'} ${served}; ${planCount === 1 ? 'one plan' : `${planCount} equal plans`}.`;
+      ? en`Nothing to buy: the rack as it is brings ${served}.`
+      : en`${countOf(purchases, pumps)}, the fewest, ${purchases === 1 ? 'brings' : 'bring'} ${served}; ${planCount === 1 ? en`one plan` : en`${planCount} equal plans`}.`;
   if (all) return [first];
   const never = named(names, found.unserved);
-  const none = `No plan of up to ${countOf(found.mostPurchases, pumps)}`;
-  const nothing = `${none} brings these inside their limits: ${never}.`;
+  const none = en`No plan of up to ${countOf(found.mostPurchases, pumps)}`;
+  const nothing = en`${none} brings these inside their limits: ${never}.`;
   if (servedCount === 0) return [nothing];
-  return [first, never === '' ? `${none} serves all of them at once.` : nothing];
+  return [first, never === '' ? en`${none} serves all of them at once.` : nothing];
 }
 
 /** What one part of a plan is good for. */
 export function gainText({ quantity, alone, lost }: Pick<Purchase, 'quantity' | 'alone' | 'lost'>, names: readonly string[]): string {
-  const adds = alone.length === 0 ? 'alone it adds nothing' : `alone it adds ${named(names, alone)}`;
-  const one = quantity === 1 ? 'without it' : 'with one fewer';
-  return `${adds}; ${lost.length === 0 ? `${one} nothing would be lost` : `${one} ${named(names, lost)} would be lost`}`;
+  const adds = alone.length === 0 ? en`alone it adds nothing` : en`alone it adds ${named(names, alone)}`;
+  const one = quantity === 1 ? en`without it` : en`with one fewer`;
+  return `${adds}; ${lost.length === 0 ? en`${one} nothing would be lost` : en`${one} ${named(names, lost)} would be lost`}`;
 }
 
 const named = (names: readonly string[], indexes: readonly number[]): string => indexes.map((index) => names[index] ?? '').join(', ');
@@ -129,16 +130,17 @@ const named = (names: readonly string[], indexes: readonly number[]): string => 
  */
 export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: string | null, say: Say): string {
   if (cheapest === null) {
-    const why = fewestPurchases === null ? 'no plan was found that serves all' : 'every plan that serves all needs a part without a price';
-    return `No lowest price: ${why}.`;
+    const why =
+      fewestPurchases === null ? en`no plan was found that serves all` : en`every plan that serves all needs a part without a price`;
+    return en`No lowest price: ${why}.`;
   }
   const { price, plans, planCount, more, provenUpTo } = cheapest;
   const first: Bought = plans[0] ?? { purchases: [], pumps: null };
   const count = boughtCount(first);
   const words = (many: number) => countOf(many, first.pumps !== null);
-  const few = fewestPurchases === null || count === fewestPurchases ? '' : `, where ${words(fewestPurchases)} would do`;
-  const which = planCount === 1 && !more ? boughtText(first) : `${planCount}${more ? ' or more' : ''} equal plans`;
-  const among = provenUpTo === null ? '' : `; no plan of up to ${words(provenUpTo)} is cheaper`;
-  const found = provenUpTo === null ? 'that serves all' : 'found that serves all';
-  return `The lowest price ${found} is ${priceText(price, currency, say)}, for ${words(count)}${few}: ${which}${among}.`;
+  const few = fewestPurchases === null || count === fewestPurchases ? '' : en`, where ${words(fewestPurchases)} would do`;
+  const which = planCount === 1 && !more ? boughtText(first) : en`${planCount}${more ? en` or more` : ''} equal plans`;
+  const among = provenUpTo === null ? '' : en`; no plan of up to ${words(provenUpTo)} is cheaper`;
+  const found = provenUpTo === null ? en`that serves all` : en`found that serves all`;
+  return en`The lowest price ${found} is ${priceText(price, currency, say)}, for ${words(count)}${few}: ${which}${among}.`;
 }

@@ -1,4 +1,5 @@
 import type { StageFit } from './drives/driveKind.ts';
+import { en } from './en.ts';
 import type { Finding, Judgement, Place, Severity } from './finding.ts';
 import type { Say } from './format.ts';
 import { type Missing, missingText } from './load/missing.ts';
@@ -65,7 +66,7 @@ export function notMadeWithout(missing: readonly Missing[], so: string): readonl
 
 /** The same where nobody has said what the centre distance may be: then `so` names what could not be judged. */
 export function centreNotGiven(stage: Stage, so: string): Judgement {
-  return notMade([...stage.place, 'centre'], `${stage.name}: the centre distance and what it may be are not given, so ${so}.`);
+  return notMade([...stage.place, 'centre'], en`${stage.name}: the centre distance and what it may be are not given, so ${so}.`);
 }
 
 /** Beyond this many further places nothing can be set or measured. */

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { si } from './file/problems.ts';
 import type { ShopFile } from './file/shopFile.ts';
 import type { Say } from './format.ts';
@@ -22,7 +23,7 @@ export function checkCharts(
   const charts = [
     ...SIDES.map((side) =>
       trendChart(judged.delivery[side], {
-        title: `Delivery of pump ${side}, % of its displacement`,
+        title: en`Delivery of pump ${side}, % of its displacement`,
         limits: leastOf(file, judged, side),
         isSigned: false,
         say,
@@ -30,7 +31,7 @@ export function checkCharts(
       }),
     ),
     trendChart(judged.offRatio, {
-      title: 'Off-ratio, %, + is B-rich',
+      title: en`Off-ratio, %, + is B-rich`,
       limits: limits === null ? [] : [limits.low, limits.high].map((limit) => ({ value: float(limit), words: 'limit' })),
       isSigned: true,
       say,

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { CatchAmount, ExpectedCatch } from './expectedCatch.ts';
 import { fixed, offRatioText, quantity, ratioText, type Say, SENSE, signedRangeText } from './format.ts';
 import { type Fraction, float, ONE } from './ratio.ts';
@@ -26,7 +27,7 @@ export function expectedTexts(
   return {
     A: amountText(sides.A, say),
     B: amountText(sides.B, say),
-    allowedB: limitsOnB && `${amountText(limitsOnB.low, say).replace(/\u00A0.*/, '')} to ${amountText(limitsOnB.high, say)}`,
+    allowedB: limitsOnB && en`${amountText(limitsOnB.low, say).replace(/\u00A0.*/, '')} to ${amountText(limitsOnB.high, say)}`,
   };
 }
 
@@ -35,12 +36,12 @@ export const smallestText = ({ A, B }: SmallestCatch, say: Say): string => `A ${
 
 /** What is to be done where a catch would prove nothing. */
 export const tooSmallText = (leastTurns: number): string =>
-  `The catch would be smaller than this scale can prove: let it run for ${leastTurns} turns of the motor or more, or take a finer scale.`;
+  en`The catch would be smaller than this scale can prove: let it run for ${leastTurns} turns of the motor or more, or take a finer scale.`;
 
 /** How many catches are worth making. */
 export function countText(count: number | null, spreadKnown: boolean): string {
-  if (count === null) return 'more than 10, by earlier spread';
-  return spreadKnown ? `${count}, by earlier spread` : `${count} to begin with`;
+  if (count === null) return en`more than 10, by earlier spread`;
+  return spreadKnown ? en`${count}, by earlier spread` : en`${count} to begin with`;
 }
 
 /**
@@ -50,52 +51,52 @@ export function countText(count: number | null, spreadKnown: boolean): string {
  * @example verdictSoFar('pass', [3])  // 'Pass so far'
  */
 export const verdictSoFar = (verdict: CheckVerdict, waiting: readonly number[]): string =>
-  `${verdictHead(verdict)}${waiting.length === 0 ? '' : ' so far'}`;
+  `${verdictHead(verdict)}${waiting.length === 0 ? '' : en` so far`}`;
 
 /** Catches that are left aside for now. */
 export function waitingText(waiting: readonly number[]): string | null {
   const [first] = waiting;
   if (first === undefined) return null;
-  if (waiting.length === 1) return `Catch ${first} does not count until it is put right.`;
-  return `Catches ${waiting.slice(0, -1).join(', ')} and ${waiting.at(-1)} do not count until they are put right.`;
+  if (waiting.length === 1) return en`Catch ${first} does not count until it is put right.`;
+  return en`Catches ${waiting.slice(0, -1).join(', ')} and ${waiting.at(-1)} do not count until they are put right.`;
 }
 
 /** The measured ratio by weight and by volume, each where it is known: A to one of B. */
 export function measuredRatioText({ weighed, bPerA, volumeBPerA }: Evaluation, say: Say): string {
-  const byWeight = weighed ? `${ratioText(ONE.div(bPerA.value), say)} by weight` : null;
-  const byVolume = volumeBPerA === null ? null : `${ratioText(ONE.div(volumeBPerA), say)} by volume as run`;
+  const byWeight = weighed ? en`${ratioText(ONE.div(bPerA.value), say)} by weight` : null;
+  const byVolume = volumeBPerA === null ? null : en`${ratioText(ONE.div(volumeBPerA), say)} by volume as run`;
   return [byWeight, byVolume].filter((text) => text !== null).join(', ');
 }
 
 /** How far the catches lie apart. */
 export function spreadText({ counted, range, deviation }: Evaluation, say: Say): string {
-  if (counted.length < 2 || deviation === null) return 'one catch has no spread';
+  if (counted.length < 2 || deviation === null) return en`one catch has no spread`;
   const percent = (share: number) => `${fixed(100 * share, 2, say)}\u00A0%`;
-  return `${counted.length} catches range over ${percent(float(range))}, standard deviation ${percent(deviation)}`;
+  return en`${counted.length} catches range over ${percent(float(range))}, standard deviation ${percent(deviation)}`;
 }
 
 /** The rule as one sentence, for those who hear it. */
 export function verdictRuleText(evaluation: Evaluation, say: Say): string {
   const { interval, offRatio, input, verdict } = evaluation;
-  const within = interval === null ? 'no interval' : `interval ${signedRangeText(interval.from.value, interval.to.value, say)}`;
+  const within = interval === null ? en`no interval` : en`interval ${signedRangeText(interval.from.value, interval.to.value, say)}`;
   const { limits } = input.terms;
-  const allowed = limits === null ? 'no limits' : `limits ${signedRangeText(limits.low, limits.high, say)}`;
-  return `Rule of off-ratio, more B to the left, ${SENSE}: measured ${offRatioText(offRatio.value, say)}, ${within}, ${allowed}: ${verdictHead(verdict)}.`;
+  const allowed = limits === null ? 'no limits' : en`limits ${signedRangeText(limits.low, limits.high, say)}`;
+  return en`Rule of off-ratio, more B to the left, ${SENSE}: measured ${offRatioText(offRatio.value, say)}, ${within}, ${allowed}: ${verdictHead(verdict)}.`;
 }
 
 /** What is on a machine, as it stands in a sentence: teeth of every stage. */
 export const teethText = (teeth: readonly { readonly driver?: number | undefined; readonly driven?: number | undefined }[]): string =>
-  teeth.map(({ driver, driven }) => `${driver ?? '–'} to ${driven ?? '–'}`).join(', ');
+  teeth.map(({ driver, driven }) => en`${driver ?? '–'} to ${driven ?? '–'}`).join(', ');
 
 /** What a check is held against. */
 export const wantedText = ({ written, limitsWritten }: { readonly written: string; readonly limitsWritten?: string | null }): string =>
-  `${written}, limits ${limitsWritten ?? 'not given'}`;
+  en`${written}, limits ${limitsWritten ?? en`not given`}`;
 
 const UNSTABLE: Readonly<Record<Unstable, string>> = {
-  'range wider than the limits are apart': 'they range over more than lies between the limits',
-  'interval wider than half of that': 'the interval is wider than half of what lies between the limits',
+  'range wider than the limits are apart': en`they range over more than lies between the limits`,
+  'interval wider than half of that': en`the interval is wider than half of what lies between the limits`,
 };
 
 /** Why catches do not agree; null where they do. */
 export const unstableText = ({ unstable }: Evaluation): string | null =>
-  unstable.length === 0 ? null : `The catches do not agree: ${unstable.map((one) => UNSTABLE[one]).join(', and ')}.`;
+  unstable.length === 0 ? null : en`The catches do not agree: ${unstable.map((one) => UNSTABLE[one]).join(en`, and `)}.`;

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { exactRatioText, fixed, lengthText, offRatioText, ratioText, type Say } from './format.ts';
 import { asSheetCounts } from './madeRatio.ts';
 import type { PlannedOption } from './option.ts';
@@ -27,15 +28,15 @@ export function comparison(plan: Plan, fitted: PlannedOption, chosen: PlannedOpt
     return { what, fitted: now, chosen: then, differs: now !== then };
   };
   return [
-    both('A : B by volume', (option) => ratioText(ONE.div(option.bPerA), say)),
+    both(en`A : B by volume`, (option) => ratioText(ONE.div(option.bPerA), say)),
     both('exactly', (option) => exactRatioText(ONE.div(option.bPerA))),
     both('off-ratio', (option) => offRatioText(option.offRatio, say, 3)),
-    both('limits', (option) => insideWord(option.inside) ?? 'not given'),
-    both(`B per 100 A by ${plan.mix.sheet.basis}`, (option) => fixed(asSheetCounts(plan, option.bPerA), 3, say)),
+    both('limits', (option) => insideWord(option.inside) ?? en`not given`),
+    both(en`B per 100 A by ${plan.mix.sheet.basis}`, (option) => fixed(asSheetCounts(plan, option.bPerA), 3, say)),
     ...plan.stages.flatMap(({ name }, index) => [
-      both(`${name}, teeth`, ({ stages }) => `${stages[index]?.teeth.driver ?? NONE} to ${stages[index]?.teeth.driven ?? NONE}`),
-      both(`${name}, pitches`, ({ stages }) => String(stages[index]?.fit.loop?.pitches ?? NONE)),
-      both(`${name}, centre`, ({ stages }) => {
+      both(en`${name}, teeth`, ({ stages }) => en`${stages[index]?.teeth.driver ?? NONE} to ${stages[index]?.teeth.driven ?? NONE}`),
+      both(en`${name}, pitches`, ({ stages }) => String(stages[index]?.fit.loop?.pitches ?? NONE)),
+      both(en`${name}, centre`, ({ stages }) => {
         const loop = stages[index]?.fit.loop;
         return loop === null || loop === undefined ? NONE : lengthText(loop.centre_m, say, 2);
       }),

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Place } from './finding.ts';
 import { type Build, type Mix, type Plan, type Pump, SIDES, type SideName } from './plan.ts';
 import { type Fraction, most, ZERO } from './ratio.ts';
@@ -21,7 +22,7 @@ const ofDelivery = formula({
   letter: 'u',
   written: 'w / η',
   dimension: 'share',
-  source: 'definition: an error over what it is an error of',
+  source: en`definition: an error over what it is an error of`,
   of: ({ w, η }: Record<'w' | 'η', Fraction>) => w.div(η),
 });
 
@@ -29,7 +30,7 @@ const ofDensity = formula({
   letter: 'u',
   written: 'v · w',
   dimension: 'share',
-  source: 'conservation of mass: a liquid that is denser by a share fills its volume by that share less',
+  source: en`conservation of mass: a liquid that is denser by a share fills its volume by that share less`,
   of: ({ v, w }: Record<'v' | 'w', Fraction>) => v.mul(w),
 });
 
@@ -37,7 +38,7 @@ const ofTemperature = formula({
   letter: 'u',
   written: 'γ · t',
   dimension: 'share',
-  source: 'definition of volume expansion',
+  source: en`definition of volume expansion`,
   of: ({ γ, t }: Record<'γ' | 't', Fraction>) => γ.mul(t),
 });
 
@@ -59,18 +60,18 @@ const lackingPart = (...lacking: readonly Lacking[]): Part => ({ contributions: 
  */
 export function pumpPart(side: SideName, { place, tolerance, delivery }: Pump): Part {
   if (!delivery.known) {
-    const what = `the tolerance of pump ${side}`;
+    const what = en`the tolerance of pump ${side}`;
     const where = [...place, 'tolerance'];
     if (!tolerance.known) return lackingPart({ what, place: where });
     return eitherWay({ id: `pump${side}`, kind: 'pump', what, side, place: where, share: input(what, tolerance.value, 'share') });
   }
-  const what = `the uncertainty of the delivery of pump ${side}`;
+  const what = en`the uncertainty of the delivery of pump ${side}`;
   const where = [...place, 'measuredDelivery', 'uncertainty'];
   const { share: η, uncertainty: w } = delivery.value;
   if (!w.known) return lackingPart({ what, place: where });
   const share = work(ofDelivery, what, {
-    w: input(`the delivery of pump ${side} is measured to ±`, w.value, 'share'),
-    η: input(`delivery of pump ${side} as measured`, η, 'share'),
+    w: input(en`the delivery of pump ${side} is measured to ±`, w.value, 'share'),
+    η: input(en`delivery of pump ${side} as measured`, η, 'share'),
   });
   return eitherWay({ id: `pump${side}`, kind: 'delivery', what, side, place: where, share });
 }
@@ -89,13 +90,13 @@ const restsOnDensities = ({ sheet, liquids }: Mix): boolean =>
 export function densityParts(mix: Mix, side: SideName): readonly Part[] {
   if (!restsOnDensities(mix)) return [];
   return mix.liquids[side].map(({ name, place, volumeShare, densityUncertainty }, index) => {
-    const what = `the density uncertainty of ${name}`;
+    const what = en`the density uncertainty of ${name}`;
     const where = [...place, 'densityUncertainty'];
     // By weight the shares of a premixed tank are always told.
     if (!densityUncertainty.known || !volumeShare.known) return lackingPart({ what, place: where });
-    const share = work(ofDensity, `the density of ${name}`, {
-      v: input(`share of ${name} in the volume of its tank`, volumeShare.value, 'share'),
-      w: input(`density of ${name} is known to ±`, densityUncertainty.value, 'share'),
+    const share = work(ofDensity, en`the density of ${name}`, {
+      v: input(en`share of ${name} in the volume of its tank`, volumeShare.value, 'share'),
+      w: input(en`density of ${name} is known to ±`, densityUncertainty.value, 'share'),
     });
     const id = `density${side}${index === 0 ? '' : index + 1}`;
     return eitherWay({ id, kind: 'density', what: share.what, side, place: where, share });
@@ -121,22 +122,22 @@ export function temperaturePart(mix: Mix, side: SideName): Part {
   const [first] = stated;
   if (!matters) return NONE;
   const lacking = [
-    ...(runsAt ? [] : [{ what: `the temperature ${side} is run at`, place: [...mix.place, side, 'runAt'] }]),
+    ...(runsAt ? [] : [{ what: en`the temperature ${side} is run at`, place: [...mix.place, side, 'runAt'] }]),
     ...(first !== undefined ? [] : liquids.slice(0, 1).map(({ place }) => uncertaintyOf(side, place))),
     ...(γ.known ? [] : γ.lacking),
   ];
   if (first === undefined || !γ.known) return lackingPart(...lacking);
-  const what = `the temperature of ${side}`;
+  const what = en`the temperature of ${side}`;
   const share = work(ofTemperature, what, {
     γ: γ.value,
-    t: input(`temperature of ${side} is known to ±`, t_K, 'temperatureDifference'),
+    t: input(en`temperature of ${side} is known to ±`, t_K, 'temperatureDifference'),
   });
   const { contributions } = eitherWay({ id: `temperature${side}`, kind: 'temperature', what, side, place: first.place, share });
   return { contributions, lacking };
 }
 
 const uncertaintyOf = (side: SideName, place: Place): Lacking => ({
-  what: `the temperature uncertainty of ${side}`,
+  what: en`the temperature uncertainty of ${side}`,
   place: [...place, 'temperatureUncertainty'],
 });
 
@@ -159,7 +160,7 @@ export function slipOf(plan: Plan, build: Build, side: SideName): Slip {
   if (pump.delivery.known) return { side, contribution: null, isLacking: false };
   const leak = slipShare(plan, build, side);
   if (!leak.known) return { side, contribution: null, isLacking: true };
-  const what = `the slip of pump ${side}`;
+  const what = en`the slip of pump ${side}`;
   const way = side === 'A' ? 'B-rich' : 'B-lean';
   const place = pump.gear.known ? pump.gear.value.place : pump.place;
   return { side, isLacking: false, contribution: { id: `slip${side}`, kind: 'slip', what, side, place, way, share: leak.value.most } };

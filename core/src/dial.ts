@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Place } from './finding.ts';
 import { fixed, type Say } from './format.ts';
 import { type Build, type Plan, SIDES } from './plan.ts';
@@ -20,7 +21,7 @@ export interface DialRange {
 /** The usable range of the motor; all of the dial where it is not given. */
 export function motorRange({ motor }: Plan): DialRange {
   const { from, to } = motor.usable.known ? motor.usable.value : { from: ZERO, to: ONE };
-  const end = (share: Fraction): DialEnd => ({ share, whose: 'the motor', where: motor.place });
+  const end = (share: Fraction): DialEnd => ({ share, whose: en`the motor`, where: motor.place });
   return { from: end(from), to: end(to) };
 }
 
@@ -32,7 +33,7 @@ export function dialRange(plan: Plan, { pumps, teeth }: Build): DialRange {
     const full_rev_per_s = plan.motor.speed_rev_per_s.mul(trainTurns(plan, side, teeth));
     const end = (speed_rev_per_s: Fraction, field: string): DialEnd => ({
       share: speed_rev_per_s.div(full_rev_per_s),
-      whose: `pump ${side}`,
+      whose: en`pump ${side}`,
       where: [...place, field],
     });
     if (speedFrom_rev_per_s.known) from = higher(from, end(speedFrom_rev_per_s.value, 'speedFrom'));
@@ -48,7 +49,7 @@ const nearestStep = formula({
   letter: 's',
   written: 'round(w / d) · d',
   dimension: 'share',
-  source: 'our choice: the nearest step of the dial, halves away from zero',
+  source: en`our choice: the nearest step of the dial, halves away from zero`,
   of: ({ w, d }: Record<'w' | 'd', Fraction>) => w.div(d).add('1/2').floor().mul(d),
 });
 
@@ -63,13 +64,14 @@ const nearestStep = formula({
  */
 export function dialSetting(wanted: Input<Fraction>, { from, to }: DialRange, step: Fraction | null): Input<Fraction> {
   if (wanted.value.compare(from.share) < 0)
-    return input(`dial at the least that ${from.whose} allows`, inside(from, to, step, 'up'), 'share');
-  if (wanted.value.compare(to.share) > 0) return input(`dial at the most that ${to.whose} allows`, inside(from, to, step, 'down'), 'share');
-  if (step === null) return { ...wanted, what: 'dial, to no step' };
-  const nearest = work(nearestStep, 'dial', { w: wanted, d: input('step of the dial', step, 'share') });
+    return input(en`dial at the least that ${from.whose} allows`, inside(from, to, step, 'up'), 'share');
+  if (wanted.value.compare(to.share) > 0)
+    return input(en`dial at the most that ${to.whose} allows`, inside(from, to, step, 'down'), 'share');
+  if (step === null) return { ...wanted, what: en`dial, to no step` };
+  const nearest = work(nearestStep, 'dial', { w: wanted, d: input(en`step of the dial`, step, 'share') });
   if (nearest.value.compare(from.share) < 0 || nearest.value.equals(ZERO))
-    return input('dial at its first step in the range', inside(from, to, step, 'up'), 'share');
-  if (nearest.value.compare(to.share) > 0) return input('dial at its last step in the range', inside(from, to, step, 'down'), 'share');
+    return input(en`dial at its first step in the range`, inside(from, to, step, 'up'), 'share');
+  if (nearest.value.compare(to.share) > 0) return input(en`dial at its last step in the range`, inside(from, to, step, 'down'), 'share');
   return nearest;
 }
 

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import { madeOffRatio } from './madeRatio.ts';
 import { liesInside } from './mixRatio.ts';
@@ -45,7 +46,7 @@ const aAlone = formula({
   letter: 'eₜ',
   written: '(1 + e) · (1 + γ · t) - 1',
   dimension: 'share',
-  source: 'conservation of mass: A that has grown is pumped thinner, so the mix is richer in B',
+  source: en`conservation of mass: A that has grown is pumped thinner, so the mix is richer in B`,
   of: ({ e, γ, t }: Record<'e' | 'γ' | 't', Fraction>) =>
     ONE.add(e)
       .mul(ONE.add(γ.mul(t)))
@@ -56,7 +57,7 @@ const bAlone = formula({
   letter: 'eₜ',
   written: '(1 + e) / (1 + γ · t) - 1',
   dimension: 'share',
-  source: 'conservation of mass: B that has grown is pumped thinner, so the mix is leaner in B',
+  source: en`conservation of mass: B that has grown is pumped thinner, so the mix is leaner in B`,
   of: ({ e, γ, t }: Record<'e' | 'γ' | 't', Fraction>) =>
     ONE.add(e)
       .div(ONE.add(γ.mul(t)))
@@ -67,7 +68,7 @@ const bothTogether = formula({
   letter: 'eₜ',
   written: '(1 + e) · (1 + α · t) / (1 + β · t) - 1',
   dimension: 'share',
-  source: 'conservation of mass, both tanks',
+  source: en`conservation of mass, both tanks`,
   of: ({ e, α, β, t }: Record<'e' | 'α' | 'β' | 't', Fraction>) =>
     ONE.add(e)
       .mul(ONE.add(α.mul(t)))
@@ -79,7 +80,7 @@ const aReaches = formula({
   letter: 't',
   written: '((1 + g) / (1 + e) - 1) / γ',
   dimension: 'temperatureDifference',
-  source: 'the off-ratio with A alone heated, solved for its step',
+  source: en`the off-ratio with A alone heated, solved for its step`,
   of: ({ g, e, γ }: Record<'g' | 'e' | 'γ', Fraction>) => ONE.add(g).div(ONE.add(e)).sub(ONE).div(γ),
 });
 
@@ -87,7 +88,7 @@ const bReaches = formula({
   letter: 't',
   written: '((1 + e) / (1 + g) - 1) / γ',
   dimension: 'temperatureDifference',
-  source: 'the off-ratio with B alone heated, solved for its step',
+  source: en`the off-ratio with B alone heated, solved for its step`,
   of: ({ g, e, γ }: Record<'g' | 'e' | 'γ', Fraction>) => ONE.add(e).div(ONE.add(g)).sub(ONE).div(γ),
 });
 
@@ -95,7 +96,7 @@ const perTenPercent = formula({
   letter: 'd',
   written: 'σ / 10',
   dimension: 'share',
-  source: 'laminar slip grows with the pressure and with 1 over the viscosity; a small step counts as straight',
+  source: en`laminar slip grows with the pressure and with 1 over the viscosity; a small step counts as straight`,
   of: ({ σ }: Record<'σ', Fraction>) => σ.div(whole(10)),
 });
 
@@ -127,12 +128,12 @@ const ALONE = { A: [aAlone, aReaches], B: [bAlone, bReaches] } as const;
 
 function aloneLine({ mix }: Plan, side: SideName, e: Input<Fraction>, γ: Input<Fraction>): DriftLine {
   const [moved, reached] = ALONE[side];
-  const points = steps([γ]).map((t) => ({ step: t, offRatio: work(moved, `off-ratio, ${side} alone ${wayOf(t)}`, { e, γ, t }) }));
+  const points = steps([γ]).map((t) => ({ step: t, offRatio: work(moved, en`off-ratio, ${side} alone ${wayOf(t)}`, { e, γ, t }) }));
   const { limits, limitsWorked } = mix;
   if (limits === null || limitsWorked === null || !liesInside(e.value, limits) || γ.value.equals(ZERO))
     return { heated: side, points, leaves: NOWHERE };
   const leaving = (end: 'low' | 'high'): Leaving => {
-    const step = work(reached, `step of ${side} to the ${end} limit`, { g: limitsWorked[end], e, γ });
+    const step = work(reached, en`step of ${side} to the ${end} limit`, { g: limitsWorked[end], e, γ });
     const runAt_K = mix.runAt_K[side];
     return { step, at_K: runAt_K.known ? known(runAt_K.value.add(step.value)) : NOT_GIVEN };
   };
@@ -140,20 +141,23 @@ function aloneLine({ mix }: Plan, side: SideName, e: Input<Fraction>, γ: Input<
 }
 
 function togetherLine(e: Input<Fraction>, α: Input<Fraction>, β: Input<Fraction>): DriftLine {
-  const points = steps([α, β]).map((t) => ({ step: t, offRatio: work(bothTogether, `off-ratio, both tanks ${wayOf(t)}`, { e, α, β, t }) }));
+  const points = steps([α, β]).map((t) => ({
+    step: t,
+    offRatio: work(bothTogether, en`off-ratio, both tanks ${wayOf(t)}`, { e, α, β, t }),
+  }));
   return { heated: 'both', points, leaves: NOWHERE };
 }
 
 const NOWHERE = { low: null, high: null } as const;
 
 /** So that what is hotter and what is colder do not share a name. */
-const wayOf = ({ value }: Input<Fraction>): string => (value.equals(ZERO) ? 'as run' : value.s > 0n ? 'hotter' : 'colder');
+const wayOf = ({ value }: Input<Fraction>): string => (value.equals(ZERO) ? en`as run` : value.s > 0n ? 'hotter' : 'colder');
 
 /** Whole kelvins either way, as far as the liquids keep a volume. */
 function steps(growths: readonly Input<Fraction>[]): readonly Input<Fraction>[] {
   return Array.from({ length: 2 * FURTHEST_K + 1 }, (_, index) => whole(index - FURTHEST_K))
     .filter((step_K) => growths.every(({ value }) => ONE.add(value.mul(step_K)).compare(ZERO) > 0))
-    .map((step_K) => input('step of temperature', step_K, 'temperatureDifference'));
+    .map((step_K) => input(en`step of temperature`, step_K, 'temperatureDifference'));
 }
 
 /**
@@ -166,5 +170,5 @@ function steps(growths: readonly Input<Fraction>[]): readonly Input<Fraction>[] 
 export function slipDrift(plan: Plan, build: Build, side: SideName): Given<Worked<Fraction>> {
   const leak = slipShare(plan, build, side);
   if (!leak.known) return NOT_GIVEN;
-  return known(work(perTenPercent, `slip of ${side} for a tenth more pressure or less viscosity`, { σ: leak.value.most }));
+  return known(work(perTenPercent, en`slip of ${side} for a tenth more pressure or less viscosity`, { σ: leak.value.most }));
 }

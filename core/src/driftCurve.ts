@@ -1,5 +1,6 @@
 import { type Mark, roundMarks } from './band.ts';
 import { type Drift, type DriftLine, driftOf, FURTHEST_K, type Heated } from './drift.ts';
+import { en } from './en.ts';
 import { capital, inUnit, type Say, signedPercentText } from './format.ts';
 import type { OffRatioLimits } from './mixRatio.ts';
 import type { Build, Plan } from './plan.ts';
@@ -28,7 +29,7 @@ const LIMITS_WITHIN = 4;
 const ROOM = 0.08;
 /** Shown either way at least, where nothing moves. */
 const LEAST_SHOWN = 0.0005;
-const WHOM: Readonly<Record<Heated, string>> = { A: 'A alone', B: 'B alone', both: 'A and B together' };
+const WHOM: Readonly<Record<Heated, string>> = { A: en`A alone`, B: en`B alone`, both: en`A and B together` };
 
 export const heatedText = (heated: Heated): string => WHOM[heated];
 
@@ -44,9 +45,9 @@ export function driftCurve(plan: Plan, build: Build, say: Say): DriftCurve | nul
   const right = (step_K: number) => 50 + (50 * step_K) / FURTHEST_K;
   const unit = say.system === 'metric' ? 'K' : '°F';
   const end = Number(inUnit(FURTHEST_K, 'temperatureDifference', unit));
-  const far = limits.length < 2 ? ', too far away to be drawn here' : '';
+  const far = limits.length < 2 ? en`, too far away to be drawn here` : '';
   const between =
-    plan.mix.limits && `limits ${signedPercentText(plan.mix.limits.low, say)} to ${signedPercentText(plan.mix.limits.high, say)}`;
+    plan.mix.limits && en`limits ${signedPercentText(plan.mix.limits.low, say)} to ${signedPercentText(plan.mix.limits.high, say)}`;
   return {
     lines: drift.lines.map(({ heated, points }) => ({
       heated,
@@ -78,7 +79,7 @@ function shownRange({ lines, offRatio }: Drift, limits: OffRatioLimits | null) {
 
 function sentence({ lines, offRatio }: Drift, limits: string | null, say: Say): string {
   const ends = lines.map(({ heated, points }) => `${WHOM[heated]}: ${endsText(points, say)}`).join('; ');
-  return `Off-ratio against temperature, + is B-rich. As run ${signedPercentText(offRatio.value, say)}. ${ends}.${limits === null ? '' : ` ${capital(limits)}.`}`;
+  return en`Off-ratio against temperature, + is B-rich. As run ${signedPercentText(offRatio.value, say)}. ${ends}.${limits === null ? '' : ` ${capital(limits)}.`}`;
 }
 
 function endsText(points: DriftLine['points'], say: Say): string {
@@ -95,6 +96,6 @@ function endsText(points: DriftLine['points'], say: Say): string {
 /** What keeps a curve from being drawn; null where all are. */
 export function notTellingText({ lacking, lines }: Drift): string | null {
   if (lacking.length === 0) return null;
-  const drawn = lines.length === 0 ? 'The drift cannot be told' : 'The other curves cannot be told';
-  return `${drawn}: ${lacking.map(({ what }) => what).join(' and ')} ${lacking.length === 1 ? 'is' : 'are'} not given.`;
+  const drawn = lines.length === 0 ? en`The drift cannot be told` : en`The other curves cannot be told`;
+  return en`${drawn}: ${lacking.map(({ what }) => what).join(en` and `)} ${lacking.length === 1 ? 'is' : 'are'} not given.`;
 }

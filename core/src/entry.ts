@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Say } from './format.ts';
 import { Fraction } from './ratio.ts';
 import { readNumber, readRatio, spokenReading, type TypedQuantity } from './reading.ts';
@@ -85,7 +86,7 @@ export function readAmountEntry(text: string, say: Say): EntryText<TypedQuantity
     if (read.ok && read.value.unit !== null) return readQuantityEntry(dimension, text, read.value.unit, say);
   }
   const units = [...unitsOf('mass'), ...unitsOf('volume')].join(', ');
-  return { ok: false, expected: `${quoted(text.trim())} is no mass or volume. Expected a number with its unit, as 400 g: ${units}.` };
+  return { ok: false, expected: en`${quoted(text.trim())} is no mass or volume. Expected a number with its unit, as 400 g: ${units}.` };
 }
 
 /** An amount as it stands in its box, always with its unit. */
@@ -110,7 +111,7 @@ export function readRatioEntry(text: string): EntryText<string> {
   const names =
     third === undefined
       ? `A ${spokenReading(a)}, B ${spokenReading(b)}`
-      : `A ${spokenReading(a)}, B ${spokenReading(b)}, third ${spokenReading(third)}`;
+      : en`A ${spokenReading(a)}, B ${spokenReading(b)}, third ${spokenReading(third)}`;
   return { ok: true, value: text, reading: names };
 }
 
@@ -120,7 +121,7 @@ export function readCount(text: string, least: number, most: number): EntryText<
   if (typed === '') return EMPTY;
   const value = Number(typed);
   if (/^\d{1,6}$/.test(typed) && value >= least && value <= most) return { ok: true, value };
-  return { ok: false, expected: `${quoted(typed)} is not a whole number from ${least} to ${most}.` };
+  return { ok: false, expected: en`${quoted(typed)} is not a whole number from ${least} to ${most}.` };
 }
 
 /**

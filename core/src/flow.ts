@@ -1,4 +1,5 @@
 import { type DialRange, dialRange, dialSetting } from './dial.ts';
+import { en } from './en.ts';
 import { orNull } from './given.ts';
 import type { Build, Plan, SideName } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
@@ -9,7 +10,7 @@ export const pumpFlow = formula({
   letter: 'Q',
   written: 'D · n',
   dimension: 'flow',
-  source: 'definition of displacement',
+  source: en`definition of displacement`,
   of: ({ D, n }: Record<'D' | 'n', Fraction>) => D.mul(n),
 });
 
@@ -17,7 +18,7 @@ const pumpFlowMeasured = formula({
   letter: 'Q',
   written: 'D · η · n',
   dimension: 'flow',
-  source: 'definition of displacement and of volumetric efficiency',
+  source: en`definition of displacement and of volumetric efficiency`,
   of: ({ D, η, n }: Record<'D' | 'η' | 'n', Fraction>) => D.mul(η).mul(n),
 });
 
@@ -25,7 +26,7 @@ const pumpSpeed = formula({
   letter: 'n',
   written: 's · N · i',
   dimension: 'speed',
-  source: 'kinematics of the drive',
+  source: en`kinematics of the drive`,
   of: ({ s, N, i }: Record<'s' | 'N' | 'i', Fraction>) => s.mul(N).mul(i),
 });
 
@@ -33,7 +34,7 @@ const motorSpeed = formula({
   letter: 'n',
   written: 's · N',
   dimension: 'speed',
-  source: 'the dial counts shares of full speed',
+  source: en`the dial counts shares of full speed`,
   of: ({ s, N }: Record<'s' | 'N', Fraction>) => s.mul(N),
 });
 
@@ -49,7 +50,7 @@ const shareOfFull = formula({
   letter: 'w',
   written: 'Q / F',
   dimension: 'share',
-  source: 'flow is proportional to speed',
+  source: en`flow is proportional to speed`,
   of: ({ Q, F }: Record<'Q' | 'F', Fraction>) => Q.div(F),
 });
 
@@ -87,7 +88,7 @@ export interface Setting extends Running {
 }
 
 /** Stands behind every name, so that no two workings share theirs; the setting for the flow wanted goes without. */
-const AT = { set: '', least: ', dial at its least', most: ', dial at its most', full: ' at 100 %' } as const;
+const AT = { set: '', least: en`, dial at its least`, most: en`, dial at its most`, full: en` at 100 %` } as const;
 
 /**
  * What turns and flows at one setting of the dial.
@@ -98,25 +99,25 @@ const AT = { set: '', least: ', dial at its least', most: ', dial at its most', 
  * @example runningAt(E12 on Bench 1 of the demo, 23 driving 25 teeth, 63.5 %).flow.A.value  // 685.8 cc/min
  */
 export function runningAt(plan: Plan, build: Build, dial: Input<Fraction>, at: keyof typeof AT = 'set'): Running {
-  const N = input('motor speed at 100 %', plan.motor.speed_rev_per_s, 'speed');
+  const N = input(en`motor speed at 100 %`, plan.motor.speed_rev_per_s, 'speed');
   const named = (what: string) => what + AT[at];
-  const speed = (side: SideName) => work(pumpSpeed, named(`speed of pump ${side}`), { s: dial, N, i: turnsOf(plan, side, build.teeth) });
+  const speed = (side: SideName) => work(pumpSpeed, named(en`speed of pump ${side}`), { s: dial, N, i: turnsOf(plan, side, build.teeth) });
   const speeds = { A: speed('A'), B: speed('B') };
   const flow = (side: SideName) => {
     const { displacement_m3_per_rev, delivery, asMeasured } = build.pumps[side];
-    const D = input(`displacement of pump ${side}`, displacement_m3_per_rev, 'displacement');
-    const what = named(`flow of ${side}`);
+    const D = input(en`displacement of pump ${side}`, displacement_m3_per_rev, 'displacement');
+    const what = named(en`flow of ${side}`);
     if (!delivery.known || !asMeasured) return work(pumpFlow, what, { D, n: speeds[side] });
-    const η = input(`delivery of pump ${side} as measured`, delivery.value.share, 'share');
+    const η = input(en`delivery of pump ${side} as measured`, delivery.value.share, 'share');
     return work(pumpFlowMeasured, what, { D, η, n: speeds[side] });
   };
   const flows = { A: flow('A'), B: flow('B') };
   return {
     dial,
-    motorSpeed: work(motorSpeed, named('motor speed'), { s: dial, N }),
+    motorSpeed: work(motorSpeed, named(en`motor speed`), { s: dial, N }),
     pumpSpeed: speeds,
     flow: flows,
-    total: work(bothFlows, named('flow of A and B'), { a: flows.A, b: flows.B }),
+    total: work(bothFlows, named(en`flow of A and B`), { a: flows.A, b: flows.B }),
   };
 }
 
@@ -129,8 +130,8 @@ export function runningAt(plan: Plan, build: Build, dial: Input<Fraction>, at: k
 export function flowOf(plan: Plan, build: Build): Flow {
   const range = dialRange(plan, build);
   if (range.from.share.compare(range.to.share) > 0) return { range, ends: null, setting: null };
-  const from = runningAt(plan, build, input('dial, least', range.from.share, 'share'), 'least');
-  const to = runningAt(plan, build, input('dial, most', range.to.share, 'share'), 'most');
+  const from = runningAt(plan, build, input(en`dial, least`, range.from.share, 'share'), 'least');
+  const to = runningAt(plan, build, input(en`dial, most`, range.to.share, 'share'), 'most');
   return { range, ends: { from, to }, setting: settingOf(plan, build, range) };
 }
 
@@ -140,8 +141,8 @@ export const settingOrFastest = ({ setting, ends }: Flow): Running | null => set
 function settingOf(plan: Plan, build: Build, range: DialRange): Setting | null {
   if (!plan.wantedFlow.known) return null;
   const W = plan.wantedFlow.value;
-  const { total: F } = runningAt(plan, build, input('dial, full', ONE, 'share'), 'full');
-  const wanted = work(shareOfFull, 'dial before rounding', { Q: W, F });
+  const { total: F } = runningAt(plan, build, input(en`dial, full`, ONE, 'share'), 'full');
+  const wanted = work(shareOfFull, en`dial before rounding`, { Q: W, F });
   const running = runningAt(plan, build, dialSetting(wanted, range, orNull(plan.motor.dialStep)));
-  return { ...running, wanted, cost: work(costOfRounding, 'rounding costs', { Q: running.total, W }) };
+  return { ...running, wanted, cost: work(costOfRounding, en`rounding costs`, { Q: running.total, W }) };
 }

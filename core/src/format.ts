@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { type Fraction, float, ONE, whole, ZERO } from './ratio.ts';
 import { type Dimension, fromSI } from './units.ts';
 
@@ -200,7 +201,7 @@ export function percentText(share: Fraction, say: Say, places = 2): string {
 }
 
 /** Stands beside an off-ratio that is shown with its sign. */
-export const SENSE = '+ is B-rich';
+export const SENSE = en`+ is B-rich`;
 
 /**
  * A share in per cent with its sign, as an off-ratio stands in a range or on an axis; what is rounded to nothing has no sign.
@@ -223,7 +224,7 @@ const percentOf = (share: Fraction | number): Fraction | number => (typeof share
  * @example signedRangeText(new Fraction('-0.0176'), new Fraction('0.0161'), { decimal: '.', system: 'metric' })  // '−1.76 to +1.61 %'
  */
 export function signedRangeText(from: Fraction | number, to: Fraction | number, say: Say): string {
-  return `${signed(percentOf(from), 2, say)} to ${signedPercentText(to, say)}`;
+  return en`${signed(percentOf(from), 2, say)} to ${signedPercentText(to, say)}`;
 }
 
 /**

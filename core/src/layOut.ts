@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Finding } from './finding.ts';
 import type { Say } from './format.ts';
 import { type PlannedOption, planOption } from './option.ts';
@@ -90,15 +91,15 @@ function note(what: string): Finding {
     what,
     figure: null,
     limit: null,
-    source: 'order of the search',
+    source: en`order of the search`,
     missing: false,
   };
 }
 
 /** What a search has to say of itself: that its list is cut, or empty. */
 export function searchNotes({ more, options }: Ranked<unknown>): readonly Finding[] {
-  const cut = `More options exist than the ${KEPT_OPTIONS} that are listed; those left out rank behind them.`;
-  const none = 'Nothing can be built: no choice of wheels passes the checks, not even what is fitted.';
+  const cut = en`More options exist than the ${KEPT_OPTIONS} that are listed; those left out rank behind them.`;
+  const none = en`Nothing can be built: no choice of wheels passes the checks, not even what is fitted.`;
   return [
     ...(more ? [note(cut)] : []),
     ...(options.length === 0 ? [{ ...note(none), check: 'search.none', severity: 'warns' as const }] : []),

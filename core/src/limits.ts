@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { OffRatioLimits, PartsDefinition } from './mixRatio.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
 import { formula, input, type Worked, work } from './working.ts';
@@ -14,7 +15,7 @@ const ofBPerA = formula({
   letter: 'e',
   written: 'p / 100',
   dimension: 'share',
-  source: 'definition: per cent of B per A',
+  source: en`definition: per cent of B per A`,
   of: ({ p }: Record<'p', Fraction>) => p.div(HUNDRED),
 });
 
@@ -22,7 +23,7 @@ const ofAPerB = formula({
   letter: 'e',
   written: '1 / (1 + p / 100) - 1',
   dimension: 'share',
-  source: 'definition: per cent of A per B, which is one over B per A',
+  source: en`definition: per cent of A per B, which is one over B per A`,
   of: ({ p }: Record<'p', Fraction>) => ONE.div(ONE.add(p.div(HUNDRED))).sub(ONE),
 });
 
@@ -30,7 +31,7 @@ const shareOfB = formula({
   letter: 's',
   written: 'b / (a + b)',
   dimension: 'share',
-  source: 'definition: B in the total',
+  source: en`definition: B in the total`,
   of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a.add(b)),
 });
 
@@ -38,7 +39,7 @@ const ofPoints = formula({
   letter: 'e',
   written: '(s + p / 100) / (1 - s - p / 100) · (1 - s) / s - 1',
   dimension: 'share',
-  source: 'definition: points of the share of B in the total',
+  source: en`definition: points of the share of B in the total`,
   of: ({ s, p }: Record<'s' | 'p', Fraction>) => {
     const share = s.add(p.div(HUNDRED));
     return share.div(ONE.sub(share)).mul(ONE.sub(s)).div(s).sub(ONE);
@@ -49,7 +50,7 @@ const ofParts = formula({
   letter: 'e',
   written: 'p / b - 1',
   dimension: 'share',
-  source: 'definition: parts of B for the same A',
+  source: en`definition: parts of B for the same A`,
   of: ({ p, b }: Record<'p' | 'b', Fraction>) => p.div(b).sub(ONE),
 });
 
@@ -72,9 +73,9 @@ export function limitsOfOffRatio(
   partsA: Fraction,
   partsB: Fraction,
 ): WorkedLimits {
-  const [p, q] = [input(`low limit, ${definition}`, low, 'number'), input(`high limit, ${definition}`, high, 'number')];
-  const a = input('parts of A wanted', partsA, 'number');
-  const b = input('parts of B wanted', partsB, 'number');
+  const [p, q] = [input(en`low limit, ${definition}`, low, 'number'), input(en`high limit, ${definition}`, high, 'number')];
+  const a = input(en`parts of A wanted`, partsA, 'number');
+  const b = input(en`parts of B wanted`, partsB, 'number');
   switch (definition) {
     case '% of B per A':
       return { low: work(ofBPerA, LOW, { p }), high: work(ofBPerA, HIGH, { p: q }) };
@@ -82,7 +83,7 @@ export function limitsOfOffRatio(
       // More A per B is less B per A, so the ends change places.
       return { low: work(ofAPerB, LOW, { p: q }), high: work(ofAPerB, HIGH, { p }) };
     case 'points of B in the total': {
-      const s = work(shareOfB, 'share of B wanted', { a, b });
+      const s = work(shareOfB, en`share of B wanted`, { a, b });
       return { low: work(ofPoints, LOW, { s, p }), high: work(ofPoints, HIGH, { s, p: q }) };
     }
     case 'parts of B':
@@ -90,8 +91,8 @@ export function limitsOfOffRatio(
   }
 }
 
-const LOW = 'low limit of off-ratio';
-const HIGH = 'high limit of off-ratio';
+const LOW = en`low limit of off-ratio`;
+const HIGH = en`high limit of off-ratio`;
 
 /** Limits whose ends stand in order, whichever was worked out from which. */
 export const inOrder = (one: Worked<Fraction>, two: Worked<Fraction>): WorkedLimits =>

@@ -1,4 +1,5 @@
 import { blendFormula } from './blendFormula.ts';
+import { en } from './en.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import { type Fraction, ONE, ZERO } from './ratio.ts';
 import { formula, type Input, input, numbered, type Worked, work } from './working.ts';
@@ -20,7 +21,7 @@ export interface NamedLiquid {
   readonly expansion: Given<Input<Fraction>>;
 }
 
-const EXPANSION = 'definition of volume expansion, ρ(T) = ρ₀ / (1 + β (T − T₀))';
+const EXPANSION = en`definition of volume expansion, ρ(T) = ρ₀ / (1 + β (T − T₀))`;
 
 export const densityAsRun = formula({
   letter: 'ρ',
@@ -35,7 +36,7 @@ export const expansionOfTwo = formula({
   letter: 'β',
   written: '(ρ₁ / ρ₂ - 1) / (T₂ - T₁)',
   dimension: 'expansion',
-  source: `${EXPANSION}, through both densities`,
+  source: en`${EXPANSION}, through both densities`,
   of: ({ 'ρ₁': one, 'ρ₂': two, 'T₁': oneAt, 'T₂': twoAt }: Record<'ρ₁' | 'ρ₂' | 'T₁' | 'T₂', Fraction>) => {
     const step_K = twoAt.sub(oneAt);
     if (step_K.equals(ZERO)) throw new RangeError('expansionOfTwo: both densities at one temperature');
@@ -47,7 +48,7 @@ export const growthOf = formula({
   letter: 'g',
   written: '(1 + β · (T - T₀)) / (1 + β · (F - T₀))',
   dimension: 'number',
-  source: `${EXPANSION}, at both temperatures`,
+  source: en`${EXPANSION}, at both temperatures`,
   of: ({ β, T, F, 'T₀': origin_K }: Record<'β' | 'T' | 'F' | 'T₀', Fraction>) =>
     volumeFactor(β, T.sub(origin_K)).div(volumeFactor(β, F.sub(origin_K))),
 });
@@ -56,7 +57,7 @@ export const growthOf = formula({
 export const stated = (name: string, liquid: Liquid): NamedLiquid => ({
   name,
   liquid,
-  expansion: liquid.expansion_per_K.known ? known(input(`expansion of ${name}`, liquid.expansion_per_K.value, 'expansion')) : NOT_GIVEN,
+  expansion: liquid.expansion_per_K.known ? known(input(en`expansion of ${name}`, liquid.expansion_per_K.value, 'expansion')) : NOT_GIVEN,
 });
 
 /**
@@ -72,13 +73,13 @@ export const stated = (name: string, liquid: Liquid): NamedLiquid => ({
  */
 export function volumeGrowth({ name, liquid, expansion: β }: NamedLiquid, from_K: Given<Fraction>, at_K: Given<Fraction>): Input<Fraction> {
   if (!β.known || !from_K.known || !at_K.known)
-    return input(`growth of ${name} with temperature, not known and taken as none`, ONE, 'number');
-  const F = input("temperature at which the sheet's volumes hold", from_K.value, 'temperature');
-  return work(growthOf, `volume of ${name} as run over its volume where the sheet's volumes hold`, {
+    return input(en`growth of ${name} with temperature, not known and taken as none`, ONE, 'number');
+  const F = input(en`temperature at which the sheet's volumes hold`, from_K.value, 'temperature');
+  return work(growthOf, en`volume of ${name} as run over its volume where the sheet's volumes hold`, {
     β: β.value,
-    T: input(`temperature of ${name} as run`, at_K.value, 'temperature'),
+    T: input(en`temperature of ${name} as run`, at_K.value, 'temperature'),
     F,
-    'T₀': liquid.densityAt_K.known ? input(`temperature of the density of ${name}`, liquid.densityAt_K.value, 'temperature') : F,
+    'T₀': liquid.densityAt_K.known ? input(en`temperature of the density of ${name}`, liquid.densityAt_K.value, 'temperature') : F,
   });
 }
 
@@ -118,14 +119,14 @@ function volumeFactor(expansion_per_K: Fraction, step_K: Fraction): Fraction {
 export function densityAt({ name, liquid, expansion: β }: NamedLiquid, at_K: Given<Fraction>, when: string): Given<Input<Fraction>> {
   const { density_kg_per_m3: density, densityAt_K } = liquid;
   if (!density.known) return NOT_GIVEN;
-  const asStated = input(`density of ${name} as stated`, density.value, 'density');
+  const asStated = input(en`density of ${name} as stated`, density.value, 'density');
   if (!densityAt_K.known || !β.known || !at_K.known) return known(asStated);
   return known(
-    work(densityAsRun, `density of ${name} ${when}`, {
+    work(densityAsRun, en`density of ${name} ${when}`, {
       'ρ₀': asStated,
       β: β.value,
-      T: input(`temperature of ${name} ${when}`, at_K.value, 'temperature'),
-      'T₀': input(`temperature of the density of ${name}`, densityAt_K.value, 'temperature'),
+      T: input(en`temperature of ${name} ${when}`, at_K.value, 'temperature'),
+      'T₀': input(en`temperature of the density of ${name}`, densityAt_K.value, 'temperature'),
     }),
   );
 }
@@ -147,7 +148,7 @@ export function mixedDensity(what: string, shares: readonly (readonly [Input<Fra
     count: shares.length,
     counted: shares.map((_, index) => index),
     dimension: 'density',
-    source: 'conservation of mass and volume; resins mix with little change of volume: common practice, no source',
+    source: en`conservation of mass and volume; resins mix with little change of volume: common practice, no source`,
   });
   const put = shares.flatMap(([mass, density], index) => [[numbered('m', index), mass] as const, [numbered('ρ', index), density] as const]);
   return work(mixed, what, Object.fromEntries(put));

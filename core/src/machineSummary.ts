@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { withErrorText } from './entry.ts';
 import { spoken } from './file/fields.ts';
 import type { MachineRow, SideRow } from './file/machine.ts';
@@ -9,7 +10,7 @@ import { shotText } from './twoFigures.ts';
 
 // One line for each group of a machine's fields, as typed: it stands in place of the group while that is closed.
 
-const NOTHING = 'nothing given';
+const NOTHING = en`nothing given`;
 
 const listed = (parts: readonly (string | null)[]): string => parts.filter((part) => part !== null).join(', ') || NOTHING;
 
@@ -18,7 +19,7 @@ const said = (word: string, typed: TypedQuantity | undefined): string | null => 
 /** A figure of each side; a unit that both share stands once. */
 function ofSides(word: string, a: TypedQuantity | undefined, b: TypedQuantity | undefined): string | null {
   const before = word === '' ? '' : `${word} `;
-  if (a !== undefined && b !== undefined) return `${before}${a.unit === b.unit ? a.value : spoken(a)} and ${spoken(b)}`;
+  if (a !== undefined && b !== undefined) return en`${before}${a.unit === b.unit ? a.value : spoken(a)} and ${spoken(b)}`;
   if (a !== undefined) return `${before}A ${spoken(a)}`;
   return b === undefined ? null : `${before}B ${spoken(b)}`;
 }
@@ -33,7 +34,7 @@ export function wantedSummary({ wantedFlow, wantedShot, batch }: Pick<MachineRow
   return listed([
     wantedFlow === undefined ? null : spoken(wantedFlow),
     wantedShot === undefined ? null : shotText(wantedShot),
-    batch === undefined ? null : `batch ${spoken(batch.amount)} of ${batch.of === 'mix' ? 'the mix' : batch.of}`,
+    batch === undefined ? null : en`batch ${spoken(batch.amount)} of ${batch.of === 'mix' ? en`the mix` : batch.of}`,
   ]);
 }
 
@@ -54,7 +55,7 @@ export function loadSummary({ A, B, serviceFactor }: Sides & Pick<MachineRow, 's
   return listed([
     ofSides('', A.pressure, B.pressure),
     ofSides('efficiency', A.mechanicalEfficiency, B.mechanicalEfficiency),
-    said('service factor', serviceFactor),
+    said(en`service factor`, serviceFactor),
   ]);
 }
 
@@ -64,7 +65,7 @@ export function loadSummary({ A, B, serviceFactor }: Sides & Pick<MachineRow, 's
  * @source the table of service factors
  * @example usualServiceFactors(say)  // 'with an electric motor 1.0 for an even load, 1.3 for moderate shock, 1.5 for heavy shock'
  */
-export const usualServiceFactors = (say: Say): string => `with an electric motor ${serviceFactorsText(say)}`;
+export const usualServiceFactors = (say: Say): string => en`with an electric motor ${serviceFactorsText(say)}`;
 
 /**
  * Tanks and mixer, in one line.
@@ -75,7 +76,7 @@ export const usualServiceFactors = (say: Say): string => `with an electric motor
 export function tankSummary({ A, B, mixerVolume }: Sides & Pick<MachineRow, 'mixerVolume'>): string {
   return listed([
     ofSides('fill', A.tank?.fill, B.tank?.fill),
-    ofSides('low mark', A.tank?.lowMark, B.tank?.lowMark),
+    ofSides(en`low mark`, A.tank?.lowMark, B.tank?.lowMark),
     said('mixer', mixerVolume),
   ]);
 }
@@ -89,12 +90,12 @@ export function tankSummary({ A, B, mixerVolume }: Sides & Pick<MachineRow, 'mix
 export function workSummary({ minutes = {}, catchTurns }: Pick<MachineRow, 'minutes' | 'catchTurns'>): string {
   const own = listed([
     said('sprocket', minutes.sprocket),
-    said('chain length', minutes.chainLength),
+    said(en`chain length`, minutes.chainLength),
     said('centre', minutes.centre),
     said('pump', minutes.pump),
-    catchTurns === undefined ? null : `${catchTurns} turns a catch`,
+    catchTurns === undefined ? null : en`${catchTurns} turns a catch`,
   ]);
-  return own === NOTHING ? 'starting values' : own;
+  return own === NOTHING ? en`starting values` : own;
 }
 
 /**
@@ -104,9 +105,9 @@ export function workSummary({ minutes = {}, catchTurns }: Pick<MachineRow, 'minu
  * @example checklistSummary(['Seal cups full.', ''])  // '2 of 6 lines, 1 of them empty'
  */
 export function checklistSummary(lines: readonly string[]): string {
-  if (lines.length === 0) return 'no lines of your own';
+  if (lines.length === 0) return en`no lines of your own`;
   const empty = lines.filter((line) => line.trim() === '').length;
-  return `${lines.length} of ${MOST_CHECKLIST_LINES} lines${empty === 0 ? '' : `, ${empty} of them empty`}`;
+  return en`${lines.length} of ${MOST_CHECKLIST_LINES} lines${empty === 0 ? '' : en`, ${empty} of them empty`}`;
 }
 
 /**
@@ -124,8 +125,8 @@ export function pumpSummary({
 }: Partial<SideRow['pumps'][number]>): string {
   return listed([
     said('limit', pressureLimit),
-    gear === undefined ? null : `gear of ${gear.teeth} teeth`,
-    measuredDelivery === undefined ? null : `delivers ${withErrorText('share', measuredDelivery, '%')}\u00A0%`,
+    gear === undefined ? null : en`gear of ${gear.teeth} teeth`,
+    measuredDelivery === undefined ? null : en`delivers ${withErrorText('share', measuredDelivery, '%')}\u00A0%`,
     said('new', newDelivery),
     said('least', leastDelivery),
   ]);

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { offRatio, offRatioOf, perHundredA } from './mixRatio.ts';
 import type { Build, Plan } from './plan.ts';
 import type { Fraction } from './ratio.ts';
@@ -18,9 +19,9 @@ export interface MadeRatio {
  * @example madeRatio(Bench 1 of the demo, 21 driving 30 teeth).made.value  // 7/20
  */
 export function madeRatio(plan: Plan, { pumps, teeth }: Build): MadeRatio {
-  const ofBothPumps = work(ofPumps, 'pumps, B over A', { a: deliveredOf(pumps.A, 'A'), b: deliveredOf(pumps.B, 'B') });
-  const ofAllWheels = work(ofWheels, 'wheels, turns of B for one of A', { a: turnsOf(plan, 'A', teeth), b: turnsOf(plan, 'B', teeth) });
-  const made = work(ofBoth, 'B per A by volume, made', { p: ofBothPumps, t: ofAllWheels });
+  const ofBothPumps = work(ofPumps, en`pumps, B over A`, { a: deliveredOf(pumps.A, 'A'), b: deliveredOf(pumps.B, 'B') });
+  const ofAllWheels = work(ofWheels, en`wheels, turns of B for one of A`, { a: turnsOf(plan, 'A', teeth), b: turnsOf(plan, 'B', teeth) });
+  const made = work(ofBoth, en`B per A by volume, made`, { p: ofBothPumps, t: ofAllWheels });
   return { pumps: ofBothPumps, wheels: ofAllWheels, made };
 }
 

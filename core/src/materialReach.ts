@@ -1,4 +1,5 @@
 import { budgetOf, type Verdict } from './budget.ts';
+import { en } from './en.ts';
 import { flowOf } from './flow.ts';
 import { exactRatioText, fixed, offRatioText, ratioText, type Say, signedRangeText } from './format.ts';
 import { layOption, type Mounted } from './layOut.ts';
@@ -53,7 +54,7 @@ export function materialReach(plan: Plan, best: Mounted | null, say: Say): Mater
     name: plan.material.name,
     wantedAPerB,
     wanted: ratioText(wantedAPerB, say),
-    limits: limits === null ? 'not given' : signedRangeText(limits.low, limits.high, say),
+    limits: limits === null ? en`not given` : signedRangeText(limits.low, limits.high, say),
     best: best === null ? null : bestReach(plan, best, say),
   };
 }
@@ -62,7 +63,7 @@ function bestReach(plan: Plan, mounted: Mounted, say: Say): BestReach {
   const option = layOption(plan, mounted, say);
   const aPerB = ONE.div(option.bPerA);
   const budget = budgetOf(plan, option);
-  const slip = budget.slipNotEstimated.map((side) => `the slip of pump ${side}`);
+  const slip = budget.slipNotEstimated.map((side) => en`the slip of pump ${side}`);
   return {
     aPerB,
     ratio: aPerB.d === 1n ? `${aPerB.n} : 1` : `${exactRatioText(aPerB)} = ${fixed(aPerB, 4, say)}`,
@@ -97,12 +98,12 @@ export function flowText(plan: Plan, build: Build, say: Say): string {
 export function flowRangeText(from: Fraction, to: Fraction, say: Say): string {
   const [low = '', high] = [from, to].map((flow) => amountText(flow, 'flow', say));
   const [number, unit] = low.split('\u00A0');
-  return `${unit !== undefined && high?.endsWith(`\u00A0${unit}`) === true ? number : low} to ${high}`;
+  return en`${unit !== undefined && high?.endsWith(`\u00A0${unit}`) === true ? number : low} to ${high}`;
 }
 
 /** A flag of the rule: name, off-ratio of the best option, and whether that is inside. */
 export function flagWords({ name, best }: MaterialReach): string {
-  if (best === null) return `${name}: nothing can be built`;
+  if (best === null) return en`${name}: nothing can be built`;
   const inside = insideWord(best.inside);
   return `${name}, ${best.offRatio}${inside === null ? '' : `, ${inside}`}`;
 }

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import { formula } from './working.ts';
 
@@ -25,7 +26,7 @@ export const bPerA = formula({
   letter: 'w',
   written: 'b / a',
   dimension: 'number',
-  source: 'definition: parts of B over parts of A',
+  source: en`definition: parts of B over parts of A`,
   of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a),
 });
 
@@ -33,7 +34,7 @@ export const byVolume = formula({
   letter: 'r',
   written: 'w / d',
   dimension: 'number',
-  source: 'arithmetic: weight ratio = volume ratio × density ratio',
+  source: en`arithmetic: weight ratio = volume ratio × density ratio`,
   of: ({ w, d }: Record<'w' | 'd', Fraction>) => w.div(d),
 });
 
@@ -41,7 +42,7 @@ export const aPerB = formula({
   letter: 'R',
   written: '1 / r',
   dimension: 'number',
-  source: 'definition: A per B is one over B per A',
+  source: en`definition: A per B is one over B per A`,
   of: ({ r }: Record<'r', Fraction>) => ONE.div(r),
 });
 
@@ -49,7 +50,7 @@ export const perHundredA = formula({
   letter: 'P',
   written: '100 · b / a · (1 + e)',
   dimension: 'number',
-  source: 'definition of off-ratio, which is the same on every basis',
+  source: en`definition of off-ratio, which is the same on every basis`,
   of: ({ a, b, e }: Record<'a' | 'b' | 'e', Fraction>) => b.mul(100).div(a).mul(ONE.add(e)),
 });
 
@@ -57,7 +58,7 @@ export const offRatioOf = formula({
   letter: 'e',
   written: 'm / w - 1',
   dimension: 'share',
-  source: 'definition of off-ratio',
+  source: en`definition of off-ratio`,
   of: ({ m, w }: Record<'m' | 'w', Fraction>) => m.div(w).sub(ONE),
 });
 

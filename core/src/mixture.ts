@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import type { Mix } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
@@ -7,7 +8,7 @@ const densityOfMix = formula({
   letter: 'ρ',
   written: '(a + b · r) / (1 + r)',
   dimension: 'density',
-  source: 'conservation of mass and volume; resins mix with little change of volume: common practice, no source',
+  source: en`conservation of mass and volume; resins mix with little change of volume: common practice, no source`,
   of: ({ a, b, r }: Record<'a' | 'b' | 'r', Fraction>) => a.add(b.mul(r)).div(ONE.add(r)),
 });
 
@@ -20,5 +21,5 @@ const densityOfMix = formula({
  */
 export function mixtureDensity({ density: { A, B }, wanted }: Mix): Given<Worked<Fraction>> {
   if (!A.known || !B.known) return NOT_GIVEN;
-  return known(work(densityOfMix, 'density of the mix', { a: A.value, b: B.value, r: wanted }));
+  return known(work(densityOfMix, en`density of the mix`, { a: A.value, b: B.value, r: wanted }));
 }

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Mounted } from './layOut.ts';
 import { type Plan, SIDES } from './plan.ts';
 import { teethText } from './teethWords.ts';
@@ -6,7 +7,7 @@ import { fittedPumps } from './train.ts';
 // What an option mounts, in the few words of a table.
 
 /** A pump by its side and name. */
-export const sidePumpText = (side: string, name: string): string => `pump ${side} ${name}`;
+export const sidePumpText = (side: string, name: string): string => en`pump ${side} ${name}`;
 
 /**
  * Teeth stage by stage, and every pump that is not the one fitted now: without it the teeth make another ratio.

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Mounted, Ranked } from './layOut.ts';
 import { ENDS, type Plan } from './plan.ts';
 import { byCloseness, byWork, standingOf, type TimedStanding, timedStandingOf } from './standing.ts';
@@ -89,12 +90,11 @@ function tradeOffLines(found: readonly Found[], tradeOff: readonly Mounted[]): r
 /** What has to be said beside an order: what folding away means, and how far the list is exact where it is cut. */
 export function orderNote(order: Order, more: boolean): string | null {
   if (order === 'least work') {
-    return more ? 'The list is cut: all of the trade-off are in it, but others that take little time may be missing.' : null;
+    return more ? en`The list is cut: all of the trade-off are in it, but others that take little time may be missing.` : null;
   }
   if (order === 'closest') return null;
-  const meaning =
-    'Dominated, and so folded away, is an option beside which another takes no longer and ranks no worse: inside the limits before outside, then by off-ratio.';
-  return more ? `${meaning} Whatever is not listed is dominated too.` : meaning;
+  const meaning = en`Dominated, and so folded away, is an option beside which another takes no longer and ranks no worse: inside the limits before outside, then by off-ratio.`;
+  return more ? en`${meaning} Whatever is not listed is dominated too.` : meaning;
 }
 
 /** How many of the options found are inside the limits. */

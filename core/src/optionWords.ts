@@ -1,5 +1,6 @@
 import type { Budget, Verdict } from './budget.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
+import { en } from './en.ts';
 import type { Finding, Severity } from './finding.ts';
 import { lengthText, type Say, signedRangeText } from './format.ts';
 import type { InsideCount } from './optionList.ts';
@@ -32,11 +33,11 @@ export function findingsInShort(findings: readonly Finding[]): FindingsInShort {
   const [worst] = made;
   if (worst !== undefined) {
     const beside = made.length - 1;
-    return { word: worst.severity, text: checkTitle(worst.check) + (beside === 0 ? '' : `, ${beside} more`), worst };
+    return { word: worst.severity, text: checkTitle(worst.check) + (beside === 0 ? '' : en`, ${beside} more`), worst };
   }
   const [missing] = findings;
   if (missing === undefined) return { word: 'clear', text: '', worst: null };
-  return { word: 'missing', text: `${new Set(findings.map(({ check }) => check)).size} not checked`, worst: missing };
+  return { word: 'missing', text: en`${new Set(findings.map(({ check }) => check)).size} not checked`, worst: missing };
 }
 
 /**
@@ -46,16 +47,16 @@ export function findingsInShort(findings: readonly Finding[]): FindingsInShort {
  * @example insideCountText({ inside: 200, atLeast: true })  // 'at least 200 inside the limits'
  */
 export function insideCountText({ inside, atLeast }: InsideCount): string {
-  return `${atLeast ? 'at least ' : ''}${inside} inside the limits`;
+  return en`${atLeast ? en`at least ` : ''}${inside} inside the limits`;
 }
 
 /** Whether an option is inside, in a word; null where the material has no limits. */
 export const insideWord = (inside: boolean | null): string | null => (inside === null ? null : inside ? 'inside' : 'outside');
 
 const VERDICTS: Readonly<Record<Verdict, string>> = {
-  'inside with margin': 'with margin',
-  'inside, margin not known': 'margin not known',
-  'inside only nominally': 'only nominally',
+  'inside with margin': en`with margin`,
+  'inside, margin not known': en`margin not known`,
+  'inside only nominally': en`only nominally`,
   outside: 'outside',
 };
 
@@ -74,7 +75,7 @@ export function worstRangeText({ from, to }: Pick<Budget, 'from' | 'to'>, say: S
 
 /** The sets of checks of which each alone lets an option through, by their titles. */
 export const fewestChecksText = (sets: readonly (readonly string[])[]): string =>
-  `Fewest checks in the way: ${sets.map((set) => set.map(checkTitle).join(' + ')).join('; or ')}.`;
+  en`Fewest checks in the way: ${sets.map((set) => set.map(checkTitle).join(' + ')).join(en`; or `)}.`;
 
 /**
  * A length as its text has it, without the unit: for a column whose head carries it.

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { whole, ZERO } from './ratio.ts';
 import { type Reading, readNumber } from './reading.ts';
 import { quoted } from './visible.ts';
@@ -20,7 +21,7 @@ export function readPrice(text: string): Reading<number> {
   if (read.value.compare(ZERO) < 0 || read.value.compare(MOST) > 0 || hundredths.d !== 1n)
     return {
       ok: false,
-      expected: `${quoted(text.trim())} is no price. Expected a number from 0 to ${MOST.n} with at most two places, as 18.50.`,
+      expected: en`${quoted(text.trim())} is no price. Expected a number from 0 to ${MOST.n} with at most two places, as 18.50.`,
     };
   return { ok: true, value: Number(hundredths.n) };
 }

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { exactRatioText, fixed, ratioText, type Say } from './format.ts';
 import type { PlannedOption } from './option.ts';
 import type { Plan, Pump } from './plan.ts';
@@ -18,7 +19,7 @@ export function productText(plan: Plan, option: PlannedOption, say: Say): string
     if (stage.turns !== 'A' && stage.turns !== 'B') return [];
     // A wheel that drives pump A makes more of A; one that drives pump B makes less of it.
     const pair = stage.turns === 'A' ? `${teeth.driver} : ${teeth.driven}` : `${teeth.driven} : ${teeth.driver}`;
-    return [plan.stages.length === 1 ? `teeth ${pair}` : `${stage.name} ${pair}`];
+    return [plan.stages.length === 1 ? en`teeth ${pair}` : `${stage.name} ${pair}`];
   });
   const pumps = `${pumpsText(option.pumps)} ${displacements(option.pumps, say)}`;
   return `${[pumps, ...wheels].join(' × ')} = ${exactRatioText(R)} = ${ratioText(R, say)}`;

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import type { Build, Plan, Pump, SideName } from './plan.ts';
 import { PRESSURE_ANGLE } from './pumpGear.ts';
@@ -9,7 +10,7 @@ export const pulseFrequency = formula({
   letter: 'f',
   written: 'z · n',
   dimension: 'frequency',
-  source: 'kinematics: one pulse for each tooth and pair of gears',
+  source: en`kinematics: one pulse for each tooth and pair of gears`,
   of: ({ z, n }: Record<'z' | 'n', Fraction>) => z.mul(n),
 });
 
@@ -29,7 +30,7 @@ const deliveredPerTurn = formula({
   letter: 'v',
   written: 'D · i + E · k',
   dimension: 'volume',
-  source: 'definition of displacement',
+  source: en`definition of displacement`,
   of: ({ D, i, E, k }: Record<'D' | 'i' | 'E' | 'k', Fraction>) => D.mul(i).add(E.mul(k)),
 });
 
@@ -38,12 +39,12 @@ export const mixerPulses = formula({
   letter: 'P',
   written: 'z · i · V / v',
   dimension: 'number',
-  source: 'kinematics: teeth times turns while the volume of the mixer flows through',
+  source: en`kinematics: teeth times turns while the volume of the mixer flows through`,
   of: ({ z, i, V, v }: Record<'z' | 'i' | 'V' | 'v', Fraction>) => z.mul(i).mul(V).div(v),
 });
 
 const teethOf = (pump: Pump, side: SideName): Given<Input<Fraction>> =>
-  pump.gear.known ? known(input(`teeth of one gear of pump ${side}`, whole(pump.gear.value.teeth), 'number')) : NOT_GIVEN;
+  pump.gear.known ? known(input(en`teeth of one gear of pump ${side}`, whole(pump.gear.value.teeth), 'number')) : NOT_GIVEN;
 
 /**
  * Pulses of a pump in one second.
@@ -55,7 +56,7 @@ const teethOf = (pump: Pump, side: SideName): Given<Input<Fraction>> =>
  */
 export function pulsesPerSecond(pump: Pump, side: SideName, speed: Input<Fraction>): Given<Worked<Fraction>> {
   const z = teethOf(pump, side);
-  return z.known ? known(work(pulseFrequency, `pulses of pump ${side}`, { z: z.value, n: speed })) : NOT_GIVEN;
+  return z.known ? known(work(pulseFrequency, en`pulses of pump ${side}`, { z: z.value, n: speed })) : NOT_GIVEN;
 }
 
 /**
@@ -67,7 +68,7 @@ export function pulsesPerSecond(pump: Pump, side: SideName, speed: Input<Fractio
  */
 export function rippleOf(pump: Pump, side: SideName): Given<Worked<number>> {
   const z = teethOf(pump, side);
-  return z.known ? known(work(flowRipple, `flow ripple of pump ${side}`, { z: inFloat(z.value), α: PRESSURE_ANGLE })) : NOT_GIVEN;
+  return z.known ? known(work(flowRipple, en`flow ripple of pump ${side}`, { z: inFloat(z.value), α: PRESSURE_ANGLE })) : NOT_GIVEN;
 }
 
 /**
@@ -80,12 +81,12 @@ export function rippleOf(pump: Pump, side: SideName): Given<Worked<number>> {
 export function pulsesPerMixer(plan: Plan, { pumps, teeth }: Build, side: SideName): Given<Worked<Fraction>> {
   const z = teethOf(pumps[side], side);
   if (!z.known || !plan.mixerVolume_m3.known) return NOT_GIVEN;
-  const v = work(deliveredPerTurn, 'A and B for one turn of the motor', {
+  const v = work(deliveredPerTurn, en`A and B for one turn of the motor`, {
     D: deliveredOf(pumps.A, 'A'),
     i: turnsOf(plan, 'A', teeth),
     E: deliveredOf(pumps.B, 'B'),
     k: turnsOf(plan, 'B', teeth),
   });
-  const V = input('volume of the mixer', plan.mixerVolume_m3.value, 'volume');
-  return known(work(mixerPulses, `pulses of ${side} in a mixer volume`, { z: z.value, i: turnsOf(plan, side, teeth), V, v }));
+  const V = input(en`volume of the mixer`, plan.mixerVolume_m3.value, 'volume');
+  return known(work(mixerPulses, en`pulses of ${side} in a mixer volume`, { z: z.value, i: turnsOf(plan, side, teeth), V, v }));
 }

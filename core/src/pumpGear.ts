@@ -1,16 +1,17 @@
+import { en } from './en.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import type { Gear, Pump, SideName } from './plan.ts';
 import { type Fraction, float, whole } from './ratio.ts';
 import { formula, inFloat, input, type Worked, work } from './working.ts';
 
 /** Pressure angle of the gears, 20 degrees [common practice, no source]. */
-export const PRESSURE_ANGLE = input('pressure angle, 20 degrees as usual', Math.PI / 9, 'angle');
+export const PRESSURE_ANGLE = input(en`pressure angle, 20 degrees as usual`, Math.PI / 9, 'angle');
 
 export const annulusDisplacement = formula({
   letter: 'V',
   written: 'π / 4 · (D^2 - d^2) · L',
   dimension: 'displacement',
-  source: 'fluid-power-with-applications, ring between outside and inside diameter',
+  source: en`fluid-power-with-applications, ring between outside and inside diameter`,
   of: ({ D, d, L }: Record<'D' | 'd' | 'L', number>) => (Math.PI / 4) * (D ** 2 - d ** 2) * L,
 });
 
@@ -52,19 +53,19 @@ export function displacementOf({ gear }: Pump, side: SideName): Given<Worked<num
   if (!gear.known) return NOT_GIVEN;
   const { teeth, module_m, faceWidth_m, outsideDiameter_m, insideDiameter_m, centreDistance_m } = gear.value;
   if (!faceWidth_m.known) return NOT_GIVEN;
-  const what = `displacement of pump ${side} by its gears`;
+  const what = en`displacement of pump ${side} by its gears`;
   const size = (words: string, size_m: Fraction) => inFloat(input(words, size_m, 'length'));
-  const face = size('face width', faceWidth_m.value);
+  const face = size(en`face width`, faceWidth_m.value);
   if (module_m.known) {
-    const z = inFloat(input('teeth of one gear', whole(teeth), 'number'));
+    const z = inFloat(input(en`teeth of one gear`, whole(teeth), 'number'));
     return known(work(involuteDisplacement, what, { b: face, m: size('module', module_m.value), z, α: PRESSURE_ANGLE }));
   }
   if (!outsideDiameter_m.known) return NOT_GIVEN;
-  const D = size('outside diameter', outsideDiameter_m.value);
+  const D = size(en`outside diameter`, outsideDiameter_m.value);
   if (centreDistance_m.known)
-    return known(work(centreDisplacement, what, { b: face, D, a: size('centre distance', centreDistance_m.value) }));
+    return known(work(centreDisplacement, what, { b: face, D, a: size(en`centre distance`, centreDistance_m.value) }));
   if (!insideDiameter_m.known) return NOT_GIVEN;
-  return known(work(annulusDisplacement, what, { D, d: size('inside diameter', insideDiameter_m.value), L: face }));
+  return known(work(annulusDisplacement, what, { D, d: size(en`inside diameter`, insideDiameter_m.value), L: face }));
 }
 
 /** How far the displacement by the gears lies above the one typed, as a share of the latter. */

@@ -1,4 +1,5 @@
 import type { DriveKind } from './drives/driveKind.ts';
+import { en } from './en.ts';
 import type { PieceRow } from './file/rack.ts';
 import type { Reading } from './reading.ts';
 import { quoted } from './visible.ts';
@@ -20,7 +21,7 @@ const LONGEST = 8000;
 const ENTRY = /^(\d{1,6})(?:\s*(?:-|–|\.\.|to)\s*(\d{1,6}))?(?:\s*[x×*]\s*(\d{1,6}))?$/i;
 
 const refused = (said: string, kind: DriveKind) =>
-  ({ ok: false, expected: `${said} Expected the ${kind.words.size}, then teeth, ranges and counts, as ${RACK_LINE_EXAMPLE}.` }) as const;
+  ({ ok: false, expected: en`${said} Expected the ${kind.words.size}, then teeth, ranges and counts, as ${RACK_LINE_EXAMPLE}.` }) as const;
 const within = (value: number, { least, most }: { readonly least: number; readonly most: number }) => value >= least && value <= most;
 
 /**
@@ -33,7 +34,7 @@ const within = (value: number, { least, most }: { readonly least: number; readon
  * @example readRackLine('40: 12-14, 30x2', chain)  // 12, 13 and 14 once, 30 twice
  */
 export function readRackLine(text: string, kind: DriveKind): Reading<readonly RackCount[]> {
-  if (text.length > LONGEST) return refused(`The line has ${text.length} characters, more than ${LONGEST}.`, kind);
+  if (text.length > LONGEST) return refused(en`The line has ${text.length} characters, more than ${LONGEST}.`, kind);
   const found = new Map<string, RackCount>();
   for (const group of text.split(/[;\n]/)) {
     if (group.trim() === '') continue;
@@ -45,10 +46,10 @@ export function readRackLine(text: string, kind: DriveKind): Reading<readonly Ra
 
 function readGroup(group: string, kind: DriveKind, found: Map<string, RackCount>): string | null {
   const [before = '', after, ...more] = group.split(':');
-  if (after === undefined) return `${quoted(group.trim())} has no ${kind.words.size} and colon in front.`;
-  if (more.length > 0) return `${quoted(group.trim())} has more than one colon: a semicolon stands between two sizes.`;
+  if (after === undefined) return en`${quoted(group.trim())} has no ${kind.words.size} and colon in front.`;
+  if (more.length > 0) return en`${quoted(group.trim())} has more than one colon: a semicolon stands between two sizes.`;
   const own = kind.size(before);
-  if (own === null) return `${quoted(before.trim())} is not a ${kind.words.size} known here (${kind.sizes.join(', ')}).`;
+  if (own === null) return en`${quoted(before.trim())} is not a ${kind.words.size} known here (${kind.sizes.join(', ')}).`;
   // The name that stood there first goes for both of one chain.
   const size = [...found.values()].find((one) => kind.sameSize(one.size, own))?.size ?? own;
   const entries = after.split(',').map((entry) => entry.trim());
@@ -62,20 +63,20 @@ function readGroup(group: string, kind: DriveKind, found: Map<string, RackCount>
 }
 
 function readEntry(entry: string, size: string, kind: DriveKind, found: Map<string, RackCount>): string | null {
-  if (entry === '') return 'Nothing stands between two commas.';
+  if (entry === '') return en`Nothing stands between two commas.`;
   const [, first, last = first, times = '1'] = ENTRY.exec(entry) ?? [];
-  if (first === undefined || last === undefined) return `${quoted(entry)} is not understood.`;
+  if (first === undefined || last === undefined) return en`${quoted(entry)} is not understood.`;
   const [from, to, quantity] = [Number(first), Number(last), Number(times)];
-  if (!within(from, TEETH) || !within(to, TEETH)) return `"${entry}": a ${kind.words.wheel} has ${TEETH.least} to ${TEETH.most} teeth.`;
-  if (from > to) return `"${entry}" runs from ${from} down to ${to}: the smaller comes first.`;
-  if (!within(quantity, PIECES)) return `"${entry}": ${quantity} is not a count from ${PIECES.least} to ${PIECES.most}.`;
+  if (!within(from, TEETH) || !within(to, TEETH)) return en`"${entry}": a ${kind.words.wheel} has ${TEETH.least} to ${TEETH.most} teeth.`;
+  if (from > to) return en`"${entry}" runs from ${from} down to ${to}: the smaller comes first.`;
+  if (!within(quantity, PIECES)) return en`"${entry}": ${quantity} is not a count from ${PIECES.least} to ${PIECES.most}.`;
   for (let teeth = from; teeth <= to; teeth += 1) {
     const before = found.get(`${size} ${teeth}`)?.quantity ?? 0;
     const total = quantity + before;
-    if (!within(total, PIECES)) return `${teeth} teeth add up to ${total}, more than ${PIECES.most}.`;
+    if (!within(total, PIECES)) return en`${teeth} teeth add up to ${total}, more than ${PIECES.most}.`;
     found.set(`${size} ${teeth}`, { size, teeth, quantity: total });
   }
-  return found.size > MOST_ROWS ? `The line holds more than ${MOST_ROWS} tooth counts.` : null;
+  return found.size > MOST_ROWS ? en`The line holds more than ${MOST_ROWS} tooth counts.` : null;
 }
 
 /**
@@ -127,5 +128,5 @@ function entriesOf(counts: readonly (readonly [number, number])[]): string {
 export function rackLineReading(counts: readonly RackCount[], kind: DriveKind): string {
   const many = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
   const pieces = counts.reduce((sum, { quantity }) => sum + quantity, 0);
-  return `${many(counts.length, 'tooth count')}, ${many(pieces, kind.words.wheel)}`;
+  return `${many(counts.length, en`tooth count`)}, ${many(pieces, kind.words.wheel)}`;
 }

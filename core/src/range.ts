@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { type EntryText, quantityText, readCount, readQuantityEntry } from './entry.ts';
 import type { Say } from './format.ts';
 import type { TypedQuantity } from './reading.ts';
@@ -71,18 +72,18 @@ function readEnds(entry: RangeEntry, first: string, second: string, say: Say): E
   const from = readQuantityEntry(entry.dimension, first, to.value?.unit ?? entry.unit, say);
   if (!from.ok) return from;
   if (from.value !== undefined && to.value !== undefined && larger(entry.dimension, from.value, to.value))
-    return { ok: false, expected: `${first} to ${second}: the first must not be larger than the second.` };
+    return { ok: false, expected: en`${first} to ${second}: the first must not be larger than the second.` };
   const value = { ...(from.value && { from: from.value }), ...(to.value && { to: to.value }) };
   if (from.reading === undefined && to.reading === undefined) return { ok: true, value };
   const ends = first === second ? [to] : [from, to];
   const spoken = ends.map((end) => end.reading?.replace(/^= /, '') ?? end.value?.value ?? '');
-  return { ok: true, value, reading: `= ${spoken.join(' to ').trim()}` };
+  return { ok: true, value, reading: `= ${spoken.join(en` to `).trim()}` };
 }
 
 function expectedText(typed: string, example: string, open: boolean): string {
   const [first = ''] = example.split(BETWEEN);
-  const other = open ? `${first} to, with the end open` : `${first} where it is one figure`;
-  return `${quoted(typed)} is not a range. Expected two figures, as ${example}, or ${other}.`;
+  const other = open ? en`${first} to, with the end open` : en`${first} where it is one figure`;
+  return en`${quoted(typed)} is not a range. Expected two figures, as ${example}, or ${other}.`;
 }
 
 function larger(dimension: Dimension, from: TypedQuantity, to: TypedQuantity): boolean {
@@ -105,10 +106,10 @@ export function rangeText(dimension: Dimension, { from, to }: TypedRange, unit: 
   const brought = (end: TypedQuantity) => (end.unit === '' ? { value: quantityText(dimension, end, unit), unit } : end);
   const words = (end: TypedQuantity) => (asMeant ? end.value : `${end.value} ${end.unit}`.trimEnd());
   const [low, high] = [from && brought(from), to && brought(to)];
-  if (low === undefined || high === undefined) return `${low ? words(low) : ''} to ${high ? words(high) : ''}`.trim();
-  if (low.unit !== high.unit) return `${words(low)} to ${words(high)}`;
+  if (low === undefined || high === undefined) return en`${low ? words(low) : ''} to ${high ? words(high) : ''}`.trim();
+  if (low.unit !== high.unit) return en`${words(low)} to ${words(high)}`;
   // The second unit holds for both.
-  return low.value === high.value ? words(high) : `${low.value} to ${words(high)}`;
+  return low.value === high.value ? words(high) : en`${low.value} to ${words(high)}`;
 }
 
 /** A range of whole numbers; an end left open is absent. */
@@ -130,12 +131,12 @@ export function readCountRange(text: string, least: number, most: number): Entry
   if (typed === '') return { ok: true, value: undefined };
   const [first = '', second, ...more] = typed.split(BETWEEN);
   if (more.length > 0 || second === undefined || (first === '' && second === ''))
-    return { ok: false, expected: expectedText(typed, '13 to 40', true) };
+    return { ok: false, expected: expectedText(typed, en`13 to 40`, true) };
   const [from, to] = [readCount(first, least, most), readCount(second, least, most)];
   if (!from.ok) return from;
   if (!to.ok) return to;
   if (from.value !== undefined && to.value !== undefined && from.value > to.value)
-    return { ok: false, expected: `${quoted(typed)}: the first must not be larger than the second.` };
+    return { ok: false, expected: en`${quoted(typed)}: the first must not be larger than the second.` };
   return {
     ok: true,
     value: { ...(from.value === undefined ? {} : { from: from.value }), ...(to.value === undefined ? {} : { to: to.value }) },
@@ -144,4 +145,4 @@ export function readCountRange(text: string, least: number, most: number): Entry
 
 /** A range of whole numbers as it stands in its box. */
 export const countRangeText = ({ from, to }: CountRange): string =>
-  from === undefined && to === undefined ? '' : `${from ?? ''} to ${to ?? ''}`.trim();
+  from === undefined && to === undefined ? '' : en`${from ?? ''} to ${to ?? ''}`.trim();

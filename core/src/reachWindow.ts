@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { Fraction, float, least, most, whole, ZERO } from './ratio.ts';
 import { type Reading, readNumber, readRatio } from './reading.ts';
 import { quoted } from './visible.ts';
@@ -26,7 +27,10 @@ export function readWindowEnd(text: string): Reading<Fraction> {
   const value = /[:\u2236\uFF1A]/.test(text) ? ofParts(text) : readNumber(text);
   if (!value.ok) return value;
   if (value.value.compare(ZERO) > 0 && within(value.value).equals(value.value)) return value;
-  return { ok: false, expected: `${quoted(text.trim())} is out of reach. Expected A to one of B, from 1/10000 to 10000, as 2.5 or 14:3.` };
+  return {
+    ok: false,
+    expected: en`${quoted(text.trim())} is out of reach. Expected A to one of B, from 1/10000 to 10000, as 2.5 or 14:3.`,
+  };
 }
 
 function ofParts(text: string): Reading<Fraction> {
@@ -34,7 +38,7 @@ function ofParts(text: string): Reading<Fraction> {
   if (!read.ok) return read;
   const [a, b] = read.value;
   if (read.value.length === 2) return { ok: true, value: a.div(b) };
-  return { ok: false, expected: `${quoted(text.trim())} has three parts. Expected A to B as metered, like 14:3.` };
+  return { ok: false, expected: en`${quoted(text.trim())} has three parts. Expected A to B as metered, like 14:3.` };
 }
 
 /**
@@ -48,7 +52,7 @@ export function readTolerance(text: string): Reading<Fraction> {
   const read = readNumber(text.replace(/\s*%\s*$/, ''));
   if (!read.ok) return read;
   if (read.value.compare(ZERO) > 0 && read.value.compare(whole(50)) <= 0) return { ok: true, value: read.value.div(whole(100)) };
-  return { ok: false, expected: `${quoted(text.trim())} is no tolerance. Expected per cent above 0 and at most 50, like 2.` };
+  return { ok: false, expected: en`${quoted(text.trim())} is no tolerance. Expected per cent above 0 and at most 50, like 2.` };
 }
 
 const within = (ratio: Fraction): Fraction => most(whole(1).div(FURTHEST), least(FURTHEST, ratio));

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { exactRatioText, fixed, percentText, ratioText, type Say, significant } from './format.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
 import type { Reach, ReachGap, ReachWish } from './reach/figures.ts';
@@ -23,7 +24,7 @@ export function ratioInWords(R: Fraction, say: Say): string {
 
 /** Both ends of a window of ratios. */
 export const windowText = ({ low, high }: Pick<ReachWish, 'low' | 'high'>, say: Say): string =>
-  `${significant(low, 6, say)} to ${significant(high, 6, say)} : 1`;
+  en`${significant(low, 6, say)} to ${significant(high, 6, say)} : 1`;
 
 /** An off-ratio without its sign, in per cent. */
 export const offText = (offRatio: Fraction, say: Say): string => percentText(offRatio, say);
@@ -37,7 +38,7 @@ export const offText = (offRatio: Fraction, say: Say): string => percentText(off
 export function coveredText(covered: number, say: Say): string {
   if (covered >= 1) return 'all';
   const text = fixed(100 * covered, 2, say);
-  return text === fixed(100, 2, say) ? `over ${fixed(99.99, 2, say)}\u00A0%` : `${text}\u00A0%`;
+  return text === fixed(100, 2, say) ? en`over ${fixed(99.99, 2, say)}\u00A0%` : `${text}\u00A0%`;
 }
 
 export const toleranceText = (tolerance: Fraction, say: Say): string => {
@@ -54,58 +55,58 @@ export const toleranceText = (tolerance: Fraction, say: Say): string => {
  */
 export function reachSentences(reach: Reach, say: Say): readonly string[] {
   const { smallest, largest, worst, widest, wish } = reach;
-  if (smallest === null || largest === null || worst === null) return ['Nothing can be built with what the search may use.'];
+  if (smallest === null || largest === null || worst === null) return [en`Nothing can be built with what the search may use.`];
   const widestToo = widest !== null && !(same(widest.low, worst.low) && same(widest.high, worst.high));
   return [
-    `${countText(reach)} from ${windowText(wish, say)} by volume; ${withinText(reach, say)}.`,
-    `Any target in it is met to ${offText(worst.offRatio, say)} or better. The worst is ${ratioInWords(worst.worstTarget, say)}${nearestText(worst, say)}.`,
+    en`${countText(reach)} from ${windowText(wish, say)} by volume; ${withinText(reach, say)}.`,
+    en`Any target in it is met to ${offText(worst.offRatio, say)} or better. The worst is ${ratioInWords(worst.worstTarget, say)}${nearestText(worst, say)}.`,
     ...(widestToo
       ? [
-          `The widest gap between two ratios is ${gapText(widest, say)}: a target of ${ratioInWords(widest.worstTarget, say)} is ${offText(widest.offRatio, say)} off.`,
+          en`The widest gap between two ratios is ${gapText(widest, say)}: a target of ${ratioInWords(widest.worstTarget, say)} is ${offText(widest.offRatio, say)} off.`,
         ]
       : []),
-    `Of all that can be built, the smallest is ${ratioInWords(smallest.aPerB, say)}, the largest ${ratioInWords(largest.aPerB, say)}.`,
+    en`Of all that can be built, the smallest is ${ratioInWords(smallest.aPerB, say)}, the largest ${ratioInWords(largest.aPerB, say)}.`,
   ];
 }
 
 export function countText({ distinct }: Reach): string {
-  if (distinct === null) return 'More ratios than can be listed';
-  return distinct === 1 ? '1 ratio' : `${distinct} ratios`;
+  if (distinct === null) return en`More ratios than can be listed`;
+  return distinct === 1 ? '1 ratio' : en`${distinct} ratios`;
 }
 
 const same = (a: Fraction | null, b: Fraction | null): boolean => (a === null || b === null ? a === b : a.equals(b));
 
 /** From one neighbour to the other. */
 export function gapText({ low, high }: ReachGap, say: Say): string {
-  if (low === null) return high === null ? '' : `below ${fixed(high, 4, say)}, the smallest`;
-  return high === null ? `above ${fixed(low, 4, say)}, the largest` : `${fixed(low, 4, say)} – ${fixed(high, 4, say)}`;
+  if (low === null) return high === null ? '' : en`below ${fixed(high, 4, say)}, the smallest`;
+  return high === null ? en`above ${fixed(low, 4, say)}, the largest` : `${fixed(low, 4, say)} – ${fixed(high, 4, say)}`;
 }
 
 function withinText({ covered, wish }: Reach, say: Say): string {
   const tolerance = toleranceText(wish.tolerance, say);
-  if (covered === null) return `gaps wider than ${tolerance} are too many to be looked for`;
-  return `${coveredText(covered, say)} of that window lies within ${tolerance} of one of them`;
+  if (covered === null) return en`gaps wider than ${tolerance} are too many to be looked for`;
+  return en`${coveredText(covered, say)} of that window lies within ${tolerance} of one of them`;
 }
 
 /** How many gaps are wider than the tolerance; where they are too many to be looked for, that. */
 export const gapCountText = ({ gaps, moreGaps }: Reach): string => {
-  if (moreGaps === null) return 'too many gaps to be looked for, wider';
+  if (moreGaps === null) return en`too many gaps to be looked for, wider`;
   const count = gaps.length + moreGaps;
-  return `${count === 0 ? 'no' : count} ${count < 2 ? 'gap' : 'gaps'} wider`;
+  return en`${count === 0 ? 'no' : count} ${count < 2 ? 'gap' : 'gaps'} wider`;
 };
 
 /** Where a target lies, by its neighbours, within a sentence. */
 export const placeText = (gap: ReachGap, say: Say): string =>
-  gap.low === null || gap.high === null ? gapText(gap, say) : `between ${fixed(gap.low, 4, say)} and ${fixed(gap.high, 4, say)}`;
+  gap.low === null || gap.high === null ? gapText(gap, say) : en`between ${fixed(gap.low, 4, say)} and ${fixed(gap.high, 4, say)}`;
 
 /** What comes nearest to the worst target, and on which side it errs. */
 function nearestText({ low, high, worstTarget, offRatio }: ReachGap, say: Say): string {
-  if (offRatio.n === 0n) return ', which can be made exactly';
+  if (offRatio.n === 0n) return en`, which can be made exactly`;
   const off = offText(offRatio, say);
   const errs = (neighbour: Fraction | null) => neighbour !== null && worstTarget.div(neighbour).sub(ONE).abs().equals(offRatio);
   // Below a target there is less A for as much B.
-  const rich = low !== null && errs(low) ? `${ratioInWords(low, say)} makes ${off} B-rich` : null;
-  const lean = high !== null && errs(high) ? `${ratioInWords(high, say)} makes ${off} B-lean` : null;
-  const beyond = low === null ? '; nothing lower can be built' : high === null ? '; nothing higher can be built' : '';
-  return `, which ${[rich, lean].filter((words) => words !== null).join(' and ')}${beyond}`;
+  const rich = low !== null && errs(low) ? en`${ratioInWords(low, say)} makes ${off} B-rich` : null;
+  const lean = high !== null && errs(high) ? en`${ratioInWords(high, say)} makes ${off} B-lean` : null;
+  const beyond = low === null ? en`; nothing lower can be built` : high === null ? en`; nothing higher can be built` : '';
+  return en`, which ${[rich, lean].filter((words) => words !== null).join(en` and `)}${beyond}`;
 }

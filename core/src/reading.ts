@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { Fraction, whole, ZERO } from './ratio.ts';
 import { quoted } from './visible.ts';
 
@@ -22,16 +23,16 @@ type Trouble = 'is not a number' | 'divides by zero' | 'has a power of ten beyon
 const LONGEST = 64;
 const LARGEST_POWER = 30;
 const SHOWN_DIGITS = 6;
-const NUMBER = 'something like 38.9, 38,9, 1 1/2 or 7e-4';
-const RATIO = 'A to B, like 100:45, 2.5 : 1, 100A:38B or 4:1:1';
+const NUMBER = en`something like 38.9, 38,9, 1 1/2 or 7e-4`;
+const RATIO = en`A to B, like 100:45, 2.5 : 1, 100A:38B or 4:1:1`;
 
-const refused = (said: string, wanted: string) => ({ ok: false, expected: `${said} Expected ${wanted}.` }) as const;
+const refused = (said: string, wanted: string) => ({ ok: false, expected: en`${said} Expected ${wanted}.` }) as const;
 
 /** The text without the spaces around it, or the refusal of an empty or endless one. */
 function trimmed(text: string, wanted: string): Reading<string> {
   const typed = text.trim();
-  if (typed === '') return refused('Nothing was typed.', wanted);
-  if (typed.length > LONGEST) return refused(`The entry has ${typed.length} characters, more than ${LONGEST}.`, wanted);
+  if (typed === '') return refused(en`Nothing was typed.`, wanted);
+  if (typed.length > LONGEST) return refused(en`The entry has ${typed.length} characters, more than ${LONGEST}.`, wanted);
   return { ok: true, value: typed };
 }
 
@@ -124,7 +125,7 @@ export function readNumber(text: string): Reading<Fraction> {
   return { ok: true, value: plain.startsWith('-') ? number.neg() : number };
 }
 
-const listed = (names: readonly string[]) => names.join(', ').replace(/, ([^,]*)$/, ' or $1');
+const listed = (names: readonly string[]) => names.join(', ').replace(/, ([^,]*)$/, en` or $1`);
 
 /** A unit starts with a letter or a sign of its own; one that starts with a digit (`1/K`) needs a space before it. */
 const canStartUnit = (text: string, at: number) => /[^\d\s.,+\-\u2212()*·]/.test(text.charAt(at)) || /^\s\d/.test(text.slice(at - 1));
@@ -145,7 +146,7 @@ export function readQuantityText(
   recognised: (spelling: string) => boolean = (spelling) => units.includes(spelling),
 ): Reading<QuantityText> {
   const named = units.filter((unit) => unit !== '');
-  const wanted = `a number alone or with ${listed(named)}, like ${`12.5 ${units[0] ?? ''}`.trim()}`;
+  const wanted = en`a number alone or with ${listed(named)}, like ${`12.5 ${units[0] ?? ''}`.trim()}`;
   const typed = trimmed(text, wanted);
   if (!typed.ok) return typed;
   const bare = readNumber(typed.value);
@@ -156,7 +157,7 @@ export function readQuantityText(
     const number = readNumber(value);
     if (number.ok) return { ok: true, value: { value, number: number.value, unit } };
   }
-  return refused(`${quoted(typed.value)} is not a number with a unit known here.`, wanted);
+  return refused(en`${quoted(typed.value)} is not a number with a unit known here.`, wanted);
 }
 
 interface RatioPart {
@@ -192,16 +193,16 @@ export function readRatio(text: string): Reading<readonly [Fraction, Fraction] |
   if (!typed.ok) return typed;
   const said = (trouble: string) => refused(`${quoted(typed.value)} ${trouble}.`, RATIO);
   const parts = typed.value.split(/[:\u2236\uFF1A]/).map(ratioPart);
-  if (parts.length > 3) return said(`has ${parts.length} parts`);
+  if (parts.length > 3) return said(en`has ${parts.length} parts`);
   const numbers: Fraction[] = [];
   for (const { typed: part, number } of parts.toSorted(byLetter)) {
-    if (!number.ok) return said(part === '' ? 'lacks a part' : `has a part ${quoted(part)} that is not a number`);
-    if (number.value.compare(ZERO) <= 0) return said(`has a part ${quoted(part)} that is not above zero`);
+    if (!number.ok) return said(part === '' ? en`lacks a part` : en`has a part ${quoted(part)} that is not a number`);
+    if (number.value.compare(ZERO) <= 0) return said(en`has a part ${quoted(part)} that is not above zero`);
     numbers.push(number.value);
   }
   const [a, b, third] = numbers;
-  if (a === undefined || b === undefined) return said('has only one part');
-  if (!lettersAgree(parts)) return said('does not name each part once by its letter');
+  if (a === undefined || b === undefined) return said(en`has only one part`);
+  if (!lettersAgree(parts)) return said(en`does not name each part once by its letter`);
   return { ok: true, value: third === undefined ? [a, b] : [a, b, third] };
 }
 

@@ -1,12 +1,13 @@
+import { en } from './en.ts';
 import type { MachineRow } from './file/machine.ts';
 
 type SearchRow = NonNullable<MachineRow['search']>;
 
 /** Where the wheels of a search come from, as a person picks it. */
 export const WHEEL_CHOICES = [
-  ['rack', 'from the rack'],
-  ['rack and purchases', 'from the rack, and some to buy'],
-  ['any', 'any in a range'],
+  ['rack', en`from the rack`],
+  ['rack and purchases', en`from the rack, and some to buy`],
+  ['any', en`any in a range`],
 ] as const satisfies readonly (readonly [NonNullable<SearchRow['wheels']>, string])[];
 
 /**
@@ -18,13 +19,13 @@ export const WHEEL_CHOICES = [
 export function searchSummary({ search = {}, A, B }: Pick<MachineRow, 'search' | 'A' | 'B'>): string {
   const wheels = search.wheels ?? 'rack';
   const words = WHEEL_CHOICES.find(([id]) => id === wheels)?.[1];
-  const bought = wheels === 'rack and purchases' ? `, up to ${search.purchases ?? 1}` : '';
-  const teeth = wheels === 'rack' || search.teeth === undefined ? '' : `, ${search.teeth.from} to ${search.teeth.to} teeth`;
+  const bought = wheels === 'rack and purchases' ? en`, up to ${search.purchases ?? 1}` : '';
+  const teeth = wheels === 'rack' || search.teeth === undefined ? '' : en`, ${search.teeth.from} to ${search.teeth.to} teeth`;
   const counted = search.asMeasured === true && [A, B].some(({ pumps }) => pumps.some((pump) => pump.measuredDelivery !== undefined));
   return [
-    `wheels ${words}${bought}${teeth}`,
-    `pumps ${search.anyPump ? 'any the machine may carry' : 'as fitted'}`,
-    ...(search.openShared ? ['shared stages open'] : []),
-    ...(counted ? ['delivery as measured'] : []),
+    en`wheels ${words}${bought}${teeth}`,
+    en`pumps ${search.anyPump ? en`any the machine may carry` : en`as fitted`}`,
+    ...(search.openShared ? [en`shared stages open`] : []),
+    ...(counted ? [en`delivery as measured`] : []),
   ].join('; ');
 }

@@ -1,6 +1,7 @@
 import { type Chemistry, indexMade } from './chemistry/chemistry.ts';
 import { indexText } from './chemistry/indexText.ts';
 import { systemOf } from './chemistry/systems.ts';
+import { en } from './en.ts';
 import { fixed, offRatioText, ratioText, type Say, signed, temperatureText } from './format.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import { liesInside, type OffRatioLimits, offRatio } from './mixRatio.ts';
@@ -62,15 +63,15 @@ export function formRows(ratio: KnownRatio): readonly FormRow[] {
   const asSheet = ratio.basis === 'volume' && !(volume.known && volume.value.equals(sheetBPerA(ratio)));
   const row = (label: string, kind: RatioKind, bPerA: Given<Fraction>) => formRow(label, kind, bPerA, ratio.limits);
   return [
-    row('By weight, A : B', 'A to one B', weight),
-    ...(asSheet ? [row('By volume as the sheet counts it, A : B', 'A to one B', sheet)] : []),
-    row('By volume as run, A : B', 'A to one B', volume),
-    row('B per 100 A by weight', 'parts', weight),
-    row('B per 100 A by volume as run', 'parts', volume),
-    row('B’s share of the weight, %', 'share', weight),
-    row('B’s share of the volume as run, %', 'share', volume),
+    row(en`By weight, A : B`, 'A to one B', weight),
+    ...(asSheet ? [row(en`By volume as the sheet counts it, A : B`, 'A to one B', sheet)] : []),
+    row(en`By volume as run, A : B`, 'A to one B', volume),
+    row(en`B per 100 A by weight`, 'parts', weight),
+    row(en`B per 100 A by volume as run`, 'parts', volume),
+    row(en`B’s share of the weight, %`, 'share', weight),
+    row(en`B’s share of the volume as run, %`, 'share', volume),
     ...(ratio.chemistry === null ? [] : [indexRow(ratio.chemistry, ratio.limits)]),
-    row('Off-ratio of B per A, %, + is B-rich', 'off-ratio', sheet),
+    row(en`Off-ratio of B per A, %, + is B-rich`, 'off-ratio', sheet),
   ];
 }
 
@@ -120,12 +121,12 @@ const BEAKER = 20;
  */
 export function ratioSentence(ratio: KnownRatio, say: Say): string {
   const volume = ratio.runBPerA;
-  if (!volume.known) return `${ratio.written}. What that is by volume as run is not known yet.`;
+  if (!volume.known) return en`${ratio.written}. What that is by volume as run is not known yet.`;
   const stays = ratio.basis === 'volume' && volume.value.equals(sheetBPerA(ratio));
   const unit = say.system === 'metric' ? 'cc' : 'in³';
   const b = fixed(volume.value.mul(whole(BEAKER)), 2, say);
   const subject = `${ratio.written}${ratio.premixed || ratio.chemistry !== null ? ',' : ''}`;
-  return `${subject} ${stays ? 'stays' : 'is'} ${ratioText(ONE.div(volume.value), say)} by volume${running(ratio, say)}: for every ${BEAKER} ${unit} of A, ${b} ${unit} of B.`;
+  return en`${subject} ${stays ? 'stays' : 'is'} ${ratioText(ONE.div(volume.value), say)} by volume${running(ratio, say)}: for every ${BEAKER} ${unit} of A, ${b} ${unit} of B.`;
 }
 
 /** How far an index is carried to show what it does: 1 % either way. */
@@ -143,9 +144,9 @@ export function chemistrySentences(chemistry: Chemistry, say: Say): readonly str
   const at = (e: Fraction) => fixed(madeAt(chemistry, e), 2, say);
   const percent = fixed(A_PER_CENT.mul(HUNDRED), 0, say);
   return [
-    `Equivalent weights: ${weights}\u00A0g/eq.`,
-    `At ${indexText(system, index.value, say)} these take ${fixed(perHundredA.value, 3, say)} parts of B for 100 of A, by weight.`,
-    `${percent}\u00A0% B-rich makes it ${at(A_PER_CENT)}, ${percent}\u00A0% B-lean ${at(A_PER_CENT.neg())}.`,
+    en`Equivalent weights: ${weights}\u00A0g/eq.`,
+    en`At ${indexText(system, index.value, say)} these take ${fixed(perHundredA.value, 3, say)} parts of B for 100 of A, by weight.`,
+    en`${percent}\u00A0% B-rich makes it ${at(A_PER_CENT)}, ${percent}\u00A0% B-lean ${at(A_PER_CENT.neg())}.`,
   ];
 }
 
@@ -154,8 +155,8 @@ function running({ runAt_K }: KnownRatio, say: Say): string {
     const at_K = runAt_K[side];
     return at_K.known ? [{ side, at: temperatureText(at_K.value, say) }] : [];
   });
-  const said = sides.map(({ side, at }, index) => `${side} ${index === 0 ? 'runs ' : ''}at ${at}`).join(' and ');
-  return said === '' ? '' : ` when ${said}`;
+  const said = sides.map(({ side, at }, index) => en`${side} ${index === 0 ? en`runs ` : ''}at ${at}`).join(en` and `);
+  return said === '' ? '' : en` when ${said}`;
 }
 
 /**
@@ -180,10 +181,10 @@ export function wrongBasisText(ratio: KnownRatio, say: Say): string | null {
   const e = wrongBasisOffRatio(ratio);
   if (e === null) return null;
   const other = ratio.basis === 'weight' ? 'volume' : 'weight';
-  if (e.equals(ZERO)) return `Taken by ${other} by mistake, these numbers would do no harm: A and B are equally dense as run.`;
+  if (e.equals(ZERO)) return en`Taken by ${other} by mistake, these numbers would do no harm: A and B are equally dense as run.`;
   const { limits } = ratio;
-  const inside = limits === null ? '' : liesInside(e, limits) ? ', inside' : ', outside';
-  return `Taken by ${other} by mistake, these numbers would run ${offRatioText(e, say)}${inside}${limits === null ? '' : ' the limits'}. ${ratio.chemistry === null ? `The sheet must say “by ${ratio.basis}”.` : 'Equivalents are weighed.'}`;
+  const inside = limits === null ? '' : liesInside(e, limits) ? en`, inside` : en`, outside`;
+  return en`Taken by ${other} by mistake, these numbers would run ${offRatioText(e, say)}${inside}${limits === null ? '' : en` the limits`}. ${ratio.chemistry === null ? en`The sheet must say “by ${ratio.basis}”.` : en`Equivalents are weighed.`}`;
 }
 
 /**
@@ -194,5 +195,5 @@ export function wrongBasisText(ratio: KnownRatio, say: Say): string | null {
  */
 export function limitsText(limits: OffRatioLimits, say: Say): string {
   const percent = (e: Fraction) => signed(e.mul(HUNDRED), 2, say);
-  return `As off-ratio of B per A: ${percent(limits.low)} to ${percent(limits.high)} %, + is B-rich.`;
+  return en`As off-ratio of B per A: ${percent(limits.low)} to ${percent(limits.high)} %, + is B-rich.`;
 }

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { inUnit, printedUnit, quantity, type Say, significant } from './format.ts';
 import { type Fraction, float } from './ratio.ts';
 import { type Dimension, fromSI, toSI } from './units.ts';
@@ -36,7 +37,7 @@ const SHOWN: Readonly<Record<Dimension, readonly [Shown, Shown]>> = {
   ],
   volume: [
     ['L', 2],
-    ['US gal', 3],
+    [en`US gal`, 3],
   ],
   mass: [
     ['kg', 3],
@@ -53,7 +54,7 @@ const SHOWN: Readonly<Record<Dimension, readonly [Shown, Shown]>> = {
   ],
   torque: [
     ['N m', 2],
-    ['lbf in', 1],
+    [en`lbf in`, 1],
   ],
   force: [
     ['N', 0],
@@ -63,7 +64,7 @@ const SHOWN: Readonly<Record<Dimension, readonly [Shown, Shown]>> = {
     ['W', 1],
     ['hp', 3],
   ],
-  viscosity: BOTH('mPa s', 0),
+  viscosity: BOTH(en`mPa s`, 0),
   time: BOTH('min', 1),
   share: BOTH('%', 2),
   velocity: [
@@ -142,7 +143,7 @@ const SI_UNIT: Readonly<Record<Dimension, string>> = {
   torque: 'N m',
   force: 'N',
   power: 'W',
-  viscosity: 'Pa s',
+  viscosity: en`Pa s`,
   time: 's',
   share: '',
   velocity: 'm/s',

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Place } from './finding.ts';
 import { flowOf } from './flow.ts';
 import type { Say } from './format.ts';
@@ -12,9 +13,9 @@ const USUAL_GAP_m = new Fraction('0.00001');
 
 /** The clearance enters cubed and nobody measures it, so a slip is only ever a band: at half the usual gap, at the gap, at twice of it. */
 const GAPS = {
-  least: input('half of the usual gap', USUAL_GAP_m.div('2'), 'length'),
-  atGap: input('usual gap', USUAL_GAP_m, 'length'),
-  most: input('twice the usual gap', USUAL_GAP_m.mul('2'), 'length'),
+  least: input(en`half of the usual gap`, USUAL_GAP_m.div('2'), 'length'),
+  atGap: input(en`usual gap`, USUAL_GAP_m, 'length'),
+  most: input(en`twice the usual gap`, USUAL_GAP_m.mul('2'), 'length'),
 } as const;
 
 export type SlipBand<Of> = Readonly<Record<keyof typeof GAPS, Of>>;
@@ -24,7 +25,7 @@ export const gapFlow = formula({
   letter: 'q',
   written: 'w · h^3 · Δp / (12 · μ · L)',
   dimension: 'flow',
-  source: 'plane-gap-flow, between walls at rest',
+  source: en`plane-gap-flow, between walls at rest`,
   of: ({ w, h, Δp, μ, L }: Record<'w' | 'h' | 'Δp' | 'μ' | 'L', Fraction>) => w.mul(h).mul(h).mul(h).mul(Δp).div(μ.mul(L).mul('12')),
 });
 
@@ -32,7 +33,7 @@ export const slipOfFlow = formula({
   letter: 'σ',
   written: 'min(q / Q, 1)',
   dimension: 'share',
-  source: 'definition; a pump loses no more than it moves',
+  source: en`definition; a pump loses no more than it moves`,
   of: ({ q, Q }: Record<'q' | 'Q', Fraction>) => least(q.div(Q), ONE),
 });
 
@@ -56,12 +57,12 @@ export function slipFlow(plan: Plan, { pumps }: Pick<Build, 'pumps'>, side: Side
   const { gapWidth_m, gapLength_m } = gear.value;
   if (!gapWidth_m.known || !gapLength_m.known) return NOT_GIVEN;
   const put = {
-    w: input(`width of the gap of pump ${side}`, gapWidth_m.value, 'length'),
-    Δp: input(`pressure across pump ${side}`, pressure_Pa.value, 'pressure'),
-    μ: input(`viscosity of ${side} as run`, viscosity_Pa_s.value, 'viscosity'),
-    L: input(`length of the gap of pump ${side}`, gapLength_m.value, 'length'),
+    w: input(en`width of the gap of pump ${side}`, gapWidth_m.value, 'length'),
+    Δp: input(en`pressure across pump ${side}`, pressure_Pa.value, 'pressure'),
+    μ: input(en`viscosity of ${side} as run`, viscosity_Pa_s.value, 'viscosity'),
+    L: input(en`length of the gap of pump ${side}`, gapLength_m.value, 'length'),
   };
-  return known(overBand((h) => work(gapFlow, `slip of pump ${side} at ${h.what}`, { ...put, h })));
+  return known(overBand((h) => work(gapFlow, en`slip of pump ${side} at ${h.what}`, { ...put, h })));
 }
 
 /**
@@ -76,14 +77,14 @@ export function slipShare(plan: Plan, build: Build, side: SideName): Given<SlipB
   const slip = slipFlow(plan, build, side);
   const moved = slip.known ? movedFlow(plan, build, side) : null;
   if (!slip.known || moved === null) return NOT_GIVEN;
-  return known(overBand((h, key) => work(slipOfFlow, `slip share of pump ${side} at ${h.what}`, { q: slip.value[key], Q: moved })));
+  return known(overBand((h, key) => work(slipOfFlow, en`slip share of pump ${side} at ${h.what}`, { q: slip.value[key], Q: moved })));
 }
 
 const LEAST_SHOWN = new Fraction('0.0001');
 
 /** A share of slip as it is read: a band never begins at a nothing that is only rounded. */
 export const slipText = (share: Fraction, say: Say): string =>
-  share.compare(LEAST_SHOWN) < 0 ? `under ${amountText(LEAST_SHOWN, 'share', say)}` : amountText(share, 'share', say);
+  share.compare(LEAST_SHOWN) < 0 ? en`under ${amountText(LEAST_SHOWN, 'share', say)}` : amountText(share, 'share', say);
 
 /** What stands against an estimate of the slip; null where one is made. */
 export function slipMissing(plan: Plan, build: Build, side: SideName): SlipMissing | null {
@@ -91,16 +92,16 @@ export function slipMissing(plan: Plan, build: Build, side: SideName): SlipMissi
   const { pressure_Pa, viscosity_Pa_s, place: atSide } = plan.sides[side];
   const gap = (field: 'gapWidth' | 'gapLength'): Place => (gear.known ? [...gear.value.place, field] : [...place, 'gear']);
   const inputs: readonly (readonly [boolean, string, Place])[] = [
-    [gear.known && gear.value.gapWidth_m.known, 'the width of its gap', gap('gapWidth')],
-    [gear.known && gear.value.gapLength_m.known, 'the length of its gap', gap('gapLength')],
-    [pressure_Pa.known, 'the pressure', [...atSide, 'pressure']],
-    [viscosity_Pa_s.known, `the viscosity of ${side}`, [...plan.mix.place, side, 'viscosity']],
+    [gear.known && gear.value.gapWidth_m.known, en`the width of its gap`, gap('gapWidth')],
+    [gear.known && gear.value.gapLength_m.known, en`the length of its gap`, gap('gapLength')],
+    [pressure_Pa.known, en`the pressure`, [...atSide, 'pressure']],
+    [viscosity_Pa_s.known, en`the viscosity of ${side}`, [...plan.mix.place, side, 'viscosity']],
   ];
   const missing = inputs.filter(([given]) => !given);
   const [first] = missing;
   if (first !== undefined) return { where: first[2], words: missing.map(([, words]) => words).join(', ') };
   return movedFlow(plan, build, side) === null
-    ? { where: [...plan.motor.place, 'usable'], words: 'a wanted flow or the least of the usable range' }
+    ? { where: [...plan.motor.place, 'usable'], words: en`a wanted flow or the least of the usable range` }
     : null;
 }
 

@@ -1,4 +1,5 @@
 import { driveKind } from './drives/index.ts';
+import { en } from './en.ts';
 import { fixed, lengthText, type Say, signed } from './format.ts';
 import { orNull } from './given.ts';
 import type { StageOption } from './option.ts';
@@ -36,7 +37,7 @@ export function stageFacts(plan: Plan, option: StageOption, fitted: StageOption,
     title: `${stage.name} ${whomItTurns(stage)}, ${loop} ${stage.size}`,
     rows: [
       ...ENDS.map((end) => ({
-        what: `${end}, teeth`,
+        what: en`${end}, teeth`,
         now: String(stage[end].teeth),
         after: String(option.teeth[end]),
         note: originText(plan, option.origins[end]),
@@ -53,41 +54,42 @@ export function originText(plan: Plan, origin: Origin): string {
     case 'stays':
       return 'stays';
     case 'rack':
-      return ['from the rack', origin.piece.place, origin.piece.part].filter((word) => word !== '').join(', ');
+      return [en`from the rack`, origin.piece.place, origin.piece.part].filter((word) => word !== '').join(', ');
     case 'machine':
-      return `from the machine, ${slotName(plan, origin.slot)}`;
+      return en`from the machine, ${slotName(plan, origin.slot)}`;
     case 'bought':
-      return 'to be bought';
+      return en`to be bought`;
     case 'nowhere':
-      return 'none left';
+      return en`none left`;
   }
 }
 
 function loopFacts(option: StageOption, fitted: StageOption, word: string, say: Say): readonly StageFact[] {
   const { stage, fit } = option;
   const now = fitted.fit.loop;
-  if (fit.loop === null) return [{ what: `${word}, pitches`, now: NONE, after: NONE, note: 'centres not given: measure it', isNew: false }];
+  if (fit.loop === null)
+    return [{ what: en`${word}, pitches`, now: NONE, after: NONE, note: en`centres not given: measure it`, isNew: false }];
   const present = orNull(stage.presentPitches);
   const wrap = (wrap_rad: number | undefined) => (wrap_rad === undefined ? NONE : fixed((wrap_rad * 180) / Math.PI, 1, say));
   const slack = (slack_pitches: number | undefined) => (slack_pitches === undefined ? NONE : fixed(slack_pitches, 2, say));
   return [
     {
-      what: `${word}, pitches`,
+      what: en`${word}, pitches`,
       now: present === null ? NONE : String(present),
       after: String(fit.loop.pitches),
       note: pitchesToChange(present, fit.loop.pitches),
       isNew: fit.loop.pitches !== present,
     },
     {
-      what: 'centre to set',
+      what: en`centre to set`,
       now: stage.presentCentre_m.known ? lengthText(stage.presentCentre_m.value, say, 2) : NONE,
       after: lengthText(fit.loop.centre_m, say, 2),
       note: `${travelText(option, say)}, ${centreLimits(option, say)}`,
       isNew: option.travel_m !== 0,
     },
-    { what: 'wrap, degrees', now: wrap(now?.wrap_rad), after: wrap(fit.loop.wrap_rad), note: 'on the smaller wheel', isNew: false },
+    { what: en`wrap, degrees`, now: wrap(now?.wrap_rad), after: wrap(fit.loop.wrap_rad), note: en`on the smaller wheel`, isNew: false },
     {
-      what: 'slack, pitches',
+      what: en`slack, pitches`,
       now: slack(now?.slack_pitches),
       after: slack(fit.loop.slack_pitches),
       note: takeUp(option, say),
@@ -98,17 +100,17 @@ function loopFacts(option: StageOption, fitted: StageOption, word: string, say: 
 
 /** Millimetres, or inches, as the option lists say them. */
 function travelText({ travel_m }: StageOption, say: Say): string {
-  if (travel_m === null) return 'travel not known';
+  if (travel_m === null) return en`travel not known`;
   if (travel_m === 0) return 'stays';
   const unit = say.system === 'inch' ? 'in' : 'mm';
-  return `travel ${signed(travel_m * (say.system === 'inch' ? 1000 / 25.4 : 1000), say.system === 'inch' ? 4 : 2, say)}\u00A0${unit}`;
+  return en`travel ${signed(travel_m * (say.system === 'inch' ? 1000 / 25.4 : 1000), say.system === 'inch' ? 4 : 2, say)}\u00A0${unit}`;
 }
 
 function centreLimits({ stage }: StageOption, say: Say): string {
-  if (!stage.centre.known) return 'limits not given';
+  if (!stage.centre.known) return en`limits not given`;
   const limits = stage.centre.value;
-  return limits.kind === 'fixed' ? 'fixed' : `${lengthText(limits.least_m, say, 2)} to ${lengthText(limits.most_m, say, 2)}`;
+  return limits.kind === 'fixed' ? 'fixed' : en`${lengthText(limits.least_m, say, 2)} to ${lengthText(limits.most_m, say, 2)}`;
 }
 
 const takeUp = ({ stage }: StageOption, say: Say): string =>
-  stage.takeUp_pitches.known ? `the take-up takes ${fixed(stage.takeUp_pitches.value, 2, say)}` : 'take-up not given';
+  stage.takeUp_pitches.known ? en`the take-up takes ${fixed(stage.takeUp_pitches.value, 2, say)}` : en`take-up not given`;

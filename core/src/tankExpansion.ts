@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Place } from './finding.ts';
 import type { Mix, SideName, TankLiquid } from './plan.ts';
 import { type Fraction, ONE } from './ratio.ts';
@@ -19,7 +20,7 @@ const expansionAsRun = formula({
   letter: 'γ',
   written: 'β / (1 + β · (T - Tᵣ))',
   dimension: 'expansion',
-  source: 'definition of volume expansion, referred to the volume as run',
+  source: en`definition of volume expansion, referred to the volume as run`,
   of: ({ β, T, Tᵣ }: Record<'β' | 'T' | 'Tᵣ', Fraction>) => β.div(ONE.add(β.mul(T.sub(Tᵣ)))),
 });
 
@@ -27,7 +28,7 @@ const shareOfTank = formula({
   letter: 'γ',
   written: 'v · γ',
   dimension: 'expansion',
-  source: 'volumes of liquids in one tank add up',
+  source: en`volumes of liquids in one tank add up`,
   of: ({ v, γ }: Record<'v' | 'γ', Fraction>) => v.mul(γ),
 });
 
@@ -44,29 +45,29 @@ export function tankExpansion({ liquids }: Mix, side: SideName): TankExpansion {
   const lacking: Lacking[] = [];
   for (const one of liquids[side]) {
     const { name, place, liquid, expansion, volumeShare } = one;
-    if (!expansion.known) lacking.push({ what: `the expansion of ${name}`, place: [...place, 'expansion'] });
+    if (!expansion.known) lacking.push({ what: en`the expansion of ${name}`, place: [...place, 'expansion'] });
     // Of a tank premixed by volume the shares as run are told by masses.
     if (!volumeShare.known && !liquid.density_kg_per_m3.known)
-      lacking.push({ what: `the density of ${name}`, place: [...place, 'density'] });
+      lacking.push({ what: en`the density of ${name}`, place: [...place, 'density'] });
     const γ = ofLiquid(one);
     if (γ === null || !volumeShare.known) continue;
-    const v = input(`share of ${name} in the volume of its tank`, volumeShare.value, 'share');
-    terms.push(liquids[side].length === 1 ? γ : work(shareOfTank, `growth from ${name}`, { v, γ }));
+    const v = input(en`share of ${name} in the volume of its tank`, volumeShare.value, 'share');
+    terms.push(liquids[side].length === 1 ? γ : work(shareOfTank, en`growth from ${name}`, { v, γ }));
   }
   const [only] = terms;
   if (lacking.length > 0 || only === undefined) return { known: false, lacking };
   if (terms.length === 1) return { known: true, value: only };
-  const source = 'volumes of liquids in one tank add up';
-  return { known: true, value: sumOf({ what: `expansion of ${side}`, letter: 'γ', of: 'γ', dimension: 'expansion', source, terms }) };
+  const source = en`volumes of liquids in one tank add up`;
+  return { known: true, value: sumOf({ what: en`expansion of ${side}`, letter: 'γ', of: 'γ', dimension: 'expansion', source, terms }) };
 }
 
 /** Where a temperature is not given, the expansion counts as given for the temperature it is run at. */
 function ofLiquid({ name, expansion, liquid: { runAt_K, densityAt_K } }: TankLiquid): Input<Fraction> | null {
   if (!expansion.known) return null;
   if (!runAt_K.known || !densityAt_K.known) return expansion.value;
-  return work(expansionAsRun, `expansion of ${name} as run`, {
+  return work(expansionAsRun, en`expansion of ${name} as run`, {
     β: expansion.value,
-    T: input(`temperature ${name} is run at`, runAt_K.value, 'temperature'),
-    Tᵣ: input(`temperature of the density of ${name}`, densityAt_K.value, 'temperature'),
+    T: input(en`temperature ${name} is run at`, runAt_K.value, 'temperature'),
+    Tᵣ: input(en`temperature of the density of ${name}`, densityAt_K.value, 'temperature'),
   });
 }

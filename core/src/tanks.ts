@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Setting } from './flow.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import { madeRatio } from './madeRatio.ts';
@@ -18,7 +19,7 @@ const timeToLowMark = formula({
   letter: 't',
   written: 'u / Q',
   dimension: 'time',
-  source: 'definition of flow',
+  source: en`definition of flow`,
   of: ({ u, Q }: Record<'u' | 'Q', Fraction>) => u.div(Q),
 });
 
@@ -26,7 +27,7 @@ const fillToMatch = formula({
   letter: 'f',
   written: 'l + u · r',
   dimension: 'volume',
-  source: 'arithmetic: what the other tank gives, in the ratio as made',
+  source: en`arithmetic: what the other tank gives, in the ratio as made`,
   of: ({ l, u, r }: Record<'l' | 'u' | 'r', Fraction>) => l.add(u.mul(r)),
 });
 
@@ -49,8 +50,8 @@ export interface RunsLow {
  */
 export function aboveLowMark({ name, fill_m3, lowMark_m3 }: Side): Given<Worked<Fraction>> {
   if (!fill_m3.known || !lowMark_m3.known) return NOT_GIVEN;
-  const f = input(`fill of tank ${name}`, fill_m3.value, 'volume');
-  return known(work(usableVolume, `above the low mark of tank ${name}`, { f, l: input('low mark', lowMark_m3.value, 'volume') }));
+  const f = input(en`fill of tank ${name}`, fill_m3.value, 'volume');
+  return known(work(usableVolume, en`above the low mark of tank ${name}`, { f, l: input(en`low mark`, lowMark_m3.value, 'volume') }));
 }
 
 /**
@@ -63,7 +64,7 @@ export function aboveLowMark({ name, fill_m3, lowMark_m3 }: Side): Given<Worked<
  */
 export function lastsFor(plan: Plan, setting: Setting, side: SideName): Given<Worked<Fraction>> {
   const u = aboveLowMark(plan.sides[side]);
-  return u.known ? known(work(timeToLowMark, `tank ${side} to its low mark`, { u: u.value, Q: setting.flow[side] })) : NOT_GIVEN;
+  return u.known ? known(work(timeToLowMark, en`tank ${side} to its low mark`, { u: u.value, Q: setting.flow[side] })) : NOT_GIVEN;
 }
 
 /**
@@ -81,10 +82,10 @@ export function runsLow(plan: Plan, build: Build): Given<RunsLow> {
   const [first, other]: readonly [SideName, SideName] = order <= 0 ? ['A', 'B'] : ['B', 'A'];
   const { lowMark_m3 } = plan.sides[other];
   if (!lowMark_m3.known) return NOT_GIVEN;
-  const fill = work(fillToMatch, `fill of tank ${other} for both to run low together`, {
-    l: input(`low mark of tank ${other}`, lowMark_m3.value, 'volume'),
+  const fill = work(fillToMatch, en`fill of tank ${other} for both to run low together`, {
+    l: input(en`low mark of tank ${other}`, lowMark_m3.value, 'volume'),
     u: (first === 'A' ? A : B).value,
-    r: first === 'A' ? made : work(aPerB, 'A per B by volume, made', { r: made }),
+    r: first === 'A' ? made : work(aPerB, en`A per B by volume, made`, { r: made }),
   });
   return known({ first, other, fill, together: order === 0 });
 }

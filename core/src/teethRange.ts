@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { EntryText } from './entry.ts';
 import { quoted } from './visible.ts';
 
@@ -22,9 +23,10 @@ export function readTeethRange(text: string): EntryText<TeethRange> {
   const typed = text.trim();
   if (typed === '') return { ok: true, value: undefined };
   const [, from, to] = RANGE.exec(typed) ?? [];
-  if (from === undefined || to === undefined) return { ok: false, expected: `${quoted(typed)} is not a range of teeth, such as 12 to 40.` };
+  if (from === undefined || to === undefined)
+    return { ok: false, expected: en`${quoted(typed)} is not a range of teeth, such as 12 to 40.` };
   const range = { from: Number(from), to: Number(to) };
-  if (range.from < FEWEST || range.to > MOST) return { ok: false, expected: `"${typed}": a wheel has ${FEWEST} to ${MOST} teeth.` };
-  if (range.from > range.to) return { ok: false, expected: `"${typed}": the first must not be larger than the second.` };
+  if (range.from < FEWEST || range.to > MOST) return { ok: false, expected: en`"${typed}": a wheel has ${FEWEST} to ${MOST} teeth.` };
+  if (range.from > range.to) return { ok: false, expected: en`"${typed}": the first must not be larger than the second.` };
   return { ok: true, value: range };
 }

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Teeth } from './plan.ts';
 
 /**
@@ -6,4 +7,4 @@ import type { Teeth } from './plan.ts';
  * @source our choice of words
  * @example teethText([{ driver: 23, driven: 25 }])  // '23 to 25'
  */
-export const teethText = (teeth: readonly Teeth[]): string => teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', ');
+export const teethText = (teeth: readonly Teeth[]): string => teeth.map(({ driver, driven }) => en`${driver} to ${driven}`).join(', ');

@@ -1,4 +1,5 @@
 import { driveKind } from './drives/index.ts';
+import { en } from './en.ts';
 import { type Build, type Plan, type Pump, type SideName, stageAt, type Teeth, teethAt } from './plan.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
 import { type Formula, formula, type Input, input, numbered, work } from './working.ts';
@@ -7,7 +8,7 @@ const deliveredAsMeasured = formula({
   letter: 'V',
   written: 'D · η',
   dimension: 'displacement',
-  source: 'definition of volumetric efficiency',
+  source: en`definition of volumetric efficiency`,
   of: ({ D, η }: Record<'D' | 'η', Fraction>) => D.mul(η),
 });
 
@@ -15,7 +16,7 @@ export const ofPumps = formula({
   letter: 'p',
   written: 'b / a',
   dimension: 'number',
-  source: 'definition: what pump B delivers in one turn over what pump A does',
+  source: en`definition: what pump B delivers in one turn over what pump A does`,
   of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a),
 });
 
@@ -23,7 +24,7 @@ export const ofWheels = formula({
   letter: 't',
   written: 'b / a',
   dimension: 'number',
-  source: 'kinematics: turns of pump B for one turn of pump A',
+  source: en`kinematics: turns of pump B for one turn of pump A`,
   of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a),
 });
 
@@ -31,7 +32,7 @@ export const ofBoth = formula({
   letter: 'm',
   written: 'p · t',
   dimension: 'number',
-  source: 'kinematics: displacement times speed, both pumps from one motor',
+  source: en`kinematics: displacement times speed, both pumps from one motor`,
   of: ({ p, t }: Record<'p' | 't', Fraction>) => p.mul(t),
 });
 
@@ -52,14 +53,14 @@ export function trainTurns(plan: Plan, side: SideName, teeth: readonly Teeth[]):
  */
 export function turnsOf(plan: Plan, side: SideName, teeth: readonly Teeth[]): Input<Fraction> {
   const { train } = plan.sides[side];
-  const what = `turns of pump ${side} for one of the motor`;
-  if (train.length === 0) return input(`${what}: they turn as one`, ONE, 'number');
+  const what = en`turns of pump ${side} for one of the motor`;
+  if (train.length === 0) return input(en`${what}: they turn as one`, ONE, 'number');
   const put = train.flatMap((index, step) => {
     const { driver, driven } = teethAt(teeth, index);
     const { name } = stageAt(plan, index);
     return [
-      [numbered('z', 2 * step), input(`teeth of ${name} driver`, whole(driver), 'number')] as const,
-      [numbered('z', 2 * step + 1), input(`teeth of ${name} driven`, whole(driven), 'number')] as const,
+      [numbered('z', 2 * step), input(en`teeth of ${name} driver`, whole(driver), 'number')] as const,
+      [numbered('z', 2 * step + 1), input(en`teeth of ${name} driven`, whole(driven), 'number')] as const,
     ];
   });
   return work(turnsFormula(plan, side, teeth), what, Object.fromEntries(put));
@@ -71,7 +72,7 @@ function turnsFormula(plan: Plan, side: SideName, teeth: readonly Teeth[]): Form
     letter: 'i',
     written: train.map((_, step) => `${numbered('z', 2 * step)} / ${numbered('z', 2 * step + 1)}`).join(' · '),
     dimension: 'number',
-    source: 'kinematics of the drive: driver over driven, stage by stage',
+    source: en`kinematics of the drive: driver over driven, stage by stage`,
     of: (put: Readonly<Record<string, Fraction>>) => {
       const counted = (letter: string, otherwise: number) => put[letter]?.valueOf() ?? otherwise;
       const replaced = teeth.map((pair, index) => {
@@ -100,10 +101,10 @@ export const delivered_m3_per_rev = ({ displacement_m3_per_rev, delivery, asMeas
 
 /** The same with how it came about. */
 export function deliveredOf({ displacement_m3_per_rev, delivery, asMeasured }: Pump, side: SideName): Input<Fraction> {
-  const D = input(`displacement of pump ${side}`, displacement_m3_per_rev, 'displacement');
+  const D = input(en`displacement of pump ${side}`, displacement_m3_per_rev, 'displacement');
   if (!delivery.known || !asMeasured) return D;
-  const η = input(`delivery of pump ${side} as measured`, delivery.value.share, 'share');
-  return work(deliveredAsMeasured, `what pump ${side} delivers in one turn`, { D, η });
+  const η = input(en`delivery of pump ${side} as measured`, delivery.value.share, 'share');
+  return work(deliveredAsMeasured, en`what pump ${side} delivers in one turn`, { D, η });
 }
 
 /** What the pumps put in: what B delivers in one turn over what A delivers. */
@@ -131,4 +132,4 @@ export function fittedPumps(plan: Plan): Readonly<Record<SideName, Pump>> {
  * @example pumpsText(pumps)  // 'pumps as measured', where their measured delivery counts
  */
 export const pumpsText = ({ A, B }: Build['pumps']): string =>
-  [A, B].some(({ delivery, asMeasured }) => delivery.known && asMeasured) ? 'pumps as measured' : 'pumps';
+  [A, B].some(({ delivery, asMeasured }) => delivery.known && asMeasured) ? en`pumps as measured` : 'pumps';

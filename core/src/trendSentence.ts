@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { capital, type Say, signedPercentText, signedRangeText } from './format.ts';
 import { shareText } from './ratioCheck/causes/words.ts';
 import type { Trend, TrendValue } from './ratioCheck/history.ts';
@@ -27,18 +28,18 @@ export function trendSentence(
 ): string {
   const one = (share: number) => (isSigned ? signedPercentText(share, say) : shareText(share, say));
   const range = (from: number, to: number) =>
-    isSigned ? signedRangeText(from, to, say) : `${shareText(from, say)} to ${shareText(to, say)}`;
+    isSigned ? signedRangeText(from, to, say) : en`${shareText(from, say)} to ${shareText(to, say)}`;
   const said = ({ date, value, interval, stable }: TrendValue) =>
-    `${date}: ${one(value)}${interval === null ? ', one catch' : `, ${range(interval.from, interval.to)}${stable ? '' : ', the catches do not agree'}`}`;
+    `${date}: ${one(value)}${interval === null ? en`, one catch` : `, ${range(interval.from, interval.to)}${stable ? '' : en`, the catches do not agree`}`}`;
   const skipped = values.length - SAID;
   const dates = (indexes: readonly number[]) => indexes.flatMap((index) => values[index]?.date ?? []).join(', ');
   return [
-    `${title}, ${values.length} ${values.length === 1 ? 'ratio check' : 'ratio checks'}.`,
-    ...(skipped > 0 ? [`The last ${SAID}:`] : []),
+    `${title}, ${values.length} ${values.length === 1 ? en`ratio check` : en`ratio checks`}.`,
+    ...(skipped > 0 ? [en`The last ${SAID}:`] : []),
     `${values.slice(-SAID).map(said).join('; ')}.`,
-    ...(chart === null ? [] : [`Mean ${one(chart.mean)}, control limits ${range(chart.low, chart.high)}.`]),
-    ...(chart === null || chart.beyond.length === 0 ? [] : [`Beyond the control limits: ${dates(chart.beyond)}.`]),
-    ...(chart === null || chart.runs.length === 0 ? [] : [`Eight or more on one side of the mean up to: ${dates(chart.runs)}.`]),
+    ...(chart === null ? [] : [en`Mean ${one(chart.mean)}, control limits ${range(chart.low, chart.high)}.`]),
+    ...(chart === null || chart.beyond.length === 0 ? [] : [en`Beyond the control limits: ${dates(chart.beyond)}.`]),
+    ...(chart === null || chart.runs.length === 0 ? [] : [en`Eight or more on one side of the mean up to: ${dates(chart.runs)}.`]),
     ...limits.map(({ value, words }) => `${capital(words)} ${one(value)}.`),
   ].join(' ');
 }

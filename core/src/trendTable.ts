@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { type Say, signedPercentText } from './format.ts';
 import type { SideName } from './plan.ts';
 import { shareText } from './ratioCheck/causes/words.ts';
@@ -35,9 +36,9 @@ export function trendTable({ delivery, offRatio }: Pick<Judged, 'delivery' | 'of
 export function meetingTexts({ delivery, offRatio }: Pick<Judged, 'delivery' | 'offRatio'>, say: Say): readonly string[] {
   return (
     [
-      ['Pump A', delivery.A],
-      ['Pump B', delivery.B],
-      ['Off-ratio', offRatio],
+      [en`Pump A`, delivery.A],
+      [en`Pump B`, delivery.B],
+      [en`Off-ratio`, offRatio],
     ] as const
   ).flatMap(([what, trend]) => {
     const text = meetingText(trend, say);

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { Plan } from './plan.ts';
 import { type Fraction, float, ONE, whole } from './ratio.ts';
 import { type Reading, readNumber, readRatio, spokenReading } from './reading.ts';
@@ -30,14 +31,14 @@ export function readTried(text: string, { perHundred }: RatioWriting): Reading<F
     const alone = readNumber(text);
     if (!alone.ok) return alone;
     if (alone.value.compare(whole(0)) > 0) return { ok: true, value: alone.value.div(whole(100)) };
-    return { ok: false, expected: `${quoted(text.trim())} is not above zero. Expected parts of B per 100 A, like 38.9.` };
+    return { ok: false, expected: en`${quoted(text.trim())} is not above zero. Expected parts of B per 100 A, like 38.9.` };
   }
   const read = readRatio(text);
   if (!read.ok) return read;
   if (read.value.length === 2) return { ok: true, value: read.value[1].div(read.value[0]) };
   return {
     ok: false,
-    expected: `${quoted(text.trim())} has three parts. Expected A to B as metered, the third part counted with its tank.`,
+    expected: en`${quoted(text.trim())} has three parts. Expected A to B as metered, the third part counted with its tank.`,
   };
 }
 

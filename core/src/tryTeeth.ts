@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import type { SideName, Stage, Teeth } from './plan.ts';
 import { quoted } from './visible.ts';
 
@@ -32,15 +33,15 @@ export function readTeeth(text: string, stages: readonly Stage[]): TriedTeeth {
   if (parts.length === 0) return refuse(example(stages));
   for (const [index, part] of parts.entries()) {
     const [, name, driver, driven] = PAIR.exec(part) ?? [];
-    if (driver === undefined || driven === undefined) return refuse(`${quoted(part)} is not a pair of teeth. ${example(stages)}`);
+    if (driver === undefined || driven === undefined) return refuse(en`${quoted(part)} is not a pair of teeth. ${example(stages)}`);
     const stage = name === undefined ? unnamed[index] : stageNamed(name, stages);
-    if (name === undefined && parts.length !== unnamed.length) return refuse(`Say which stage is meant. ${example(stages)}`);
-    if (stage === undefined) return refuse(`There is no stage ${quoted(name ?? String(index + 1))}. ${namesOf(stages)}`);
-    if (named.has(stage)) return refuse(`The stage ${stages[stage]?.name ?? ''} is named twice.`);
+    if (name === undefined && parts.length !== unnamed.length) return refuse(en`Say which stage is meant. ${example(stages)}`);
+    if (stage === undefined) return refuse(en`There is no stage ${quoted(name ?? String(index + 1))}. ${namesOf(stages)}`);
+    if (named.has(stage)) return refuse(en`The stage ${stages[stage]?.name ?? ''} is named twice.`);
     named.add(stage);
     const pair = { driver: Number(driver), driven: Number(driven) };
     const wrong = [pair.driver, pair.driven].find((count) => count < FEWEST || count > MOST);
-    if (wrong !== undefined) return refuse(`${wrong} teeth: a wheel has ${FEWEST} to ${MOST}.`);
+    if (wrong !== undefined) return refuse(en`${wrong} teeth: a wheel has ${FEWEST} to ${MOST}.`);
     teeth[stage] = pair;
   }
   return { ok: true, teeth };
@@ -69,12 +70,12 @@ function stageNamed(name: string, stages: readonly Stage[]): number | undefined 
   );
 }
 
-const namesOf = (stages: readonly Stage[]): string => `Stages here: ${stages.map(({ name }) => name).join(', ')}.`;
+const namesOf = (stages: readonly Stage[]): string => en`Stages here: ${stages.map(({ name }) => name).join(', ')}.`;
 
 /** How the fitted teeth would be typed. */
 function example(stages: readonly Stage[]): string {
   const open = openStages(stages).flatMap((index) => stages[index] ?? []);
-  if (open.length === 0) return 'This drive has no stage.';
+  if (open.length === 0) return en`This drive has no stage.`;
   const pairs = open.map(({ name, driver, driven }) => `${open.length === 1 ? '' : `${name} `}${driver.teeth} ${driven.teeth}`);
-  return `Driver, then driven, as fitted: ${pairs.join('; ')}`;
+  return en`Driver, then driven, as fitted: ${pairs.join('; ')}`;
 }

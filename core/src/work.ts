@@ -1,4 +1,5 @@
 import type { StageFit } from './drives/driveKind.ts';
+import { en } from './en.ts';
 import { orNull } from './given.ts';
 import { ENDS, type Minutes, type Plan, type Pump, type SideName, type Stage, type Teeth } from './plan.ts';
 import { type Fraction, whole } from './ratio.ts';
@@ -32,7 +33,7 @@ const timeOfKind = formula({
   letter: 't',
   written: 'n · m',
   dimension: 'time',
-  source: 'our choice: every change of one kind takes the same time',
+  source: en`our choice: every change of one kind takes the same time`,
   of: ({ n, m }: Record<'n' | 'm', Fraction>) => n.mul(m),
 });
 
@@ -40,22 +41,22 @@ const timeOfAll = formula({
   letter: 't',
   written: 's + l + c + p',
   dimension: 'time',
-  source: 'our choice: one person does one change after another',
+  source: en`our choice: one person does one change after another`,
   of: ({ s, l, c, p }: Record<'s' | 'l' | 'c' | 'p', Fraction>) => s.add(l).add(c).add(p),
 });
 
 const COUNTED: Readonly<Record<WorkKind, string>> = {
   sprocket: 'sprockets',
-  chainLength: 'chain lengths',
-  centre: 'centre settings',
+  chainLength: en`chain lengths`,
+  centre: en`centre settings`,
   pump: 'pumps',
 };
 
 const ONE_OF: Readonly<Record<WorkKind, string>> = {
-  sprocket: 'a sprocket',
-  chainLength: 'a chain length',
-  centre: 'a centre setting',
-  pump: 'a pump',
+  sprocket: en`a sprocket`,
+  chainLength: en`a chain length`,
+  centre: en`a centre setting`,
+  pump: en`a pump`,
 };
 
 /**
@@ -76,8 +77,8 @@ export function workOf(minutes: Minutes, changes: Changes): Work {
   };
   const timeOf = (kind: WorkKind) =>
     work(timeOfKind, COUNTED[kind], {
-      n: input(`${COUNTED[kind]} to change`, whole(changes[kind]), 'number'),
-      m: input(`time for ${ONE_OF[kind]}`, each[kind], 'time'),
+      n: input(en`${COUNTED[kind]} to change`, whole(changes[kind]), 'number'),
+      m: input(en`time for ${ONE_OF[kind]}`, each[kind], 'time'),
     });
   const kinds = { sprocket: timeOf('sprocket'), chainLength: timeOf('chainLength'), centre: timeOf('centre'), pump: timeOf('pump') };
   const { sprocket: s, chainLength: l, centre: c, pump: p } = kinds;

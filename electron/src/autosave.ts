@@ -3,6 +3,7 @@ import { rmSync } from 'node:fs';
 import { mkdir, readdir, rename, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { app } from 'electron';
+import { en } from '../../core/src/en.ts';
 import { LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
 import type { LeftBehind, LeftWork, Work } from './contract.ts';
 import { readText, writeWhole } from './disk.ts';
@@ -66,7 +67,7 @@ export function autosaves(): Promise<LeftBehind> {
 export function resume(id: string): Promise<string | null> {
   return inTurn(async () => {
     const kept = await readWork(fileOf(id));
-    if (kept === null) throw new Error('This unsaved work can no longer be read.');
+    if (kept === null) throw new Error(en`This unsaved work can no longer be read.`);
     slot = id;
     return kept.place === null ? null : tokenFor({ ...kept.place, tried: null, drive: null });
   });

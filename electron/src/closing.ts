@@ -1,4 +1,5 @@
 import { type BrowserWindow, dialog } from 'electron';
+import { en } from '../../core/src/en.ts';
 import { endWithoutAutosave } from './autosave.ts';
 import { sendCommand } from './send.ts';
 
@@ -13,7 +14,7 @@ export function setUnsaved(window: BrowserWindow, unsaved: boolean, title: strin
 }
 
 /** In the order of the buttons; Enter saves and Escape goes back, so that neither loses anything. */
-const ANSWERS = ['Save', 'Close without saving', 'Go back'] as const;
+const ANSWERS = ['Save', 'Close without saving', en`Go back`] as const;
 const GO_BACK = ANSWERS.indexOf('Go back');
 
 /** Closing with unsaved work asks, and so does quitting, which closes every window first. */
@@ -36,12 +37,12 @@ export function askBeforeClosing(window: BrowserWindow): void {
 async function ask(window: BrowserWindow): Promise<(typeof ANSWERS)[number]> {
   const { response } = await dialog.showMessageBox(window, {
     type: 'warning',
-    message: 'The shop file has changes that are not saved.',
-    detail: 'Closing without saving loses them.',
+    message: en`The shop file has changes that are not saved.`,
+    detail: en`Closing without saving loses them.`,
     buttons: [...ANSWERS],
     defaultId: 0,
     cancelId: GO_BACK,
     noLink: true,
   });
-  return ANSWERS[response] ?? 'Go back';
+  return ANSWERS[response] ?? en`Go back`;
 }

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { access, constants, copyFile, readFile, realpath, stat } from 'node:fs/promises';
 import path from 'node:path';
+import { en } from '../../core/src/en.ts';
 import { isGone, spoken } from './diskFailure.ts';
 import { namedBeside, shownName } from './names.ts';
 import { clearParts, replace, withOpen } from './replace.ts';
@@ -17,14 +18,14 @@ export async function readText(file: string, largest_bytes: number): Promise<Rea
   const name = shownName(file);
   const bytes = await spoken(file, 'opened', async () => {
     const found = await stat(file);
-    if (!found.isFile()) throw new Error(`${name} is not a file.`);
-    if (found.size > largest_bytes) throw new Error(`${name} has ${found.size} bytes; more than ${largest_bytes} are not read.`);
+    if (!found.isFile()) throw new Error(en`${name} is not a file.`);
+    if (found.size > largest_bytes) throw new Error(en`${name} has ${found.size} bytes; more than ${largest_bytes} are not read.`);
     return readFile(file);
   });
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), digest: digestOf(bytes) };
   } catch {
-    throw new Error(`${name} is not a text file.`);
+    throw new Error(en`${name} is not a text file.`);
   }
 }
 
@@ -53,7 +54,7 @@ export async function driveOf(file: string): Promise<number | null> {
 export function onSameDrive(file: string, drive: number | null): Promise<void> {
   return spoken(file, 'saved', async () => {
     const found = await driveOf(file);
-    if (drive !== null && found !== null && found !== drive) throw Object.assign(new Error('another drive'), { code: 'ENODEV' });
+    if (drive !== null && found !== null && found !== drive) throw Object.assign(new Error(en`another drive`), { code: 'ENODEV' });
   });
 }
 
@@ -86,7 +87,7 @@ export async function keepAside(file: string): Promise<string> {
   let kept = file;
   await copyTo(file, async (target) => {
     for (let number = 1; ; number += 1) {
-      kept = namedBeside(target, `aside ${number}`);
+      kept = namedBeside(target, en`aside ${number}`);
       if ((await unlessGone(stat(kept))) === null) return kept;
     }
   });

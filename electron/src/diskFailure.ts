@@ -1,3 +1,4 @@
+import { en } from '../../core/src/en.ts';
 import { shownName } from './names.ts';
 
 export const isGone = (error: unknown): boolean =>
@@ -22,43 +23,60 @@ export async function spoken<T>(file: string, done: Done, work: () => Promise<T>
 type Reasons = Readonly<Record<Done, string>>;
 
 const both = (why: string): Reasons => ({ saved: why, opened: why });
-const READ_ONLY: Reasons = { saved: 'it or its folder is read-only', opened: 'this account may not read it' };
-const FULL: Reasons = both('the disk is full');
-const AWAY: Reasons = both('its drive or share is no longer there');
 
-/** Codes of the operating systems [POSIX errno; those of Node on Windows; from memory]. */
-const REASONS: Readonly<Record<string, Reasons>> = {
-  ENOENT: { saved: 'its folder or drive is no longer there', opened: 'it is no longer where it was' },
-  ENOTDIR: { saved: 'its folder or drive is no longer there', opened: 'it is no longer where it was' },
-  EACCES: READ_ONLY,
-  EPERM: READ_ONLY,
-  EROFS: { saved: 'its disk is read-only', opened: 'this account may not read it' },
-  ENOSPC: FULL,
-  EDQUOT: { saved: 'the disk space of this account is used up', opened: 'the disk space of this account is used up' },
-  EFBIG: both('it is larger than its disk takes'),
-  EIO: both('its disk or the connection to it failed'),
-  ENODEV: AWAY,
-  ENXIO: AWAY,
-  ESTALE: AWAY,
-  ENOTCONN: AWAY,
-  EHOSTDOWN: AWAY,
-  EHOSTUNREACH: AWAY,
-  ENETDOWN: AWAY,
-  ENETUNREACH: AWAY,
-  ETIMEDOUT: both('its share does not answer'),
-  EBUSY: both('another program holds it'),
-  ETXTBSY: both('another program holds it'),
-  EISDIR: both('a folder has its name'),
-  ELOOP: both('its links lead in a circle'),
-  ENAMETOOLONG: both('its name or its path is longer than the disk takes'),
-  EINVAL: both('the disk does not take its name'),
-  EILSEQ: both('the disk does not take its name'),
-  EMFILE: both('too many files are open'),
-  ENFILE: both('too many files are open'),
-};
+/** By the codes of the operating systems [POSIX errno; those of Node on Windows; from memory]; null for one that is not known. */
+function reasonsOf(code: string): Reasons | null {
+  switch (code) {
+    case 'ENOENT':
+    case 'ENOTDIR':
+      return { saved: en`its folder or drive is no longer there`, opened: en`it is no longer where it was` };
+    case 'EACCES':
+    case 'EPERM':
+      return { saved: en`it or its folder is read-only`, opened: en`this account may not read it` };
+    case 'EROFS':
+      return { saved: en`its disk is read-only`, opened: en`this account may not read it` };
+    case 'ENOSPC':
+      return both(en`the disk is full`);
+    case 'EDQUOT':
+      return both(en`the disk space of this account is used up`);
+    case 'EFBIG':
+      return both(en`it is larger than its disk takes`);
+    case 'EIO':
+      return both(en`its disk or the connection to it failed`);
+    case 'ENODEV':
+    case 'ENXIO':
+    case 'ESTALE':
+    case 'ENOTCONN':
+    case 'EHOSTDOWN':
+    case 'EHOSTUNREACH':
+    case 'ENETDOWN':
+    case 'ENETUNREACH':
+      return both(en`its drive or share is no longer there`);
+    case 'ETIMEDOUT':
+      return both(en`its share does not answer`);
+    case 'EBUSY':
+    case 'ETXTBSY':
+      return both(en`another program holds it`);
+    case 'EISDIR':
+      return both(en`a folder has its name`);
+    case 'ELOOP':
+      return both(en`its links lead in a circle`);
+    case 'ENAMETOOLONG':
+      return both(en`its name or its path is longer than the disk takes`);
+    case 'EINVAL':
+    case 'EILSEQ':
+      return both(en`the disk does not take its name`);
+    case 'EMFILE':
+    case 'ENFILE':
+      return both(en`too many files are open`);
+    default:
+      return null;
+  }
+}
 
 function sentence(name: string, done: Done, code: string): string {
-  const why = REASONS[code]?.[done] ?? `the system says ${code}`;
-  const kept = done === 'saved' ? ' What is on the disk was left as it was.' : '';
-  return `${name} was not ${done}: ${why}.${kept}`;
+  const why = reasonsOf(code)?.[done] ?? en`the system says ${code}`;
+  return done === 'saved'
+    ? en`${name} was not saved: ${why}. What is on the disk was left as it was.`
+    : en`${name} was not opened: ${why}.`;
 }

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
+import { en } from '../../core/src/en.ts';
 import { EXTENSION, LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
 import type { OpenedFile, Saved, SavedAs, Theirs } from './contract.ts';
 import { backUp, backupOf, digestAt, digestOf, driveOf, keepAside, onSameDrive, readText, writeWhole } from './disk.ts';
@@ -9,11 +10,11 @@ import { placeChosen, shownName, suggestedName } from './names.ts';
 import { isOurs, type Place, placeAt, placeOf, tokenFor } from './places.ts';
 import { forget, pathOfRecent, remember } from './recent.ts';
 
-const FILTERS = [{ name: 'Shop files', extensions: [EXTENSION.slice(1)] }];
+const filters = () => [{ name: en`Shop files`, extensions: [EXTENSION.slice(1)] }];
 const inTurn = makeTurns();
 
 export async function openFile(window: BrowserWindow): Promise<OpenedFile | null> {
-  const answer = await dialog.showOpenDialog(window, { title: 'Open a shop file', filters: FILTERS, properties: ['openFile'] });
+  const answer = await dialog.showOpenDialog(window, { title: en`Open a shop file`, filters: filters(), properties: ['openFile'] });
   const [file] = answer.filePaths;
   return answer.canceled || file === undefined ? null : openPlace(file);
 }
@@ -53,9 +54,9 @@ export function save(token: string, text: string, seen: string | null): Promise<
 
 export async function saveAs(window: BrowserWindow, name: string, text: string): Promise<SavedAs | null> {
   const answer = await dialog.showSaveDialog(window, {
-    title: 'Save the shop file',
+    title: en`Save the shop file`,
     defaultPath: suggestedName(name, EXTENSION),
-    filters: FILTERS,
+    filters: filters(),
   });
   if (answer.canceled || answer.filePath === '') return null;
   const file = await placeChosen(answer.filePath, EXTENSION);
@@ -83,7 +84,7 @@ async function put(place: Place, present: string | null, text: string): Promise<
 async function theirs(file: string, present: string): Promise<Theirs> {
   try {
     const { text, digest } = await readText(file, LARGEST_FILE_BYTES);
-    return { text, what: `${shownName(file)} was changed by somebody else since it was opened.`, seen: digest };
+    return { text, what: en`${shownName(file)} was changed by somebody else since it was opened.`, seen: digest };
   } catch (error) {
     return { text: null, what: error instanceof Error ? error.message : path.basename(file), seen: present };
   }

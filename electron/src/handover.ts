@@ -1,6 +1,7 @@
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { app, type BrowserWindow } from 'electron';
+import { en } from '../../core/src/en.ts';
 import { EXTENSION } from '../../core/src/file/envelope.ts';
 import type { OpenedFile } from './contract.ts';
 import { isGone } from './diskFailure.ts';
@@ -57,9 +58,9 @@ export function handOver(file: string): void {
 
 /** The page asks for a dropped file by itself. A place that is none, or no shop file, did not come from a drop that the page may make. */
 export function takeDropped(place: string): void {
-  if (!path.isAbsolute(place)) throw new Error('What was dropped is no file on this computer.');
+  if (!path.isAbsolute(place)) throw new Error(en`What was dropped is no file on this computer.`);
   if (!place.toLowerCase().endsWith(EXTENSION))
-    throw new Error(`${path.basename(place)} was not opened: only shop files (${EXTENSION}) are.`);
+    throw new Error(en`${path.basename(place)} was not opened: only shop files (${EXTENSION}) are.`);
   waiting = place;
 }
 

@@ -1,4 +1,6 @@
 import { app, dialog, session } from 'electron';
+import { en, speak } from '../../core/src/en.ts';
+import { dictionaryFor } from '../../core/words/dictionaries.ts';
 import { takeOpenFileEvents, takeSecondInstances } from './handover.ts';
 import { answerCalls } from './ipc.ts';
 import { showCommands } from './menu.ts';
@@ -19,6 +21,7 @@ if (app.requestSingleInstanceLock()) app.whenReady().then(start).catch(giveUp);
 else app.quit();
 
 async function start(): Promise<void> {
+  speak(await dictionaryFor([app.getLocale()]));
   serveApp();
   lockSession(session.defaultSession);
   answerCalls();
@@ -29,6 +32,6 @@ async function start(): Promise<void> {
 }
 
 function giveUp(error: unknown): void {
-  dialog.showErrorBox('Ratiowright cannot start', String(error));
+  dialog.showErrorBox(en`Ratiowright cannot start`, String(error));
   app.exit(1);
 }

@@ -1,4 +1,5 @@
 import { type BrowserWindow, Menu, type MenuItemConstructorOptions } from 'electron';
+import { en } from '../../core/src/en.ts';
 import type { MenuEntry } from './contract.ts';
 import { handOver } from './handover.ts';
 import { emptyList, onListChange, recentPlaces } from './recent.ts';
@@ -35,11 +36,11 @@ function template(window: BrowserWindow, entries: readonly MenuEntry[], places: 
   return [
     ...(mac ? [{ role: 'appMenu' } as const] : []),
     {
-      label: 'File',
-      submenu: [...of('start', 'file'), LINE, { label: 'Open again', submenu: again(places) }, LINE, { role: mac ? 'close' : 'quit' }],
+      label: en`File`,
+      submenu: [...of('start', 'file'), LINE, { label: en`Open again`, submenu: again(places) }, LINE, { role: mac ? 'close' : 'quit' }],
     },
     {
-      label: 'Edit',
+      label: en`Edit`,
       submenu: [
         ...(undoing.length > 0 ? [...undoing, LINE] : []),
         { role: 'cut' },
@@ -48,10 +49,10 @@ function template(window: BrowserWindow, entries: readonly MenuEntry[], places: 
         { role: 'selectAll' },
       ],
     },
-    ...(of('page').length > 0 ? [{ label: 'Page', submenu: of('page') }] : []),
-    { label: 'View', submenu: [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, LINE, { role: 'togglefullscreen' }] },
+    ...(of('page').length > 0 ? [{ label: en`Page`, submenu: of('page') }] : []),
+    { label: en`View`, submenu: [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, LINE, { role: 'togglefullscreen' }] },
     { role: 'windowMenu' },
-    ...(helping.length > 0 ? [{ role: 'help', label: 'Help', submenu: helping } as const] : []),
+    ...(helping.length > 0 ? [{ role: 'help', label: en`Help`, submenu: helping } as const] : []),
   ];
 }
 
@@ -72,11 +73,11 @@ const acceleratorOf = (key: string | null): string | null =>
   key !== null && /^(Ctrl|Alt)\+/.test(key) ? key.replace('Ctrl', 'CommandOrControl') : null;
 
 function again(places: readonly string[]): Item[] {
-  if (places.length === 0) return [{ label: 'No files yet', enabled: false }];
+  if (places.length === 0) return [{ label: en`No files yet`, enabled: false }];
   return [
     ...places.map((place): Item => ({ label: plain(place), click: () => handOver(place) })),
     LINE,
-    { label: 'Empty this list', click: () => void emptyList() },
+    { label: en`Empty this list`, click: () => void emptyList() },
   ];
 }
 

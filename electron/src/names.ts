@@ -1,5 +1,6 @@
 import { access } from 'node:fs/promises';
 import path from 'node:path';
+import { en } from '../../core/src/en.ts';
 
 /** The most that common file systems take, in bytes. */
 const LONGEST_NAME_bytes = 255;
@@ -62,6 +63,6 @@ export async function placeChosen(file: string, extension: string): Promise<stri
     () => true,
     () => false,
   );
-  if (taken) throw new Error(`${shownName(whole)} is there already. To replace it, choose it by its whole name.`);
+  if (taken) throw new Error(en`${shownName(whole)} is there already. To replace it, choose it by its whole name.`);
   return whole;
 }

@@ -1,4 +1,5 @@
 import { type BrowserWindow, dialog } from 'electron';
+import { en } from '../../core/src/en.ts';
 import type { Paper } from './contract.ts';
 import { writeWhole } from './disk.ts';
 import { placeChosen, suggestedName } from './names.ts';
@@ -17,7 +18,7 @@ export function print(window: BrowserWindow): Promise<void> {
   return new Promise((resolve, reject) => {
     window.webContents.print({ printBackground: true, usePrinterDefaultPageSize: true }, (printed, reason) => {
       if (printed || reason === 'Print job canceled') resolve();
-      else reject(new Error(`The page was not printed: ${reason}.`));
+      else reject(new Error(en`The page was not printed: ${reason}.`));
     });
   });
 }
@@ -31,7 +32,7 @@ export async function savePdf(window: BrowserWindow, name: string, paper: Paper)
     generateTaggedPDF: true,
   });
   const answer = await dialog.showSaveDialog(window, {
-    title: 'Save the page as PDF',
+    title: en`Save the page as PDF`,
     defaultPath: suggestedName(name, PDF),
     filters: [{ name: 'PDF', extensions: [PDF.slice(1)] }],
   });

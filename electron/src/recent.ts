@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import { app } from 'electron';
+import { en } from '../../core/src/en.ts';
 import type { RecentFile } from './contract.ts';
 import { keepAside, readText, writeWhole } from './disk.ts';
 import { isGone } from './diskFailure.ts';
@@ -24,7 +25,7 @@ export async function recentFiles(): Promise<readonly RecentFile[]> {
   const list = await inTurn(readList);
   const aside = keptAs;
   keptAs = null;
-  if (aside !== null) throw new Error(`The list of recent files could not be read. It was kept as ${aside}, and a new list is begun.`);
+  if (aside !== null) throw new Error(en`The list of recent files could not be read. It was kept as ${aside}, and a new list is begun.`);
   return list.map((file) => {
     const token = listed.get(file) ?? randomUUID();
     tokens.set(token, file);

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { type FileHandle, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
+import { en } from '../../core/src/en.ts';
 import { codeOf } from './diskFailure.ts';
 import { shownName } from './names.ts';
 
@@ -22,7 +23,7 @@ export async function replace(target: string, fill: (beside: string) => Promise<
   try {
     await syncFolder(folder);
   } catch (cause) {
-    throw new Error(`${shownName(target)} was written, but its disk did not confirm that it will stay: save it again.`, { cause });
+    throw new Error(en`${shownName(target)} was written, but its disk did not confirm that it will stay: save it again.`, { cause });
   }
 }
 

@@ -1,5 +1,6 @@
 import { createEffect, onCleanup, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
+import { en } from '../../core/src/en.ts';
 import { Band } from './frame/Band.tsx';
 import { Notice } from './frame/Notice.tsx';
 import { PageList } from './frame/PageList.tsx';
@@ -18,7 +19,7 @@ export function App(props: { readonly host: Host }) {
   onMount(() =>
     import('./state/keepWork.ts').then(
       ({ keepWork }) => keepWork(app),
-      () => app.tell('Unsaved work is not kept against a crash: a part of the program could not be read.'),
+      () => app.tell(en`Unsaved work is not kept against a crash: a part of the program could not be read.`),
     ),
   );
   createEffect(() => {
@@ -27,15 +28,13 @@ export function App(props: { readonly host: Host }) {
     if (app.shop.file === null) void Start.load();
   });
   createEffect(() => {
-    const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
+    const title = app.shop.file === null ? en`Ratiowright` : en`${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
     app.host.unsaved(app.shop.atStake, title);
   });
   return (
     <AppProvider value={app}>
       <div class="app">
-        <a class="skip" href="#main">
-          Go to the page
-        </a>
+        <a class="skip" href="#main">{en`Go to the page`}</a>
         <PageList commands={commands} />
         <header class="band">
           <Band />

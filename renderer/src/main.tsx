@@ -5,11 +5,7 @@ import './style/controls.css';
 import './style/drawings.css';
 import './style/app.css';
 
-import { render } from 'solid-js/web';
-import { App } from './App.tsx';
-import { pickHost } from './host/pick.ts';
+import { speakTheirs } from './words.ts';
 
-const root = document.getElementById('app');
-if (root === null) throw new RangeError('the page has no place for the app');
-const host = await pickHost();
-render(() => <App host={host} />, root);
+document.documentElement.lang = await speakTheirs();
+await import('./start.tsx');

@@ -33,6 +33,7 @@ describe('every page', () => {
   async function opened(name: (typeof PAGES)[number]): Promise<Page> {
     if (name === 'Start') {
       app = await launch(browser);
+      await app.page.getByRole('main').waitFor();
       return app.page;
     }
     const page = await demo();

@@ -30,14 +30,13 @@ function reached(from: readonly string[], pattern: RegExp): ReadonlySet<string> 
 
 const page = readFileSync(path.join(ROOT, 'index.html'), 'utf8');
 const starts = found(/<script[^>]* src="\.\/assets\/([^"]+)"/g, page);
-const window = reached(starts, STATIC);
+const partsNamed = (name: RegExp): readonly string[] => scripts.filter((script) => name.test(script));
+/** What it imports once it knows which language it speaks belongs to it, and so with the workers. */
+const window = reached([...starts, ...partsNamed(/^start-/)], STATIC);
 /** The one that knows the reach starts with its page. */
-const workers = reached(
-  scripts.filter((name) => /^(solver|tries)\.worker-/.test(name)),
-  STATIC,
-);
+const workers = reached(partsNamed(/^(solver|tries)(\.worker|Jobs)-/), STATIC);
 
-test('the page starts with one file, whose static imports are those that the page preloads, and the workers share core with it', () => {
+test('the page starts with one file; all that the first view takes is what the page preloads, and the workers share core with it', () => {
   expect(starts).toHaveLength(1);
   const preloaded = found(/<link rel="modulepreload"[^>]* href="\.\/assets\/([^"]+)"/g, page);
   expect([...window].sort()).toEqual([...starts, ...preloaded].sort());
@@ -50,7 +49,7 @@ test('no script lies there that nothing asks for', () => {
 });
 
 test.each([
-  ['the window with the list of options: the script of index.html and its static imports', 250_000, window],
+  ['the window with the list of options: the script of index.html, what it starts, and their static imports', 250_000, window],
   [
     'the same with both workers, the one that searches and the one that tries ratios, and their static imports',
     287_000,

@@ -31,6 +31,10 @@ class StandInApp extends EventEmitter {
       };
     });
   }
+  getLocale(): string {
+    if (!this.stage.ready) throw new Error('the stand-in gives its language only once it is ready');
+    return 'en-US';
+  }
   whenReady(): Promise<void> {
     return this.#ready;
   }

@@ -33,6 +33,7 @@ describe('the mutants of a text [read off by eye]', () => {
     ['switch (a) { case 1: g(); break; }', ['g(); break; => ']],
     ['for (let i = 0; more; i++) g();', ['more => false', 'i++ => i--']],
     ['f = `a`;', ['`a` => ``']],
+    ['f = en`a` + plural(n)`b|c`;', ['en`a` => ``', 'plural(n)`b|c` => ``']],
     ['f = -a;', ['-a => +a']],
     ['a += 2;', ['a += 2 => a -= (2)']],
     ["import { a } from 'b'; type T = 'c' | -1; const t = { 'd': a } as const satisfies Record<'d', unknown>;", ["{ 'd': a } => ({})"]],

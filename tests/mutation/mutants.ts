@@ -109,6 +109,7 @@ export function mutantsOf(source: string): readonly Mutant[] {
   };
   const text = (node: ESTree.Node): boolean =>
     node.type === 'TemplateLiteral' ||
+    node.type === 'TaggedTemplateExpression' ||
     (node.type === 'Literal' && typeof node.value === 'string') ||
     (node.type === 'BinaryExpression' && node.operator === '+' && (text(node.left) || text(node.right)));
   const swapped = (node: { readonly left: ESTree.Span; readonly right: ESTree.Span }, operator: string) =>
@@ -188,7 +189,10 @@ export function mutantsOf(source: string): readonly Mutant[] {
       if (first === undefined || last === undefined || node.consequent.some(({ type }) => type.endsWith('Declaration'))) return;
       add('block', { start: first.start, end: last.end }, '', 'case');
     },
-    TaggedTemplateExpression: (node) => left.add(node.quasi),
+    TaggedTemplateExpression(node) {
+      left.add(node.quasi);
+      add('string', node, '``');
+    },
     TemplateLiteral(node) {
       if (!left.has(node)) add('string', node, '``');
     },

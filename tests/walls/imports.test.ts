@@ -4,7 +4,7 @@ import { codeOf, filesUnder, withoutStrings } from './sources.ts';
 
 /** What core/src is made of, leaves first: each file at its top and each folder. Imports go to the left only, within a folder anywhere. */
 const ORDER: readonly (readonly string[])[] = [
-  ['calendar', 'given', 'pastedCells', 'ratio', 'visible'],
+  ['calendar', 'en', 'given', 'pastedCells', 'ratio', 'visible'],
   ['days'],
   ['reading', 'search'],
   ['price', 'ratioWriting', 'reachWindow', 'units'],
@@ -80,15 +80,21 @@ const ROOMS: readonly {
   readonly packages: readonly RegExp[];
 }[] = [
   { room: 'core/src', places: [], typesOnly: [], packages: LIBRARIES.map(([library]) => new RegExp(`^${library}($|/)`)) },
+  { room: 'core/words', places: ['core/src/en.ts'], typesOnly: [], packages: [] },
   { room: 'core/cli', places: ['core/src'], typesOnly: [], packages: [/^node:/] },
   // The example is the shop file that the app offers to open.
   {
     room: 'renderer/src',
-    places: ['core/src', 'tests/examples'],
+    places: ['core/src', 'core/words', 'tests/examples'],
     typesOnly: ['electron/src/contract.ts'],
     packages: [/^solid-js($|\/)/, /^@fontsource\//],
   },
-  { room: 'electron/src', places: ['core/src/file/envelope.ts'], typesOnly: [], packages: [/^node:/, /^electron$/] },
+  {
+    room: 'electron/src',
+    places: ['core/src/en.ts', 'core/src/file/envelope.ts', 'core/words'],
+    typesOnly: [],
+    packages: [/^node:/, /^electron$/],
+  },
 ];
 
 interface Import {

@@ -1,4 +1,5 @@
 import { type Check, notMade, type OptionSubject } from '../check.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { ENDS } from '../plan.ts';
 import { boreOf_m } from '../rack.ts';
@@ -6,9 +7,9 @@ import { boreOf_m } from '../rack.ts';
 /** A wheel whose bore nobody has noted fits any slot, so it may be the one that is taken. */
 export const blankBore: Check<OptionSubject> = {
   id: 'option.blankBore',
-  title: 'Bore not noted',
+  title: en`Bore not noted`,
   worst: 'notes',
-  source: 'bores of the rack and of the slots, as given',
+  source: en`bores of the rack and of the slots, as given`,
   judge: ({ plan, teeth, assignment }) =>
     plan.stages.flatMap((stage, index) =>
       ENDS.flatMap((end): readonly Judgement[] => {
@@ -18,8 +19,8 @@ export const blankBore: Check<OptionSubject> = {
         if (origin === undefined || !slot.bore_m.known) return [];
         const bore_m = boreOf_m(origin);
         if (bore_m === null || bore_m.known) return [];
-        const name = `${stage.name} ${end}, ${teeth[index]?.[end]} teeth`;
-        return [notMade([...slot.place, 'bore'], `${name}: no bore is noted for the wheel at hand; measure it before you take it.`)];
+        const name = en`${stage.name} ${end}, ${teeth[index]?.[end]} teeth`;
+        return [notMade([...slot.place, 'bore'], en`${name}: no bore is noted for the wheel at hand; measure it before you take it.`)];
       }),
     ),
 };

@@ -1,4 +1,5 @@
 import { apart, type Check, notMade, type PairSubject } from '../check.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { lengthText } from '../format.ts';
 import { ENDS } from '../plan.ts';
@@ -8,17 +9,17 @@ import { float } from '../ratio.ts';
 /** Bores match exactly; a blank bore fits any slot, which `blankBore` notes. The keyway is printed, not checked. */
 export const bore: Check<PairSubject> = {
   id: 'slot.bore',
-  title: 'Bore does not fit',
+  title: en`Bore does not fit`,
   worst: 'blocks',
-  source: 'bores compared exactly as typed (our choice)',
+  source: en`bores compared exactly as typed (our choice)`,
   judge: ({ plan, stage, teeth }) =>
     ENDS.flatMap((end): readonly Judgement[] => {
       const slot = stage[end];
       if (teeth[end] === slot.teeth) return [];
-      const name = `${stage.name} ${end}, ${teeth[end]} teeth`;
+      const name = en`${stage.name} ${end}, ${teeth[end]} teeth`;
       const where = [...slot.place, 'bore'];
       const shaft_m = slot.bore_m;
-      if (!shaft_m.known) return [notMade(where, `${name}: the bore of this slot is not given, so the bore was not checked.`)];
+      if (!shaft_m.known) return [notMade(where, en`${name}: the bore of this slot is not given, so the bore was not checked.`)];
       const onHand = boresOnHand_m(plan, stage, teeth[end]);
       const other_m = onHand.flatMap((one) => (one.known ? [float(one.value)] : []));
       const fits = onHand.some((one) => !one.known || sameBore(one, shaft_m));
@@ -31,7 +32,7 @@ export const bore: Check<PairSubject> = {
           where,
           what: (say) => {
             const [found, wanted] = apart(nearest_m, wanted_m, 1, (length_m, places) => lengthText(length_m, say, places));
-            return `${name}: the wheel at hand has a bore of ${found}; this shaft wants ${wanted}.`;
+            return en`${name}: the wheel at hand has a bore of ${found}; this shaft wants ${wanted}.`;
           },
           figure: { value: nearest_m * 1000, unit: 'mm' },
           limit: { value: wanted_m * 1000, unit: 'mm' },

@@ -2,6 +2,7 @@ import { type Budget, budgetOf } from '../budget.ts';
 import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
 import type { Contribution } from '../contributions.ts';
 import { percentOf } from '../dial.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { type Say, signedPercentText } from '../format.ts';
 import type { OffRatioLimits } from '../mixRatio.ts';
@@ -12,9 +13,9 @@ import { amountText } from '../shown.ts';
 /** What is outside already is said elsewhere; here the limits are held against what pumps, densities and temperatures may add. */
 export const budget: Check<OptionSubject> = {
   id: 'option.budget',
-  title: 'Margin to the limits',
+  title: en`Margin to the limits`,
   worst: 'warns',
-  source: 'arithmetic: all that is not known exactly, added up the same way; the limits are the data sheet’s',
+  source: en`arithmetic: all that is not known exactly, added up the same way; the limits are the data sheet’s`,
   judge: ({ plan, pumps, teeth }) => {
     const found = budgetOf(plan, { pumps, teeth });
     if (found.verdict === 'outside') return [];
@@ -46,7 +47,7 @@ function beyond(found: Budget, limits: OffRatioLimits, pumps: OptionSubject['pum
     where: cause.where,
     what: (say) => {
       const [reached, limit] = apart(end.reached, end.limit, 2, (value, places) => signedPercentText(value, say, places));
-      return `In the worst case the off-ratio reaches ${reached}, past the limit of ${limit} (+ is B-rich). ${cause.words(say)}`;
+      return en`In the worst case the off-ratio reaches ${reached}, past the limit of ${limit} (+ is B-rich). ${cause.words(say)}`;
     },
     figure: { value: float(percentOf(end.reached)), unit: '%' },
     limit: { value: float(percentOf(end.limit)), unit: '%' },
@@ -59,11 +60,11 @@ interface Cause {
 }
 
 const MENDS: Readonly<Record<Contribution['kind'], string>> = {
-  pump: 'measure its delivery in a ratio check, or take an option nearer the middle of the limits',
-  delivery: 'weigh more or larger catches in a ratio check, or take an option nearer the middle of the limits',
-  density: 'ask the supplier for a closer density, or weigh both sides in a ratio check',
-  temperature: 'hold it closer, or take an option nearer the middle of the limits',
-  slip: 'measure the delivery of the pump in a ratio check, which then takes its place',
+  pump: en`measure its delivery in a ratio check, or take an option nearer the middle of the limits`,
+  delivery: en`weigh more or larger catches in a ratio check, or take an option nearer the middle of the limits`,
+  density: en`ask the supplier for a closer density, or weigh both sides in a ratio check`,
+  temperature: en`hold it closer, or take an option nearer the middle of the limits`,
+  slip: en`measure the delivery of the pump in a ratio check, which then takes its place`,
 };
 
 /** What moves the worst case most: the deliveries that the ratio leaves out, or the largest contribution. */
@@ -75,7 +76,7 @@ function causeOf({ offRatio, expected, contributions }: Budget, { way }: End, pu
     return {
       where: [...pumps[furthestFromNew(pumps)].place, 'measuredDelivery', 'value'],
       words: (say) =>
-        `The deliveries as measured do most of it, ${amountText(moved, 'share', say)} to ${way}: find the cause, or let the search count them.`,
+        en`The deliveries as measured do most of it, ${amountText(moved, 'share', say)} to ${way}: find the cause, or let the search count them.`,
     };
   }
   // Something moves it, or the worst case would be the option itself.
@@ -84,7 +85,7 @@ function causeOf({ offRatio, expected, contributions }: Budget, { way }: End, pu
   return {
     where: largest.place,
     words: (say) =>
-      `The largest contribution is ${largest.what}, ${sign}${amountText(largest.share.value, 'share', say)}: ${MENDS[largest.kind]}.`,
+      en`The largest contribution is ${largest.what}, ${sign}${amountText(largest.share.value, 'share', say)}: ${MENDS[largest.kind]}.`,
   };
 }
 
@@ -95,16 +96,16 @@ function furthestFromNew(pumps: OptionSubject['pumps']): SideName {
 }
 
 function notGiven({ mix }: Plan, { lacking }: Budget): readonly Judgement[] {
-  const limits = mix.limits === null ? [{ what: 'the limits of the material', place: [...mix.place, 'limits'] }] : [];
+  const limits = mix.limits === null ? [{ what: en`the limits of the material`, place: [...mix.place, 'limits'] }] : [];
   const all = [...limits, ...lacking];
   const [first] = all;
   if (first === undefined) return [];
   const [last = '', ...before] = all.map(({ what }) => what).reverse();
-  const list = before.length === 0 ? last : `${before.reverse().join(', ')} and ${last}`;
+  const list = before.length === 0 ? last : en`${before.reverse().join(', ')} and ${last}`;
   return [
     notMade(
       first.place,
-      `The margin to the limits was not checked in full: ${list} ${all.length === 1 && limits.length === 0 ? 'is' : 'are'} not given.`,
+      en`The margin to the limits was not checked in full: ${list} ${all.length === 1 && limits.length === 0 ? 'is' : 'are'} not given.`,
     ),
   ];
 }

@@ -1,20 +1,21 @@
 import { apart, type Check, centreNotGiven, type PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { fixed, lengthText } from '../format.ts';
 
 /** The taut centre must lie within what the shafts allow, or the take-up must absorb the slack that is left. */
 export const centre: Check<PairSubject> = {
   id: 'stage.centre',
-  title: 'Centre distance',
+  title: en`Centre distance`,
   worst: 'blocks',
-  source: 'exact geometry of an open drive on its pitch circles; the window and the take-up are the machine’s own',
+  source: en`exact geometry of an open drive on its pitch circles; the window and the take-up are the machine’s own`,
   judge: ({ stage, fit }) => {
     const { loop } = fit;
     const where = [...stage.place, 'centre'];
     const limits = stage.centre;
     if (!limits.known || loop === null) {
-      return [centreNotGiven(stage, `the length of the ${driveKind(stage.kind).words.loop} was not checked`)];
+      return [centreNotGiven(stage, en`the length of the ${driveKind(stage.kind).words.loop} was not checked`)];
     }
     if (loop.count?.kind === 'takeUpUnknown') {
       return [
@@ -22,7 +23,7 @@ export const centre: Check<PairSubject> = {
           severity: 'notes',
           where: [...stage.place, 'takeUp'],
           what: (say) =>
-            `${stage.name}: ${loop.pitches} pitches leave ${fixed(loop.slack_pitches, 2, say)} pitches of slack, and the take-up is not given; whether it takes that up was not checked.`,
+            en`${stage.name}: ${loop.pitches} pitches leave ${fixed(loop.slack_pitches, 2, say)} pitches of slack, and the take-up is not given; whether it takes that up was not checked.`,
           figure: { value: loop.slack_pitches, unit: 'pitches' },
           limit: null,
           missing: true,
@@ -35,15 +36,15 @@ export const centre: Check<PairSubject> = {
       limits.value.kind === 'fixed' ? [limits.value.centre_m, limits.value.centre_m] : [limits.value.least_m, limits.value.most_m];
     const short = loop.centre_m < least_m;
     const end_m = short ? least_m : most_m;
-    const end = limits.value.kind === 'fixed' ? 'the centre distance is fixed at' : short ? 'the least is' : 'the most is';
-    const rest = short || !stage.takeUp_pitches.known ? '' : ', and the take-up does not absorb the rest';
+    const end = limits.value.kind === 'fixed' ? en`the centre distance is fixed at` : short ? en`the least is` : en`the most is`;
+    const rest = short || !stage.takeUp_pitches.known ? '' : en`, and the take-up does not absorb the rest`;
     return [
       {
         severity: 'blocks',
         where,
         what: (say) => {
           const [taut, limit] = apart(loop.centre_m, end_m, 1, (length_m, places) => lengthText(length_m, say, places));
-          return `${stage.name}: no pitch count fits. ${loop.pitches} pitches want ${taut}; ${end} ${limit}${rest}.`;
+          return en`${stage.name}: no pitch count fits. ${loop.pitches} pitches want ${taut}; ${end} ${limit}${rest}.`;
         },
         figure: { value: loop.centre_m * 1000, unit: 'mm' },
         limit: { value: end_m * 1000, unit: 'mm' },
@@ -59,7 +60,7 @@ function slackNote(name: string, where: Judgement['where'], slack_pitches: numbe
     {
       severity: 'notes',
       where,
-      what: (say) => `${name}: the take-up absorbs ${fixed(slack_pitches, 2, say)} of its ${fixed(takeUp_pitches, 2, say)} pitches.`,
+      what: (say) => en`${name}: the take-up absorbs ${fixed(slack_pitches, 2, say)} of its ${fixed(takeUp_pitches, 2, say)} pitches.`,
       figure: { value: slack_pitches, unit: 'pitches' },
       limit: { value: takeUp_pitches, unit: 'pitches' },
     },

@@ -1,5 +1,6 @@
 import { type Check, notMade, type PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { ENDS } from '../plan.ts';
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
@@ -7,16 +8,16 @@ const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 /** With a common factor the same teeth meet the same links again and again, and wear does not spread. */
 export const commonFactor: Check<PairSubject> = {
   id: 'stage.commonFactor',
-  title: 'Common factor',
+  title: en`Common factor`,
   worst: 'notes',
-  source: 'Encyclopaedia Britannica, 11th ed., Mechanics: wheels prime to each other; a tooth meets a link again after lcm(teeth, pitches)',
+  source: en`Encyclopaedia Britannica, 11th ed., Mechanics: wheels prime to each other; a tooth meets a link again after lcm(teeth, pitches)`,
   judge: ({ stage, teeth, fit }) => {
     const { loop } = fit;
     if (loop === null)
       return [
         notMade(
           [...stage.place, 'pitches'],
-          `${stage.name}: neither pitches nor centre distance are given, so common factors were not checked.`,
+          en`${stage.name}: neither pitches nor centre distance are given, so common factors were not checked.`,
         ),
       ];
     return ENDS.flatMap((end) => {
@@ -28,7 +29,7 @@ export const commonFactor: Check<PairSubject> = {
           severity: 'notes' as const,
           where: [...stage[end].place, 'teeth'],
           what: () =>
-            `${stage.name} ${end}: ${teeth[end]} teeth and ${loop.pitches} pitches share the factor ${factor}; a tooth meets the same ${driveKind(stage.kind).words.loop} link every ${turns} turns.`,
+            en`${stage.name} ${end}: ${teeth[end]} teeth and ${loop.pitches} pitches share the factor ${factor}; a tooth meets the same ${driveKind(stage.kind).words.loop} link every ${turns} turns.`,
           figure: { value: factor, unit: 'common factor' as const },
           limit: { value: 1, unit: 'common factor' as const },
         },

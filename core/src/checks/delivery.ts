@@ -1,5 +1,6 @@
 import { apart, type Check, type OptionSubject } from '../check.ts';
 import { percentOf } from '../dial.ts';
+import { en } from '../en.ts';
 import type { Judgement, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import { type Pump, SIDES, type SideName } from '../plan.ts';
@@ -11,9 +12,9 @@ const USUAL_WHEN_NEW = new Fraction('0.95');
 /** Gearing for a worn pump hides it; the cause comes first. More than the whole displacement no pump delivers. */
 export const delivery: Check<OptionSubject> = {
   id: 'option.delivery',
-  title: 'Measured delivery',
+  title: en`Measured delivery`,
   worst: 'warns',
-  source: 'our choice: 95 %, the usual delivery of a new gear pump (from memory); 100 % by definition',
+  source: en`our choice: 95 %, the usual delivery of a new gear pump (from memory); 100 % by definition`,
   // A pump nobody has measured is the slip check's to estimate.
   judge: ({ pumps }) => SIDES.flatMap((side) => [...poor(side, pumps[side]), ...beyondWhole(side, pumps[side])]),
 };
@@ -23,7 +24,7 @@ function poor(side: SideName, { delivery, place }: Pump): readonly Judgement[] {
   const { share } = delivery.value;
   const what = (say: Say): string => {
     const [found, usual] = told(share, USUAL_WHEN_NEW, say);
-    return `Pump ${side} delivers ${found} of its displacement; a new one delivers ${usual} or more. Find the cause (wear, air, a wrong displacement) before gearing for it.`;
+    return en`Pump ${side} delivers ${found} of its displacement; a new one delivers ${usual} or more. Find the cause (wear, air, a wrong displacement) before gearing for it.`;
   };
   return [finding(place, share, USUAL_WHEN_NEW, what)];
 }
@@ -36,7 +37,7 @@ function beyondWhole(side: SideName, { delivery, place }: Pump): readonly Judgem
   if (share.compare(most) <= 0) return [];
   const what = (say: Say): string => {
     const [found, whole] = told(share, most, say);
-    return `Pump ${side} is said to deliver ${found} of its displacement; ${whole} is the most there can be. Weigh again, and look at the displacement and the density typed.`;
+    return en`Pump ${side} is said to deliver ${found} of its displacement; ${whole} is the most there can be. Weigh again, and look at the displacement and the density typed.`;
   };
   return [finding(place, share, most, what)];
 }

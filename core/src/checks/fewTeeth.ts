@@ -1,13 +1,14 @@
 import type { Check, PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { ENDS } from '../plan.ts';
 import { amountText } from '../shown.ts';
 
 export const fewTeeth: Check<PairSubject> = {
   id: 'slot.fewTeeth',
-  title: 'Few teeth',
+  title: en`Few teeth`,
   worst: 'warns',
-  source: 'handbook practice, from memory: 17 teeth or more on a roller-chain sprocket; speed ripple 1 - cos(π/N), plane geometry',
+  source: en`handbook practice, from memory: 17 teeth or more on a roller-chain sprocket; speed ripple 1 - cos(π/N), plane geometry`,
   judge: ({ stage, teeth }) => {
     const { smooth, ripple } = driveKind(stage.kind);
     const least = smooth.teeth;
@@ -15,7 +16,7 @@ export const fewTeeth: Check<PairSubject> = {
       severity: 'warns' as const,
       where: [...stage[end].place, 'teeth'],
       what: (say) =>
-        `${stage.name} ${end}, ${teeth[end]} teeth: speed ripple ${amountText(ripple(teeth[end]).value, 'share', say)}; under ${least} teeth it will not run smoothly. Prefer a pair with more teeth.`,
+        en`${stage.name} ${end}, ${teeth[end]} teeth: speed ripple ${amountText(ripple(teeth[end]).value, 'share', say)}; under ${least} teeth it will not run smoothly. Prefer a pair with more teeth.`,
       figure: { value: teeth[end], unit: 'teeth' as const },
       limit: { value: least, unit: 'teeth' as const },
     }));

@@ -1,5 +1,6 @@
 import { apart, type Check, notMade, notMadeWithout, type OptionSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { lackingServiceFactor } from '../load/missing.ts';
 import { countedPull, pullOf, serviceFactorOf } from '../load/pull.ts';
@@ -11,10 +12,9 @@ import type { Worked } from '../working.ts';
 
 export const loopPull: Check<OptionSubject> = {
   id: 'option.loopPull',
-  title: 'Pull too strong',
+  title: en`Pull too strong`,
   worst: 'blocks',
-  source:
-    'a seventh of the least tensile strength (common practice, no source); with an offset link 0.65 of it (handbook practice: offset link 65 to 80 %, the worst taken)',
+  source: en`a seventh of the least tensile strength (common practice, no source); with an offset link 0.65 of it (handbook practice: offset link 65 to 80 %, the worst taken)`,
   judge: ({ plan, pumps, teeth }) => {
     const factor = serviceFactorOf(plan);
     const { stages } = torquesOf(plan, { pumps, teeth });
@@ -34,8 +34,8 @@ function judgeStage({ stage, teeth }: StageTorque, counted: Worked<number>): rea
   const { loop } = fitOf(stage, teeth);
   const plain = allowedPull(stage.size, false);
   if (loop === null && counted.value <= plain.value) {
-    const so = `whether the pull in ${stage.name} is too strong for an offset link was not checked`;
-    return [notMade([...stage.place, 'pitches'], `${stage.name}: the length of the ${words.loop} is not given, so ${so}.`)];
+    const so = en`whether the pull in ${stage.name} is too strong for an offset link was not checked`;
+    return [notMade([...stage.place, 'pitches'], en`${stage.name}: the length of the ${words.loop} is not given, so ${so}.`)];
   }
   const allowed = loop !== null && needsOffsetLink(loop.pitches) ? withOffset : plain;
   if (counted.value <= allowed.value) return [];
@@ -45,7 +45,7 @@ function judgeStage({ stage, teeth }: StageTorque, counted: Worked<number>): rea
       where: [...stage.place, 'size'],
       what: (say) => {
         const [found, most] = apart(counted.value, allowed.value, 0, (force, more) => amountText(force, 'force', say, more));
-        return `${stage.name}: the ${words.loop} pulls ${found} with the service factor; allowed are ${most}, ${allowed.what}. Take a stronger ${words.loop}, a larger driven ${words.wheel}, or lower the pressure.`;
+        return en`${stage.name}: the ${words.loop} pulls ${found} with the service factor; allowed are ${most}, ${allowed.what}. Take a stronger ${words.loop}, a larger driven ${words.wheel}, or lower the pressure.`;
       },
       figure: { value: counted.value, unit: 'N' },
       limit: { value: allowed.value, unit: 'N' },
@@ -58,5 +58,5 @@ function unjudged(plan: Plan, stages: readonly StageTorque[]): readonly Judgemen
   const left = stages.filter(({ torque }) => !torque.known || !plan.serviceFactor.known);
   if (left.length === 0) return [];
   const missing = [...left.flatMap(({ torque }) => (torque.known ? [] : torque.missing)), ...lackingServiceFactor(plan)];
-  return notMadeWithout(missing, `the pull in ${left.map(({ stage }) => stage.name).join(', ')} was not checked`);
+  return notMadeWithout(missing, en`the pull in ${left.map(({ stage }) => stage.name).join(', ')} was not checked`);
 }

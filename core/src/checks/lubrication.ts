@@ -2,6 +2,7 @@ import { apart, type Check, type OptionSubject } from '../check.ts';
 import { dialText } from '../dial.ts';
 import type { Oiling } from '../drives/driveKind.ts';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { flowOf } from '../flow.ts';
 import { loopSpeedOf, stageSpeeds } from '../load/power.ts';
@@ -11,10 +12,9 @@ import { amountText } from '../shown.ts';
 
 export const lubrication: Check<OptionSubject> = {
   id: 'option.lubrication',
-  title: 'Oiling by hand is not enough',
+  title: en`Oiling by hand is not enough`,
   worst: 'warns',
-  source:
-    'asme-b29.1, supplementary information, from memory: chain speed by type of lubrication; the B series is taken as the A series chain of the same pitch (our choice)',
+  source: en`asme-b29.1, supplementary information, from memory: chain speed by type of lubrication; the B series is taken as the A series chain of the same pitch (our choice)`,
   judge: ({ plan, pumps, teeth }) => {
     const fastest = flowOf(plan, { pumps, teeth }).ends?.to;
     if (fastest === undefined) return [];
@@ -44,8 +44,8 @@ function tooFast(stage: Stage, speed_m_per_s: number, { ways, takenFrom }: Oilin
       what: (say) => {
         const write = (speed_m_per_s: number, more: number) => amountText(speed_m_per_s, 'velocity', say, more);
         const [found, most] = apart(speed_m_per_s, slower.to_m_per_s, 0, write);
-        const taken = takenFrom === null ? '' : ` (the limit of ${loop} ${takenFrom}, of the same pitch)`;
-        return `${stage.name}: with the dial at ${dialText(dial, say)} the ${loop} runs at ${found}; ${slower.how} will do up to ${most}${taken}. Give it ${way.how}, or keep the dial lower.`;
+        const taken = takenFrom === null ? '' : en` (the limit of ${loop} ${takenFrom}, of the same pitch)`;
+        return en`${stage.name}: with the dial at ${dialText(dial, say)} the ${loop} runs at ${found}; ${slower.how} will do up to ${most}${taken}. Give it ${way.how}, or keep the dial lower.`;
       },
       figure: { value: speed_m_per_s, unit: 'm/s' },
       limit: { value: slower.to_m_per_s, unit: 'm/s' },
@@ -64,7 +64,7 @@ function unknown(stages: readonly Stage[]): readonly Judgement[] {
       severity: 'notes',
       where: [...first.place, 'size'],
       what: () =>
-        `${names}: how fast ${driveKind(first.kind).words.loop} ${sizes} may run when oiled by hand is not known here; ask its maker.`,
+        en`${names}: how fast ${driveKind(first.kind).words.loop} ${sizes} may run when oiled by hand is not known here; ask its maker.`,
       figure: null,
       limit: null,
     },

@@ -1,16 +1,17 @@
 import { type Check, centreNotGiven, type PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 
 /** A plain chain has an even number of pitches; an odd one needs an offset link, which weakens it. */
 export const pitchCount: Check<PairSubject> = {
   id: 'stage.pitchCount',
-  title: 'Odd pitch count',
+  title: en`Odd pitch count`,
   worst: 'blocks',
-  source: 'handbook practice, from memory: even counts; an offset link carries 0.65 to 0.8 of the chain, so 0.65 is taken',
+  source: en`handbook practice, from memory: even counts; an offset link carries 0.65 to 0.8 of the chain, so 0.65 is taken`,
   judge: ({ stage, fit }) => {
     const { loop } = fit;
     const word = driveKind(stage.kind).words.loop;
-    const unknown = centreNotGiven(stage, `it is not known which pitch count of ${word} fits`);
+    const unknown = centreNotGiven(stage, en`it is not known which pitch count of ${word} fits`);
     if (loop === null) return [unknown];
     const where = [...stage.place, loop.count === null ? 'pitches' : 'centre'];
     const figure = { value: loop.pitches, unit: 'pitches' as const };
@@ -20,7 +21,7 @@ export const pitchCount: Check<PairSubject> = {
           severity: 'blocks' as const,
           where,
           what: () =>
-            `${stage.name}: only an odd count, ${loop.pitches} pitches of ${word}, would fit, and offset links are not accepted here.`,
+            en`${stage.name}: only an odd count, ${loop.pitches} pitches of ${word}, would fit, and offset links are not accepted here.`,
           figure,
           limit: null,
         },
@@ -31,7 +32,7 @@ export const pitchCount: Check<PairSubject> = {
       {
         severity: 'warns' as const,
         where,
-        what: () => `${stage.name}: ${loop.pitches} pitches need an offset link; the ${word} then carries 0.65 of its load.`,
+        what: () => en`${stage.name}: ${loop.pitches} pitches need an offset link; the ${word} then carries 0.65 of its load.`,
         figure,
         limit: null,
       },

@@ -1,6 +1,7 @@
 import { apart, type Check, notMadeWithout, type OptionSubject } from '../check.ts';
 import { dialText } from '../dial.ts';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { flowOf } from '../flow.ts';
 import { lackingServiceFactor } from '../load/missing.ts';
@@ -15,9 +16,9 @@ import type { Worked } from '../working.ts';
 /** Power grows faster with speed than the rating does, so the fastest setting of the dial is the one that counts. */
 export const powerRating: Check<OptionSubject> = {
   id: 'option.powerRating',
-  title: 'Power above the rating',
+  title: en`Power above the rating`,
   worst: 'warns',
-  source: 'mechanical-engineering-design, eq. 17-32 and 17-33, the smaller limit; American chain numbers and their ISO names only',
+  source: en`mechanical-engineering-design, eq. 17-32 and 17-33, the smaller limit; American chain numbers and their ISO names only`,
   judge: ({ plan, pumps, teeth }) => {
     const fastest = flowOf(plan, { pumps, teeth }).ends?.to;
     if (fastest === undefined) return [];
@@ -46,7 +47,7 @@ function overRated({ stage, teeth }: StageTorque, counted: Worked<number>, rated
       what: (say) => {
         const [found, most] = apart(counted.value, rated.value, 0, (power, more) => amountText(power, 'power', say, more));
         const smaller = Math.min(teeth.driver, teeth.driven);
-        return `${stage.name}: with the dial at ${dialText(dial, say)} the ${loop} passes on ${found} with the service factor; it is rated for ${most} on ${smaller} teeth. Keep the dial lower, take ${wheel}s with more teeth, or a stronger ${loop}.`;
+        return en`${stage.name}: with the dial at ${dialText(dial, say)} the ${loop} passes on ${found} with the service factor; it is rated for ${most} on ${smaller} teeth. Keep the dial lower, take ${wheel}s with more teeth, or a stronger ${loop}.`;
       },
       figure: { value: counted.value, unit: 'W' },
       limit: { value: rated.value, unit: 'W' },
@@ -65,7 +66,7 @@ function unrated(stages: readonly StageTorque[]): readonly Judgement[] {
       severity: 'notes',
       where: [...first.stage.place, 'size'],
       what: () =>
-        `${names}: no power rating is published for ${driveKind(first.stage.kind).words.loop} ${sizes}; only its strength is held against the load.`,
+        en`${names}: no power rating is published for ${driveKind(first.stage.kind).words.loop} ${sizes}; only its strength is held against the load.`,
       figure: null,
       limit: null,
     },
@@ -75,5 +76,5 @@ function unrated(stages: readonly StageTorque[]): readonly Judgement[] {
 function unjudged(plan: Plan, stages: readonly StageTorque[]): readonly Judgement[] {
   if (stages.length === 0) return [];
   const missing = [...stages.flatMap(({ torque }) => (torque.known ? [] : torque.missing)), ...lackingServiceFactor(plan)];
-  return notMadeWithout(missing, `the power in ${stages.map(({ stage }) => stage.name).join(', ')} was not checked`);
+  return notMadeWithout(missing, en`the power in ${stages.map(({ stage }) => stage.name).join(', ')} was not checked`);
 }

@@ -1,4 +1,5 @@
 import { type Check, notMade, type OptionSubject } from '../check.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { type Pump, SIDES, type SideName } from '../plan.ts';
 import { aboveTypedShare, displacementOf, sizeMissing } from '../pumpGear.ts';
@@ -9,19 +10,19 @@ import type { Worked } from '../working.ts';
 const MOST_APART_percent = 10;
 
 const WORDS = {
-  module_m: ['module', 'the module'],
-  faceWidth_m: ['faceWidth', 'the face width'],
-  outsideDiameter_m: ['outsideDiameter', 'the outside diameter'],
-  insideDiameter_m: ['insideDiameter', 'the inside diameter'],
-  centreDistance_m: ['centreDistance', 'the centre distance'],
+  module_m: ['module', en`the module`],
+  faceWidth_m: ['faceWidth', en`the face width`],
+  outsideDiameter_m: ['outsideDiameter', en`the outside diameter`],
+  insideDiameter_m: ['insideDiameter', en`the inside diameter`],
+  centreDistance_m: ['centreDistance', en`the centre distance`],
 } as const;
 
 /** A displacement in the wrong unit, or of another pump, puts the whole ratio wrong; the gears betray it. */
 export const pumpGeometry: Check<OptionSubject> = {
   id: 'option.pumpGeometry',
-  title: 'Displacement against gears',
+  title: en`Displacement against gears`,
   worst: 'warns',
-  source: 'our choice: 10 %, since the textbook formulas for a gear pump differ by some 6 % among themselves',
+  source: en`our choice: 10 %, since the textbook formulas for a gear pump differ by some 6 % among themselves`,
   judge: ({ pumps }) =>
     SIDES.flatMap((side) => {
       const byGears = displacementOf(pumps[side], side);
@@ -39,7 +40,7 @@ function apartFromTyped(side: SideName, pump: Pump, byGears: Worked<number>): re
       what: (say) => {
         const typed = amountText(pump.displacement_m3_per_rev, 'displacement', say);
         const apart = `${amountText(Math.abs(apart_percent) / 100, 'share', say, -1)} ${apart_percent > 0 ? 'more' : 'less'}`;
-        return `Pump ${side}: ${typed} is typed; its gears make ${amountText(byGears.value, 'displacement', say)}, ${apart}. Look at the nameplate, the unit and the gear sizes.`;
+        return en`Pump ${side}: ${typed} is typed; its gears make ${amountText(byGears.value, 'displacement', say)}, ${apart}. Look at the nameplate, the unit and the gear sizes.`;
       },
       figure: { value: apart_percent, unit: '%' },
       limit: { value: Math.sign(apart_percent) * MOST_APART_percent, unit: '%' },
@@ -51,5 +52,7 @@ function notChecked(side: SideName, { gear }: Pump): readonly Judgement[] {
   const size = gear.known ? sizeMissing(gear.value) : null;
   if (!gear.known || size === null) return [];
   const [field, words] = WORDS[size];
-  return [notMade([...gear.value.place, field], `Pump ${side}: ${words} of its gears is not given, so its displacement was not checked.`)];
+  return [
+    notMade([...gear.value.place, field], en`Pump ${side}: ${words} of its gears is not given, so its displacement was not checked.`),
+  ];
 }

@@ -1,13 +1,14 @@
 import type { Check, OptionSubject } from '../check.ts';
+import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { changedPlaces, sameWheelWanted } from '../rack.ts';
 
 /** Stock does not include what is fitted; a wheel that comes off may go on elsewhere in the same change. */
 export const quantity: Check<OptionSubject> = {
   id: 'option.quantity',
-  title: 'Too few pieces',
+  title: en`Too few pieces`,
   worst: 'blocks',
-  source: 'quantities of the rack and the purchases allowed, as given',
+  source: en`quantities of the rack and the purchases allowed, as given`,
   judge: ({ plan, teeth, assignment }) => {
     const places = changedPlaces(plan, teeth);
     const without = places.filter(({ index, end }) => assignment.origins[index]?.[end].from === 'nowhere');
@@ -18,7 +19,7 @@ export const quantity: Check<OptionSubject> = {
         severity: 'blocks',
         where: place.slot.place,
         what: () =>
-          `${place.stage.name} ${place.end}: ${wanted} ${wanted === 1 ? 'piece' : 'pieces'} of ${place.teeth} teeth wanted, ${found} to be had.`,
+          en`${place.stage.name} ${place.end}: ${wanted} ${wanted === 1 ? 'piece' : 'pieces'} of ${place.teeth} teeth wanted, ${found} to be had.`,
         figure: { value: found, unit: 'pieces' },
         limit: { value: wanted, unit: 'pieces' },
       };
@@ -30,7 +31,7 @@ export const quantity: Check<OptionSubject> = {
       {
         severity: 'blocks',
         where: [],
-        what: () => `${assignment.purchases} pieces would have to be bought; ${purchases} may be.`,
+        what: () => en`${assignment.purchases} pieces would have to be bought; ${purchases} may be.`,
         figure: { value: assignment.purchases, unit: 'pieces' },
         limit: { value: purchases, unit: 'pieces' },
       },

@@ -1,5 +1,6 @@
 import { type BatchSide, batchOf } from '../batch.ts';
 import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
+import { en } from '../en.ts';
 import type { Judgement, Place } from '../finding.ts';
 import { inUnit } from '../format.ts';
 import { type Plan, SIDES, type Side, type SideName } from '../plan.ts';
@@ -10,9 +11,9 @@ import { aboveLowMark } from '../tanks.ts';
 /** Without a batch there is nothing that the tanks could be too small for. */
 export const tankFill: Check<OptionSubject> = {
   id: 'option.tankFill',
-  title: 'Tank too low',
+  title: en`Tank too low`,
   worst: 'warns',
-  source: 'arithmetic: the batch against what stands above the low mark',
+  source: en`arithmetic: the batch against what stands above the low mark`,
   judge: (subject) => {
     const { plan } = subject;
     const batch = batchOf(plan, subject);
@@ -24,9 +25,9 @@ function ofSide(plan: Plan, side: Side, { volume }: BatchSide): readonly Judgeme
   const { name } = side;
   const above = aboveLowMark(side);
   if (!above.known)
-    return [notMade(levelMissing(side), `Tank ${name}: fill and low mark are not both given, so the batch was not checked.`)];
+    return [notMade(levelMissing(side), en`Tank ${name}: fill and low mark are not both given, so the batch was not checked.`)];
   if (!volume.known)
-    return [notMade(densityMissing(plan, name), `Tank ${name}: a density is not given, so the batch was not checked by volume.`)];
+    return [notMade(densityMissing(plan, name), en`Tank ${name}: a density is not given, so the batch was not checked by volume.`)];
   const [wanted, there] = [volume.value.value, above.value.value];
   if (wanted.compare(there) <= 0) return [];
   return [
@@ -37,7 +38,7 @@ function ofSide(plan: Plan, side: Side, { volume }: BatchSide): readonly Judgeme
         const litres = (value: Fraction, places = 0) => amountText(value, 'volume', say, places);
         const [takes, stands] = apart(wanted, there, 0, litres);
         const enough = wanted.add(side.lowMark_m3.known ? side.lowMark_m3.value : ZERO);
-        return `The batch takes ${takes} of ${name}; ${stands} stand above the low mark. Fill tank ${name} to ${atLeastText(enough, 'volume', say)}, or make less.`;
+        return en`The batch takes ${takes} of ${name}; ${stands} stand above the low mark. Fill tank ${name} to ${atLeastText(enough, 'volume', say)}, or make less.`;
       },
       figure: { value: inLitres(wanted), unit: 'L' },
       limit: { value: inLitres(there), unit: 'L' },

@@ -1,12 +1,13 @@
 import { type Check, notMade, type PairSubject } from '../check.ts';
+import { en } from '../en.ts';
 import { lengthText } from '../format.ts';
 import { isMoved, travel_m } from '../travel.ts';
 
 export const travel: Check<PairSubject> = {
   id: 'stage.travel',
-  title: 'Shaft travel',
+  title: en`Shaft travel`,
   worst: 'notes',
-  source: 'exact geometry: the taut centre of the pitch count less the centre as it is now',
+  source: en`exact geometry: the taut centre of the pitch count less the centre as it is now`,
   judge: ({ stage, teeth, fit }) => {
     const move_m = travel_m(stage, teeth, fit);
     if (move_m === null) {
@@ -14,13 +15,13 @@ export const travel: Check<PairSubject> = {
         ? [
             notMade(
               [...stage.place, 'centre'],
-              `${stage.name}: the centre distance is not given, so it is not known how far the shafts move.`,
+              en`${stage.name}: the centre distance is not given, so it is not known how far the shafts move.`,
             ),
           ]
         : [
             notMade(
               [...stage.place, 'centreNow'],
-              `${stage.name}: the centre now is not given, so it is not known how far the shafts move.`,
+              en`${stage.name}: the centre now is not given, so it is not known how far the shafts move.`,
             ),
           ];
     }
@@ -29,7 +30,7 @@ export const travel: Check<PairSubject> = {
       {
         severity: 'notes',
         where: [...stage.place, 'centreNow'],
-        what: (say) => `${stage.name}: the shafts move ${lengthText(Math.abs(move_m), say)} ${move_m < 0 ? 'closer' : 'apart'}.`,
+        what: (say) => en`${stage.name}: the shafts move ${lengthText(Math.abs(move_m), say)} ${move_m < 0 ? 'closer' : 'apart'}.`,
         figure: { value: move_m * 1000, unit: 'mm' },
         limit: null,
       },

@@ -1,5 +1,6 @@
 import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
 import { dialText } from '../dial.ts';
+import { en } from '../en.ts';
 import type { Judgement, Place } from '../finding.ts';
 import { flowOf, type Setting } from '../flow.ts';
 import { inUnit } from '../format.ts';
@@ -11,16 +12,16 @@ import { type Input, isWorked } from '../working.ts';
 /** The ratio does not hang on the flow, so a flow out of reach never blocks. */
 export const wantedFlow: Check<OptionSubject> = {
   id: 'option.wantedFlow',
-  title: 'Flow out of reach',
+  title: en`Flow out of reach`,
   worst: 'warns',
-  source: 'flow at both ends of what the dial may be set to',
+  source: en`flow at both ends of what the dial may be set to`,
   judge: (subject) => {
     const { plan } = subject;
     if (!plan.wantedFlow.known)
       return [
         notMade(
           [...plan.motor.place.slice(0, -1), 'wantedFlow'],
-          'The flow wanted is not given (a shot by mass needs both densities), so no dial setting is worked out.',
+          en`The flow wanted is not given (a shot by mass needs both densities), so no dial setting is worked out.`,
         ),
       ];
     const { ends, setting } = flowOf(plan, subject);
@@ -38,7 +39,7 @@ function outOfReach({ motor }: Plan, wanted: Input<Fraction>, end: Fraction, wor
     where: wantedPlace(motor.place, wanted),
     what: (say) => {
       const [asked, reached] = apart(wanted.value, end, 0, (value, places) => amountText(value, 'flow', say, places));
-      return `${asked} is wanted, ${reached} is the ${word} to be had. The ratio can be built, the flow not reached: take ${amountText(total.value, 'flow', say)} at ${dialText(dial.value, say)}, or other pumps.`;
+      return en`${asked} is wanted, ${reached} is the ${word} to be had. The ratio can be built, the flow not reached: take ${amountText(total.value, 'flow', say)} at ${dialText(dial.value, say)}, or other pumps.`;
     },
     figure: { value: inCc(wanted.value), unit: 'cc/min' },
     limit: { value: inCc(end), unit: 'cc/min' },

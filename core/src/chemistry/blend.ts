@@ -1,4 +1,5 @@
 import { blendFormula } from '../blendFormula.ts';
+import { en } from '../en.ts';
 import type { Fraction } from '../ratio.ts';
 import { type Input, numbered, work } from '../working.ts';
 
@@ -32,7 +33,7 @@ export function blendOf(what: string, ingredients: readonly Ingredient[]): Input
     count: ingredients.length,
     counted: reactive.map(({ index }) => index),
     dimension: 'number',
-    source: 'epoxy-blend-sheet: all of the weight over the equivalents in it',
+    source: en`epoxy-blend-sheet: all of the weight over the equivalents in it`,
   });
   const weights = ingredients.map(({ parts }, index) => [numbered('w', index), parts] as const);
   const equivalents = reactive.map(({ index, equivalentWeight }) => [numbered('E', index), equivalentWeight] as const);

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { type Fraction, ONE, whole } from '../ratio.ts';
 import { formula, type Input, input, type Worked, work } from '../working.ts';
 import { countedTank, type SystemName, systemOf, type Tank } from './systems.ts';
@@ -15,7 +16,7 @@ export interface Chemistry {
   readonly perHundredA: Worked<Fraction>;
 }
 
-const SOURCE = 'pma-library: what is needed = index × its equivalent weight × equivalents of the other side';
+const SOURCE = en`pma-library: what is needed = index × its equivalent weight × equivalents of the other side`;
 const HUNDRED = whole(100);
 
 const perHundredWhereBCounts = formula({
@@ -38,7 +39,7 @@ const indexWhereBCounts = formula({
   letter: 'J',
   written: 'I · (1 + e)',
   dimension: 'number',
-  source: 'the index goes with the side it counts: more B is more of it',
+  source: en`the index goes with the side it counts: more B is more of it`,
   of: ({ I, e }: Record<'I' | 'e', Fraction>) => I.mul(ONE.add(e)),
 });
 
@@ -46,7 +47,7 @@ const indexWhereACounts = formula({
   letter: 'J',
   written: 'I / (1 + e)',
   dimension: 'number',
-  source: 'the index goes with the side it counts: more B is less of it',
+  source: en`the index goes with the side it counts: more B is less of it`,
   of: ({ I, e }: Record<'I' | 'e', Fraction>) => I.div(ONE.add(e)),
 });
 
@@ -54,7 +55,7 @@ const offRatioWhereBCounts = formula({
   letter: 'e',
   written: 'p / I - 1',
   dimension: 'share',
-  source: 'the index goes with the side it counts, here B',
+  source: en`the index goes with the side it counts, here B`,
   of: ({ p, I }: Record<'p' | 'I', Fraction>) => p.div(I).sub(ONE),
 });
 
@@ -62,7 +63,7 @@ const offRatioWhereACounts = formula({
   letter: 'e',
   written: 'I / p - 1',
   dimension: 'share',
-  source: 'the index goes with the side it counts, here A',
+  source: en`the index goes with the side it counts, here A`,
   of: ({ p, I }: Record<'p' | 'I', Fraction>) => I.div(p).sub(ONE),
 });
 
@@ -84,7 +85,7 @@ export function chemistryOf(
   const countedIn = countedTank(system, askedIn);
   const I = input(systemOf(system).index.what, index, 'number');
   const perHundred = countedIn === 'B' ? perHundredWhereBCounts : perHundredWhereACounts;
-  const perHundredA = work(perHundred, 'B per 100 A by weight', { I, a: equivalentWeight.A, b: equivalentWeight.B });
+  const perHundredA = work(perHundred, en`B per 100 A by weight`, { I, a: equivalentWeight.A, b: equivalentWeight.B });
   return { system, countedIn, equivalentWeight, index: I, perHundredA };
 }
 
@@ -98,7 +99,7 @@ export function chemistryOf(
  */
 export function indexMade({ system, countedIn, index }: Chemistry, offRatio: Input<Fraction>): Worked<Fraction> {
   const made = countedIn === 'B' ? indexWhereBCounts : indexWhereACounts;
-  return work(made, `${systemOf(system).index.what} made`, { I: index, e: offRatio });
+  return work(made, en`${systemOf(system).index.what} made`, { I: index, e: offRatio });
 }
 
 /**
@@ -109,6 +110,6 @@ export function indexMade({ system, countedIn, index }: Chemistry, offRatio: Inp
  * @example offRatioOfIndex(index 105 of an isocyanate in B, 102).value  // −1/35
  */
 export function offRatioOfIndex({ system, countedIn, index }: Chemistry, madeIndex: Fraction): Worked<Fraction> {
-  const put = { p: input(`${systemOf(system).index.what} made`, madeIndex, 'number'), I: index };
+  const put = { p: input(en`${systemOf(system).index.what} made`, madeIndex, 'number'), I: index };
   return work(countedIn === 'B' ? offRatioWhereBCounts : offRatioWhereACounts, 'off-ratio', put);
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { capital } from '../format.ts';
 import { Fraction, whole } from '../ratio.ts';
 import { type Formula, formula, type Input, input, work } from '../working.ts';
@@ -71,7 +72,7 @@ const equivalentWeight = (label: string, least: string, most: string, mixUps: re
 });
 const molarMass = (least: string, most: string): FigureRule => ({
   key: 'value',
-  label: 'molar mass',
+  label: en`molar mass`,
   unit: 'g/mol',
   letter: 'M',
   least,
@@ -82,64 +83,64 @@ const molarMass = (least: string, most: string): FigureRule => ({
 /** Every measure there is: schema, form, formula and working are drawn from this table. Limits are our choice, around what is sold. */
 const MEASURES = {
   EEW: {
-    words: 'EEW, epoxy equivalent weight',
+    words: en`EEW, epoxy equivalent weight`,
     group: 'epoxide',
     figures: [
       equivalentWeight('EEW', '50', '10000', [
-        { from: '0', to: '2', looks: 'an epoxy value in mol/100 g' },
-        { from: '2', to: '49.9', looks: 'equivalents in 1 kg, or a percentage' },
+        { from: '0', to: '2', looks: en`an epoxy value in mol/100 g` },
+        { from: '2', to: '49.9', looks: en`equivalents in 1 kg, or a percentage` },
       ]),
     ],
     formula: null,
     short: 'EEW #',
   },
   'epoxy value': {
-    words: 'epoxy value',
+    words: en`epoxy value`,
     group: 'epoxide',
     figures: [
       {
         key: 'value',
-        label: 'epoxy value',
+        label: en`epoxy value`,
         unit: 'mol/100 g',
         letter: 'x',
         least: '0.01',
         most: '2',
         mixUps: [
-          { from: '50', to: '10000', looks: 'an EEW in g/eq' },
-          { from: '2', to: '50', looks: 'equivalents in 1 kg; mol/100 g are a tenth of that' },
+          { from: '50', to: '10000', looks: en`an EEW in g/eq` },
+          { from: '2', to: '50', looks: en`equivalents in 1 kg; mol/100 g are a tenth of that` },
         ],
       },
     ],
-    formula: weightOf('100 / x', 'definition of the epoxy value, mol in 100 g', (put) => whole(100).div(at(put, 'x'))),
-    short: 'epoxy value #',
+    formula: weightOf('100 / x', en`definition of the epoxy value, mol in 100 g`, (put) => whole(100).div(at(put, 'x'))),
+    short: en`epoxy value #`,
   },
   AHEW: {
-    words: 'AHEW, amine hydrogen equivalent weight',
+    words: en`AHEW, amine hydrogen equivalent weight`,
     group: 'hardener',
-    figures: [equivalentWeight('AHEW', '10', '2000', [{ from: '0', to: '9.9', looks: 'a number of hydrogens' }])],
+    figures: [equivalentWeight('AHEW', '10', '2000', [{ from: '0', to: '9.9', looks: en`a number of hydrogens` }])],
     formula: null,
     short: 'AHEW #',
   },
   'amine molar mass': {
-    words: 'molar mass, of an amine',
+    words: en`molar mass, of an amine`,
     group: 'hardener',
     figures: [
       molarMass('30', '5000'),
       {
         key: 'hydrogens',
-        label: 'active hydrogens',
+        label: en`active hydrogens`,
         unit: '',
         letter: 'h',
         least: '1',
         most: '20',
-        mixUps: [{ from: '20', to: '5000', looks: 'a molar mass or an AHEW' }],
+        mixUps: [{ from: '20', to: '5000', looks: en`a molar mass or an AHEW` }],
       },
     ],
-    formula: weightOf('M / h', 'definition of the amine hydrogen equivalent weight', (put) => at(put, 'M').div(at(put, 'h'))),
+    formula: weightOf('M / h', en`definition of the amine hydrogen equivalent weight`, (put) => at(put, 'M').div(at(put, 'h'))),
     short: 'amine # / #',
   },
   'anhydride molar mass': {
-    words: 'molar mass, of an anhydride',
+    words: en`molar mass, of an anhydride`,
     group: 'hardener',
     figures: [
       molarMass('80', '1000'),
@@ -147,14 +148,14 @@ const MEASURES = {
         key: 'factor',
         label: 'factor',
         unit: '',
-        hint: 'usually 0.85 to 0.9',
+        hint: en`usually 0.85 to 0.9`,
         letter: 'c',
         least: '0.5',
         most: '1',
-        mixUps: [{ from: '50', to: '100', looks: 'a percentage; 85 % is 0.85' }],
+        mixUps: [{ from: '50', to: '100', looks: en`a percentage; 85 % is 0.85` }],
       },
     ],
-    formula: weightOf('M · c', 'one anhydride an epoxide, less than all of it by the factor; common practice, no source', (put) =>
+    formula: weightOf('M · c', en`one anhydride an epoxide, less than all of it by the factor; common practice, no source`, (put) =>
       at(put, 'M').mul(at(put, 'c')),
     ),
     short: 'anhydride # × #',
@@ -171,20 +172,20 @@ const MEASURES = {
         least: '1',
         most: '50',
         mixUps: [
-          { from: '0', to: '0.999', looks: 'a fraction; 0.231 is 23.1 %' },
-          { from: '50', to: '5000', looks: 'an equivalent weight in g/eq' },
+          { from: '0', to: '0.999', looks: en`a fraction; 0.231 is 23.1 %` },
+          { from: '50', to: '5000', looks: en`an equivalent weight in g/eq` },
         ],
       },
     ],
-    formula: weightOf('4201.7 / p', 'definition of % NCO, with 42.017 g/mol for NCO', (put) => NCO_PER_CENT.div(at(put, 'p'))),
+    formula: weightOf('4201.7 / p', en`definition of % NCO, with 42.017 g/mol for NCO`, (put) => NCO_PER_CENT.div(at(put, 'p'))),
     short: '# % NCO',
   },
   'NCO equivalent weight': {
-    words: 'equivalent weight',
+    words: en`equivalent weight`,
     group: 'isocyanate',
     figures: [
-      equivalentWeight('equivalent weight', '80', '5000', [
-        { from: '0', to: '0.999', looks: 'a fraction' },
+      equivalentWeight(en`equivalent weight`, '80', '5000', [
+        { from: '0', to: '0.999', looks: en`a fraction` },
         { from: '1', to: '50', looks: '% NCO' },
       ]),
     ],
@@ -192,40 +193,40 @@ const MEASURES = {
     short: 'NCO EW #',
   },
   'OH number': {
-    words: 'OH number',
+    words: en`OH number`,
     group: 'active hydrogen',
     figures: [
       {
         key: 'value',
-        label: 'OH number',
+        label: en`OH number`,
         unit: 'mg KOH/g',
         letter: 'k',
         least: '10',
         most: '2000',
         mixUps: [
-          { from: '0', to: '9.99', looks: 'a percentage of OH; 1 % is an OH number of 33' },
-          { from: '2000', to: '20000', looks: 'an equivalent weight or a molar mass' },
+          { from: '0', to: '9.99', looks: en`a percentage of OH; 1 % is an OH number of 33` },
+          { from: '2000', to: '20000', looks: en`an equivalent weight or a molar mass` },
         ],
       },
     ],
-    formula: weightOf('56105.6 / k', 'definition of the OH number, with 56.1056 g/mol for KOH', (put) => KOH_mg.div(at(put, 'k'))),
+    formula: weightOf('56105.6 / k', en`definition of the OH number, with 56.1056 g/mol for KOH`, (put) => KOH_mg.div(at(put, 'k'))),
     short: 'OH #',
   },
   'OH equivalent weight': {
-    words: 'equivalent weight',
+    words: en`equivalent weight`,
     group: 'active hydrogen',
-    figures: [equivalentWeight('equivalent weight', '20', '10000', [{ from: '0', to: '19.9', looks: 'a percentage of OH' }])],
+    figures: [equivalentWeight(en`equivalent weight`, '20', '10000', [{ from: '0', to: '19.9', looks: en`a percentage of OH` }])],
     formula: null,
     short: 'OH EW #',
   },
   water: {
-    words: 'being water',
+    words: en`being water`,
     group: 'active hydrogen',
     figures: [],
-    formula: weightOf('18 / 2', 'pma-library, index form: water takes two NCO, so it counts 9', () => whole(9)),
+    formula: weightOf('18 / 2', en`pma-library, index form: water takes two NCO, so it counts 9`, () => whole(9)),
     short: 'water',
   },
-  inert: { words: 'being inert: filler', group: null, figures: [], formula: null, short: 'inert' },
+  inert: { words: en`being inert: filler`, group: null, figures: [], formula: null, short: 'inert' },
 } satisfies Readonly<Record<string, Measure>>;
 
 export type MeasureName = keyof typeof MEASURES;
@@ -246,9 +247,9 @@ export const measureOf = (by: MeasureName): Measure => MEASURES[by];
 export function figureTrouble(rule: FigureRule, value: Fraction, typed: string): string | null {
   const within = (least: string, most: string) => value.compare(least) >= 0 && value.compare(most) <= 0;
   if (within(rule.least, rule.most)) return null;
-  const allowed = `${capital(rule.label)}: ${rule.least} to ${rule.most} ${rule.unit}`.trim();
+  const allowed = en`${capital(rule.label)}: ${rule.least} to ${rule.most} ${rule.unit}`.trim();
   const mixUp = value.equals('0') ? undefined : rule.mixUps.find(({ from, to }) => within(from, to));
-  return mixUp === undefined ? `${typed} is out of range. ${allowed}` : `${typed} looks like ${mixUp.looks}. ${allowed}`;
+  return mixUp === undefined ? en`${typed} is out of range. ${allowed}` : en`${typed} looks like ${mixUp.looks}. ${allowed}`;
 }
 
 /**
@@ -266,11 +267,11 @@ export function equivalentWeightOf(
 ): Input<Fraction> | null {
   const { group, figures: rules, formula: weight } = measureOf(by);
   if (group === null) return null;
-  const what = `equivalent weight of ${name}, ${G_PER_EQ}`;
+  const what = en`equivalent weight of ${name}, ${G_PER_EQ}`;
   const put = rules.map(({ key, letter, label, unit }) => {
     const value = figures[key];
     if (value === undefined) throw new RangeError(`equivalentWeightOf: ${by} lacks its ${key}`);
-    return [letter, input(unit === '' ? `${label} of ${name}` : `${label} of ${name}, ${unit}`, value, 'number')] as const;
+    return [letter, input(unit === '' ? en`${label} of ${name}` : en`${label} of ${name}, ${unit}`, value, 'number')] as const;
   });
   if (weight !== null) return work(weight, what, Object.fromEntries(put));
   const [direct] = put;

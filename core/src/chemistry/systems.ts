@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Group } from './measures.ts';
 
 /** The two tanks of a machine, as everywhere. */
@@ -33,7 +34,7 @@ export const SYSTEMS = {
     asked: { words: 'resin', group: 'epoxide' },
     other: { words: 'hardener', group: 'hardener' },
     counts: 'other',
-    index: { label: 'Hardener, % of stoichiometry', what: 'per cent of stoichiometry', said: '# % of stoichiometry' },
+    index: { label: en`Hardener, % of stoichiometry`, what: en`per cent of stoichiometry`, said: en`# % of stoichiometry` },
   },
   urethane: {
     words: 'urethane',
@@ -41,7 +42,7 @@ export const SYSTEMS = {
     asked: { words: 'isocyanate', group: 'isocyanate' },
     other: { words: 'polyol', group: 'active hydrogen' },
     counts: 'asked',
-    index: { label: 'Isocyanate index', what: 'index', said: 'index #' },
+    index: { label: en`Isocyanate index`, what: 'index', said: 'index #' },
   },
 } satisfies Readonly<Record<string, System>>;
 

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { type Fraction, ratioOf } from '../ratio.ts';
 import { oilLimits } from '../tables/chainOil.ts';
 import { powerConstants } from '../tables/chainPower.ts';
@@ -16,12 +17,12 @@ const SLACK = { from: 0.04, to: 0.06 } as const;
 /** Roller chain on two sprockets. */
 export const chain: DriveKind = {
   kind: 'chain',
-  words: { wheel: 'sprocket', loop: 'chain', size: 'chain number' },
+  words: { wheel: 'sprocket', loop: 'chain', size: en`chain number` },
   sizes: CHAIN_SIZES.map((size) => size.number),
   size: (written) => chainSize(written)?.number ?? null,
   sameSize: sameChain,
   turns: (driverTeeth, drivenTeeth): Fraction => ratioOf(driverTeeth, drivenTeeth),
-  smooth: { teeth: 17, source: 'handbook practice, from memory: 17 teeth or more for smooth running' },
+  smooth: { teeth: 17, source: en`handbook practice, from memory: 17 teeth or more for smooth running` },
   ripple: rippleOf,
   fit,
   wheelWorkings,
@@ -45,9 +46,9 @@ function oiling(size: string): Oiling | null {
   if (limits === null) return null;
   return {
     ways: [
-      { how: 'oiling by hand or drip', to_m_per_s: limits.byHand_m_per_s },
-      { how: 'an oil bath or slinger disc', to_m_per_s: limits.bath_m_per_s },
-      { how: 'an oil stream', to_m_per_s: Number.POSITIVE_INFINITY },
+      { how: en`oiling by hand or drip`, to_m_per_s: limits.byHand_m_per_s },
+      { how: en`an oil bath or slinger disc`, to_m_per_s: limits.bath_m_per_s },
+      { how: en`an oil stream`, to_m_per_s: Number.POSITIVE_INFINITY },
     ],
     takenFrom: sameChain(limits.number, size) ? null : limits.number,
   };

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { formula } from '../working.ts';
 
 // What is printed of a roller chain on two sprockets, written once. Letters as in the handbooks: p pitch, N teeth, D pitch diameter,
@@ -10,7 +11,7 @@ export const pitchDiameter = formula({
   letter: 'D',
   written: 'p / sin(π / N)',
   dimension: 'length',
-  source: 'plane geometry: chord p of a regular polygon; iso-606, annex A',
+  source: en`plane geometry: chord p of a regular polygon; iso-606, annex A`,
   of: ({ p, N }: Put<'p' | 'N'>) => p / Math.sin(Math.PI / N),
 });
 
@@ -26,7 +27,7 @@ export const chainOnDiameter = formula({
   letter: 'd',
   written: 'D + 0.95 · p',
   dimension: 'length',
-  source: 'asme-b29.1: plates of the roller link are at most 0.95 p high, half of that on each side of the pitch circle',
+  source: en`asme-b29.1: plates of the roller link are at most 0.95 p high, half of that on each side of the pitch circle`,
   of: ({ D, p }: Put<'D' | 'p'>) => D + 0.95 * p,
 });
 
@@ -34,7 +35,7 @@ export const halfDifference = formula({
   letter: 'b',
   written: 'abs(D₁ - D₂) / 2',
   dimension: 'length',
-  source: 'plane geometry',
+  source: en`plane geometry`,
   of: ({ 'D₁': driver, 'D₂': driven }: Put<'D₁' | 'D₂'>) => Math.abs(driver - driven) / 2,
 });
 
@@ -42,7 +43,7 @@ export const spanAngle = formula({
   letter: 'a',
   written: 'asin(b / C)',
   dimension: 'angle',
-  source: 'plane geometry',
+  source: en`plane geometry`,
   of: ({ b, C }: Put<'b' | 'C'>) => Math.asin(b / C),
 });
 
@@ -51,7 +52,7 @@ export const freeSpan = formula({
   letter: 'S',
   written: 'sqrt((C - b) · (C + b))',
   dimension: 'length',
-  source: 'plane geometry: C cos a',
+  source: en`plane geometry: C cos a`,
   of: ({ b, C }: Put<'b' | 'C'>) => Math.sqrt((C - b) * (C + b)),
 });
 
@@ -59,7 +60,7 @@ export const wrapAngle = formula({
   letter: 'w',
   written: 'π - 2 · a',
   dimension: 'angle',
-  source: 'plane geometry; machine-elements, chain drives',
+  source: en`plane geometry; machine-elements, chain drives`,
   of: ({ a }: Put<'a'>) => Math.PI - 2 * a,
 });
 
@@ -68,7 +69,7 @@ export const beyondTeeth = formula({
   letter: 'X',
   written: '2 · S / p + abs(N₁ - N₂) · a / π',
   dimension: 'pitches',
-  source: 'plane geometry: a chain on a sprocket counts one pitch for every tooth angle it lies on',
+  source: en`plane geometry: a chain on a sprocket counts one pitch for every tooth angle it lies on`,
   of: ({ S, p, 'N₁': driver, 'N₂': driven, a }: Put<'S' | 'p' | 'N₁' | 'N₂' | 'a'>) =>
     (2 * S) / p + (Math.abs(driver - driven) * a) / Math.PI,
 });
@@ -77,7 +78,7 @@ export const chainLength = formula({
   letter: 'L',
   written: '(N₁ + N₂) / 2 + X',
   dimension: 'pitches',
-  source: 'plane geometry: half of the teeth, and what lies beyond them',
+  source: en`plane geometry: half of the teeth, and what lies beyond them`,
   of: ({ 'N₁': driver, 'N₂': driven, X }: Put<'N₁' | 'N₂' | 'X'>) => (driver + driven) / 2 + X,
 });
 
@@ -85,7 +86,7 @@ export const chordalRipple = formula({
   letter: 'r',
   written: '1 - cos(π / N)',
   dimension: 'share',
-  source: "plane geometry: the chain's line lies between D/2 and D/2 cos(π/N) from the shaft",
+  source: en`plane geometry: the chain's line lies between D/2 and D/2 cos(π/N) from the shaft`,
   of: ({ N }: Put<'N'>) => 1 - Math.cos(Math.PI / N),
 });
 
@@ -93,7 +94,7 @@ export const chainSpeed = formula({
   letter: 'v',
   written: 'p · N · n',
   dimension: 'velocity',
-  source: 'a turn moves as many pitches as the sprocket has teeth; asme-b29.1, supplementary information',
+  source: en`a turn moves as many pitches as the sprocket has teeth; asme-b29.1, supplementary information`,
   of: ({ p, N, n }: Put<'p' | 'N' | 'n'>) => p * N * n,
 });
 
@@ -101,7 +102,7 @@ export const midSpanMovement = formula({
   letter: 'M',
   written: 'q · S',
   dimension: 'length',
-  source: 'machinerys-handbook, from memory; chain-maker-answers',
+  source: en`machinerys-handbook, from memory; chain-maker-answers`,
   of: ({ q, S }: Put<'q' | 'S'>) => q * S,
 });
 
@@ -110,7 +111,7 @@ export const spareLength = formula({
   letter: 'x',
   written: '8 · (M / 2)^2 / (3 · S)',
   dimension: 'length',
-  source: 'arc length of a flat parabola with half the movement as its sag',
+  source: en`arc length of a flat parabola with half the movement as its sag`,
   of: ({ M, S }: Put<'M' | 'S'>) => (8 * (M / 2) ** 2) / (3 * S),
 });
 
@@ -118,7 +119,7 @@ export const newLength = formula({
   letter: 'l',
   written: 'k · p',
   dimension: 'length',
-  source: 'definition of the pitch',
+  source: en`definition of the pitch`,
   of: ({ k, p }: Put<'k' | 'p'>) => k * p,
 });
 
@@ -126,7 +127,7 @@ export const wornLength = formula({
   letter: 'm',
   written: 'l · (1 + w)',
   dimension: 'length',
-  source: 'handbook practice, from memory; chain-maker-answers: 1.5 % on fixed centres',
+  source: en`handbook practice, from memory; chain-maker-answers: 1.5 % on fixed centres`,
   of: ({ l, w }: Put<'l' | 'w'>) => l * (1 + w),
 });
 
@@ -134,7 +135,7 @@ export const allowedPull = formula({
   letter: 'L',
   written: 'B / 7',
   dimension: 'force',
-  source: 'a seventh of the least tensile strength: common practice, no source',
+  source: en`a seventh of the least tensile strength: common practice, no source`,
   of: ({ B }: Put<'B'>) => B / 7,
 });
 
@@ -142,7 +143,6 @@ export const allowedPullWithOffset = formula({
   letter: 'L',
   written: '0.65 · B / 7',
   dimension: 'force',
-  source:
-    'a seventh of the least tensile strength: common practice, no source; offset link 65 to 80 % of the chain: handbook practice, the worst taken',
+  source: en`a seventh of the least tensile strength: common practice, no source; offset link 65 to 80 % of the chain: handbook practice, the worst taken`,
   of: ({ B }: Put<'B'>) => (0.65 * B) / 7,
 });

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { float, ONE } from '../ratio.ts';
 import type { PowerConstants } from '../tables/chainPower.ts';
 import { toSI } from '../units.ts';
@@ -14,7 +15,7 @@ const pitchInInches = formula({
   letter: 'q',
   written: `p / ${INCH_m}`,
   dimension: 'number',
-  source: 'definition of the inch',
+  source: en`definition of the inch`,
   of: ({ p }: Record<'p', number>) => p / INCH_m,
 });
 
@@ -22,7 +23,7 @@ export const linkPlateLimit = formula({
   letter: 'H',
   written: `${HP_W} · k · N^1.08 · (60 · n)^0.9 · q^(3 - 0.07 · q)`,
   dimension: 'power',
-  source: 'mechanical-engineering-design, eq. 17-32',
+  source: en`mechanical-engineering-design, eq. 17-32`,
   of: ({ k, N, n, q }: Record<'k' | 'N' | 'n' | 'q', number>) => HP_W * k * N ** 1.08 * (60 * n) ** 0.9 * q ** (3 - 0.07 * q),
 });
 
@@ -30,7 +31,7 @@ export const rollerLimit = formula({
   letter: 'H',
   written: `${HP_W} · 1000 · K · N^1.5 · q^0.8 / (60 · n)^1.5`,
   dimension: 'power',
-  source: 'mechanical-engineering-design, eq. 17-33',
+  source: en`mechanical-engineering-design, eq. 17-33`,
   of: ({ K, N, n, q }: Record<'K' | 'N' | 'n' | 'q', number>) => (HP_W * 1000 * K * N ** 1.5 * q ** 0.8) / (60 * n) ** 1.5,
 });
 
@@ -38,7 +39,7 @@ const smallerLimit = formula({
   letter: 'H',
   written: 'min(H₁, H₂)',
   dimension: 'power',
-  source: 'mechanical-engineering-design: the smaller of the two counts',
+  source: en`mechanical-engineering-design: the smaller of the two counts`,
   of: ({ 'H₁': plates, 'H₂': rollers }: Record<'H₁' | 'H₂', number>) => Math.min(plates, rollers),
 });
 
@@ -54,12 +55,12 @@ const smallerLimit = formula({
  * @example chain 40, 17 teeth at 1000 rpm  // 5.48 hp, by its link plates
  */
 export function ratedPower(constants: PowerConstants, p: Input<number>, teeth: number, n: Input<number>): Worked<number> {
-  const q = work(pitchInInches, 'pitch in inches', { p });
-  const N = input('teeth of the smaller sprocket', teeth, 'number');
-  const k = input('constant of the link plates', constants.linkPlateFactor, 'number');
-  const K = input('constant of rollers and bushings', constants.rollerFactor, 'number');
-  return work(smallerLimit, 'rated power', {
-    'H₁': work(linkPlateLimit, 'what the link plates take', { k, N, n, q }),
-    'H₂': work(rollerLimit, 'what rollers and bushings take', { K, N, n, q }),
+  const q = work(pitchInInches, en`pitch in inches`, { p });
+  const N = input(en`teeth of the smaller sprocket`, teeth, 'number');
+  const k = input(en`constant of the link plates`, constants.linkPlateFactor, 'number');
+  const K = input(en`constant of rollers and bushings`, constants.rollerFactor, 'number');
+  return work(smallerLimit, en`rated power`, {
+    'H₁': work(linkPlateLimit, en`what the link plates take`, { k, N, n, q }),
+    'H₂': work(rollerLimit, en`what rollers and bushings take`, { K, N, n, q }),
   });
 }

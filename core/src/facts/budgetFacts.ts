@@ -1,5 +1,6 @@
 import { type Budget, budgetOf } from '../budget.ts';
 import type { Contribution } from '../contributions.ts';
+import { en } from '../en.ts';
 import { type Say, SENSE, signedPercentText, withTrueMinus } from '../format.ts';
 import type { Build, Plan } from '../plan.ts';
 import { amountText } from '../shown.ts';
@@ -14,10 +15,10 @@ export function budgetFacts(plan: Plan, build: Build, say: Say): FactGroup {
     expected === offRatio ? [] : [fact('expected', expected, say, { figure: signedPercentText(expected.value, say), note: SENSE })];
   return {
     id: 'budget',
-    title: 'Off-ratio budget',
+    title: en`Off-ratio budget`,
     facts: [
       fact('worst', worst, say, { figure: eitherWay(worst, say), note: slipNote(budget) }),
-      fact('likely', likely, say, { figure: eitherWay(likely, say), note: 'root of the sum of squares, without slip' }),
+      fact('likely', likely, say, { figure: eitherWay(likely, say), note: en`root of the sum of squares, without slip` }),
       ...moved,
       fact('from', from, say, { figure: signedPercentText(from.value, say), note: SENSE }),
       fact('to', to, say, { figure: signedPercentText(to.value, say), note: SENSE }),
@@ -34,21 +35,21 @@ const eitherWay = ({ value, dimension }: Input, say: Say): string => `±${amount
 function contributionText({ way, share }: Contribution, say: Say): string {
   if (way === 'either') return eitherWay(share, say);
   const moved = way === 'B-rich' ? share.value : share.value.neg();
-  return `0 to ${signedPercentText(moved, say)}`;
+  return en`0 to ${signedPercentText(moved, say)}`;
 }
 
 function slipNote({ contributions, slipNotEstimated }: Budget): string {
-  const estimated = contributions.some(({ kind }) => kind === 'slip') ? 'the slip that is estimated comes on top, one way' : '';
-  const not = slipNotEstimated.length === 0 ? '' : `slip of ${slipNotEstimated.join(' and ')} not estimated, and so not in it`;
+  const estimated = contributions.some(({ kind }) => kind === 'slip') ? en`the slip that is estimated comes on top, one way` : '';
+  const not = slipNotEstimated.length === 0 ? '' : en`slip of ${slipNotEstimated.join(en` and `)} not estimated, and so not in it`;
   return [estimated, not].filter((words) => words !== '').join('; ');
 }
 
 function verdictFacts({ mix }: Plan, { verdict }: Budget): readonly Fact[] {
   if (verdict === null) return [];
-  return [{ id: 'verdict', what: 'against the limits', figure: verdict, note: withTrueMinus(mix.limitsWritten ?? ''), working: null }];
+  return [{ id: 'verdict', what: en`against the limits`, figure: verdict, note: withTrueMinus(mix.limitsWritten ?? ''), working: null }];
 }
 
 function lackingFacts({ lacking }: Budget): readonly Fact[] {
   if (lacking.length === 0) return [];
-  return [{ id: 'lacking', what: 'not in it', figure: 'not given', note: lacking.map(({ what }) => what).join(', '), working: null }];
+  return [{ id: 'lacking', what: en`not in it`, figure: en`not given`, note: lacking.map(({ what }) => what).join(', '), working: null }];
 }

@@ -1,4 +1,5 @@
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { flowOf, type Running, settingOrFastest } from '../flow.ts';
 import { fixed, type Say } from '../format.ts';
 import { loopSpeedOf, stageSpeeds } from '../load/power.ts';
@@ -13,7 +14,7 @@ export const MEASURED_PITCHES = 20;
 /** Geometry and care of every stage: wheels, length, wrap, span, speed, slack and wear. None of it corrects the ratio. */
 export function chainFacts(plan: Plan, option: PlannedOption, say: Say): FactGroup {
   const running = settingOrFastest(flowOf(plan, option));
-  return { id: 'stages', title: 'Stages', facts: option.stages.flatMap((stage) => stageFacts(plan, option.teeth, running, stage, say)) };
+  return { id: 'stages', title: en`Stages`, facts: option.stages.flatMap((stage) => stageFacts(plan, option.teeth, running, stage, say)) };
 }
 
 function stageFacts(plan: Plan, ofAll: readonly Teeth[], running: Running | null, of: StageOption, say: Say): readonly Fact[] {
@@ -23,10 +24,10 @@ function stageFacts(plan: Plan, ofAll: readonly Teeth[], running: Running | null
   const wheels = ENDS.flatMap((end) => {
     const { pitchDiameter, outsideDiameter, runningDiameter, ripple } = kind.wheelWorkings(stage.size, teeth[end]);
     return [
-      named(`${end}PitchDiameter`, `pitch diameter of the ${end}`, pitchDiameter),
-      named(`${end}OutsideDiameter`, `outside diameter of the ${end}`, outsideDiameter),
-      named(`${end}RunningDiameter`, `diameter of the ${end} with the ${kind.words.loop} on`, runningDiameter),
-      named(`${end}Ripple`, `speed ripple of the ${end}`, ripple),
+      named(`${end}PitchDiameter`, en`pitch diameter of the ${end}`, pitchDiameter),
+      named(`${end}OutsideDiameter`, en`outside diameter of the ${end}`, outsideDiameter),
+      named(`${end}RunningDiameter`, en`diameter of the ${end} with the ${kind.words.loop} on`, runningDiameter),
+      named(`${end}Ripple`, en`speed ripple of the ${end}`, ripple),
     ];
   });
   const { asNew, limit } = kind.wear(stage.size, MEASURED_PITCHES);
@@ -34,8 +35,8 @@ function stageFacts(plan: Plan, ofAll: readonly Teeth[], running: Running | null
     ...(running === null ? [] : speedFacts(plan, ofAll, running, of, named)),
     ...loopFacts(of, named, say),
     ...wheels,
-    named('asNew', `${MEASURED_PITCHES} pitches when new`, asNew),
-    named('worn', `${MEASURED_PITCHES} pitches at most`, limit, 'worn out beyond; wear never changes the ratio'),
+    named('asNew', en`${MEASURED_PITCHES} pitches when new`, asNew),
+    named('worn', en`${MEASURED_PITCHES} pitches at most`, limit, en`worn out beyond; wear never changes the ratio`),
   ];
 }
 
@@ -52,7 +53,7 @@ function speedFacts(
   const speeds = stageSpeeds(plan, ofAll, stage, motorSpeed);
   if (speeds === null) return [];
   const { loop } = driveKind(stage.kind).words;
-  return [named('speed', `speed of the ${loop}`, loopSpeedOf(stage, teeth, speeds))];
+  return [named('speed', en`speed of the ${loop}`, loopSpeedOf(stage, teeth, speeds))];
 }
 
 function loopFacts({ stage, teeth, fit }: StageOption, named: Named, say: Say): readonly Fact[] {
@@ -60,13 +61,13 @@ function loopFacts({ stage, teeth, fit }: StageOption, named: Named, say: Say): 
   const kind = driveKind(stage.kind);
   const { length, wrap, span } = kind.loopWorkings(stage.size, teeth.driver, teeth.driven, fit.loop.centre_m);
   const slack = kind.slack(span);
-  const degrees = `${fixed((fit.loop.wrap_rad * 180) / Math.PI, 1, say)} degrees`;
+  const degrees = en`${fixed((fit.loop.wrap_rad * 180) / Math.PI, 1, say)} degrees`;
   return [
-    named('length', 'taut length at the centres to set', length, `${fit.loop.pitches} pitches go on`),
-    named('wrap', 'wrap on the smaller wheel', wrap, degrees),
-    named('span', 'free span', span),
-    named('slackFrom', 'movement at mid-span, tightest', slack.from.movement),
-    named('slackTo', 'movement at mid-span, loosest', slack.to.movement),
-    named('spare', 'spare length the loosest stands for', slack.to.spare, 'not a link to add'),
+    named('length', en`taut length at the centres to set`, length, en`${fit.loop.pitches} pitches go on`),
+    named('wrap', en`wrap on the smaller wheel`, wrap, degrees),
+    named('span', en`free span`, span),
+    named('slackFrom', en`movement at mid-span, tightest`, slack.from.movement),
+    named('slackTo', en`movement at mid-span, loosest`, slack.to.movement),
+    named('spare', en`spare length the loosest stands for`, slack.to.spare, en`not a link to add`),
   ];
 }

@@ -1,17 +1,18 @@
 import { type Drift, type DriftLine, driftOf, FURTHEST_K, type Leaving, slipDrift } from '../drift.ts';
+import { en } from '../en.ts';
 import { capital, type Say, SENSE, signedPercentText } from '../format.ts';
 import { type Build, type Plan, SIDES, type SideName } from '../plan.ts';
 import { amountText } from '../shown.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
 
-const WHOM = { A: 'A alone', B: 'B alone', both: 'A and B' } as const;
+const WHOM = { A: en`A alone`, B: en`B alone`, both: en`A and B` } as const;
 
 /** How the off-ratio moves with the temperature of the tanks, where it leaves the limits, and what pressure and viscosity do through slip. */
 export function driftFacts(plan: Plan, build: Build, say: Say): FactGroup {
   const { lines, lacking } = driftOf(plan, build);
   return {
     id: 'drift',
-    title: 'Drift with temperature and pressure',
+    title: en`Drift with temperature and pressure`,
     facts: [
       ...lines.flatMap((line) => endFacts(line, say)),
       ...lines.flatMap((line) => leavingFacts(line, say)),
@@ -27,7 +28,7 @@ function endFacts({ heated, points }: DriftLine, say: Say): readonly Fact[] {
     const wanted = word === 'hotter' ? FURTHEST_K : -FURTHEST_K;
     const point = points.find(({ step }) => step.value.equals(wanted));
     if (point === undefined) return [];
-    const what = `off-ratio, ${WHOM[heated]} ${amountText(FURTHEST_K, 'temperatureDifference', say, -1)} ${word}`;
+    const what = en`off-ratio, ${WHOM[heated]} ${amountText(FURTHEST_K, 'temperatureDifference', say, -1)} ${word}`;
     return [
       fact(`${word}${capital(heated)}`, point.offRatio, say, {
         what,
@@ -41,8 +42,8 @@ function endFacts({ heated, points }: DriftLine, say: Say): readonly Fact[] {
 function leavingFacts({ heated, leaves }: DriftLine, say: Say): readonly Fact[] {
   const one = (end: 'low' | 'high', leaving: Leaving | null): readonly Fact[] => {
     if (leaving === null) return [];
-    const note = leaving.at_K.known ? `at ${amountText(leaving.at_K.value, 'temperature', say)}` : '';
-    const what = `${WHOM[heated]} reaches the ${end} limit at a step of`;
+    const note = leaving.at_K.known ? en`at ${amountText(leaving.at_K.value, 'temperature', say)}` : '';
+    const what = en`${WHOM[heated]} reaches the ${end} limit at a step of`;
     return [fact(`${end}${capital(heated)}`, leaving.step, say, { what, note, figure: stepText(leaving, say) })];
   };
   return [...one('low', leaves.low), ...one('high', leaves.high)];
@@ -57,12 +58,12 @@ function slipFacts(plan: Plan, build: Build, side: SideName, say: Say): readonly
   const moved = slipDrift(plan, build, side);
   if (!moved.known) return [];
   const { value } = moved.value;
-  const note = `${SENSE}; by the most slip that is estimated`;
+  const note = en`${SENSE}; by the most slip that is estimated`;
   return [fact(`slipDrift${side}`, moved.value, say, { figure: signedPercentText(side === 'A' ? value : value.neg(), say), note })];
 }
 
 function lackingFacts(lacking: Drift['lacking']): readonly Fact[] {
   if (lacking.length === 0) return [];
   const note = lacking.map(({ what }) => what).join(', ');
-  return [{ id: 'lacking', what: 'drift with temperature', figure: 'not given', note, working: null }];
+  return [{ id: 'lacking', what: en`drift with temperature`, figure: en`not given`, note, working: null }];
 }

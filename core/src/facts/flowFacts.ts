@@ -1,4 +1,5 @@
 import { dialText } from '../dial.ts';
+import { en } from '../en.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
 import { type Say, signedPercentText } from '../format.ts';
 import { type Build, type Plan, SIDES } from '../plan.ts';
@@ -10,7 +11,7 @@ export function flowFacts(plan: Plan, build: Build, say: Say): FactGroup {
   const { ends, setting } = flowOf(plan, build);
   return {
     id: 'flow',
-    title: 'Flow and speed',
+    title: en`Flow and speed`,
     facts: [
       ...(setting === null ? [] : settingFacts(setting, say)),
       ...(ends === null ? [] : [...rangeFacts('from', 'least', ends.from, say), ...rangeFacts('to', 'most', ends.to, say)]),
@@ -35,7 +36,7 @@ function rangeFacts(id: string, word: string, running: Running, say: Say): reado
   const flows = SIDES.map((side) => `${side} ${amountText(running.flow[side].value, 'flow', say)}`).join(', ');
   return [
     fact(id, running.total, say, {
-      what: `flow at the ${word} the dial may show, ${dialText(running.dial.value, say)}`,
+      what: en`flow at the ${word} the dial may show, ${dialText(running.dial.value, say)}`,
       note: flows,
     }),
   ];

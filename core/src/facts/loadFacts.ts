@@ -1,4 +1,5 @@
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { flowOf, type Running, settingOrFastest } from '../flow.ts';
 import type { Say } from '../format.ts';
 import { countedPower, powerIn, ratedPowerOf, type StageSpeeds, shareOfPower, stageSpeeds } from '../load/power.ts';
@@ -15,7 +16,7 @@ export function loadFacts(plan: Plan, option: PlannedOption, say: Say): FactGrou
   const running = settingOrFastest(flowOf(plan, option));
   return {
     id: 'load',
-    title: 'Load',
+    title: en`Load`,
     facts: [
       ...motorFacts(plan, motor, say),
       ...SIDES.flatMap((side) => {
@@ -31,7 +32,7 @@ function motorFacts({ motor: { ratedTorque_N_m: rated } }: Plan, torque: Torque,
   if (!torque.known) return [];
   const asked = fact('motor', torque.value, say);
   if (!rated.known) return [asked];
-  return [asked, fact('motorShare', ratedShare(torque.value, inFloat(input('rated torque of the motor', rated.value, 'torque'))), say)];
+  return [asked, fact('motorShare', ratedShare(torque.value, inFloat(input(en`rated torque of the motor`, rated.value, 'torque'))), say)];
 }
 
 /** A figure of one stage, which stands before its name. */
@@ -42,7 +43,7 @@ function stageFacts(plan: Plan, option: PlannedOption, running: Running | null, 
   if (!torque.known) return [];
   const named: Named = (id, what, worked) => fact(`${stage.id}.${id}`, worked, say, { what: `${stage.name}: ${what}` });
   const pull = pullOf(one, torque.value);
-  const plain = [named('torque', 'torque at the driven wheel', torque.value), named('pull', 'pull', pull)];
+  const plain = [named('torque', en`torque at the driven wheel`, torque.value), named('pull', 'pull', pull)];
   const factor = serviceFactorOf(plan);
   if (factor === null) return plain;
   const { allowedPull, needsOffsetLink } = driveKind(stage.kind);
@@ -52,20 +53,20 @@ function stageFacts(plan: Plan, option: PlannedOption, running: Running | null, 
   const allowed = allowedPull(stage.size, loop !== null && needsOffsetLink(loop.pitches));
   return [
     ...plain,
-    named('countedPull', 'pull with the service factor', counted),
-    named('allowedPull', 'pull allowed', allowed),
-    named('pullShare', 'share of the pull allowed', shareOfPull(counted, allowed)),
+    named('countedPull', en`pull with the service factor`, counted),
+    named('allowedPull', en`pull allowed`, allowed),
+    named('pullShare', en`share of the pull allowed`, shareOfPull(counted, allowed)),
     ...(speeds === null ? [] : powerFacts(one, speeds, countedPower(powerIn(stage, speeds, torque.value), factor), named)),
   ];
 }
 
 function powerFacts({ stage, teeth }: StageTorque, speeds: StageSpeeds, counted: Worked<number>, named: Named): readonly Fact[] {
-  const asked = named('power', 'power with the service factor', counted);
+  const asked = named('power', en`power with the service factor`, counted);
   const rated = ratedPowerOf(stage, teeth, speeds);
   if (rated === null) return [asked];
   return [
     asked,
-    named('ratedPower', 'power it is rated for', rated),
-    named('powerShare', 'share of the rated power', shareOfPower(counted, rated)),
+    named('ratedPower', en`power it is rated for`, rated),
+    named('powerShare', en`share of the rated power`, shareOfPower(counted, rated)),
   ];
 }

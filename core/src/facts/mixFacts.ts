@@ -1,5 +1,6 @@
 import { indexMade } from '../chemistry/chemistry.ts';
 import { indexText } from '../chemistry/indexText.ts';
+import { en } from '../en.ts';
 import { fixed, offRatioText, ratioText, type Say, SENSE, signedPercentText, withTrueMinus } from '../format.ts';
 import { madeOffRatio, madeRatio } from '../madeRatio.ts';
 import { aPerB, perHundredA } from '../mixRatio.ts';
@@ -17,10 +18,10 @@ export function mixFacts(plan: Plan, build: Build, say: Say): FactGroup {
   const ratioFact = (id: string, worked: Worked<Fraction>) => fact(id, worked, say, { figure: ratioText(worked.value, say) });
   return {
     id: 'mix',
-    title: 'Mix ratio',
+    title: en`Mix ratio`,
     facts: [
-      ratioFact('wanted', ratio('A per B by volume as run, wanted', mix.wanted)),
-      ratioFact('made', ratio('A per B by volume, made', made)),
+      ratioFact('wanted', ratio(en`A per B by volume as run, wanted`, mix.wanted)),
+      ratioFact('made', ratio(en`A per B by volume, made`, made)),
       fact('pumps', pumps, say),
       fact('wheels', wheels, say),
       fact('offRatio', e, say, { figure: offRatioText(e.value, say, 3) }),
@@ -34,19 +35,21 @@ export function mixFacts(plan: Plan, build: Build, say: Say): FactGroup {
 }
 
 function perHundredFact({ sheet }: Mix, e: Input<Fraction>, say: Say): Fact {
-  const worked = work(perHundredA, `B per 100 A by ${sheet.basis}, made`, {
-    a: input(`parts of A by ${sheet.basis}, wanted`, sheet.partsA, 'number'),
-    b: input(`parts of B by ${sheet.basis}, wanted`, sheet.partsB, 'number'),
+  const worked = work(perHundredA, en`B per 100 A by ${sheet.basis}, made`, {
+    a: input(en`parts of A by ${sheet.basis}, wanted`, sheet.partsA, 'number'),
+    b: input(en`parts of B by ${sheet.basis}, wanted`, sheet.partsB, 'number'),
     e,
   });
-  return fact('perHundredA', worked, say, { figure: fixed(worked.value, 3, say), note: `wanted: ${sheet.written}` });
+  return fact('perHundredA', worked, say, { figure: fixed(worked.value, 3, say), note: en`wanted: ${sheet.written}` });
 }
 
 function indexFacts({ chemistry }: Mix, e: Input<Fraction>, say: Say): readonly Fact[] {
   if (!chemistry.known) return [];
   const { system, index } = chemistry.value;
   const made = indexMade(chemistry.value, e);
-  return [fact('index', made, say, { figure: indexText(system, made.value, say), note: `wanted: ${indexText(system, index.value, say)}` })];
+  return [
+    fact('index', made, say, { figure: indexText(system, made.value, say), note: en`wanted: ${indexText(system, index.value, say)}` }),
+  ];
 }
 
 function limitFacts({ limitsWorked, limitsWritten }: Mix, say: Say): readonly Fact[] {
@@ -65,8 +68,8 @@ function chemistryFacts({ chemistry }: Mix, say: Say): readonly Fact[] {
   const { equivalentWeight, perHundredA: needed } = chemistry.value;
   const weights = SIDES.map((side) =>
     fact(`equivalentWeight${side}`, equivalentWeight[side], say, {
-      what: `equivalent weight of ${side}`,
-      figure: `${fixed(equivalentWeight[side].value, 3, say)}\u00A0g/eq`,
+      what: en`equivalent weight of ${side}`,
+      figure: en`${fixed(equivalentWeight[side].value, 3, say)}\u00A0g/eq`,
     }),
   );
   return [...weights, fact('perHundredAWanted', needed, say, { figure: fixed(needed.value, 3, say) })];
@@ -75,6 +78,6 @@ function chemistryFacts({ chemistry }: Mix, say: Say): readonly Fact[] {
 function densityFacts({ density }: Mix, say: Say): readonly Fact[] {
   return SIDES.flatMap((side) => {
     const known = density[side];
-    return known.known ? [fact(`density${side}`, known.value, say, { what: `density of ${side} as run` })] : [];
+    return known.known ? [fact(`density${side}`, known.value, say, { what: en`density of ${side} as run` })] : [];
   });
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { flowOf, type Setting } from '../flow.ts';
 import { type Say, signed } from '../format.ts';
 import { type Build, type Plan, SIDES, type SideName } from '../plan.ts';
@@ -16,7 +17,7 @@ export function pumpFacts(plan: Plan, build: Build, say: Say): FactGroup {
     ...pulseFacts(plan, build, setting, side, say),
     ...lossFacts(plan, build, side, say),
   ]);
-  return { id: 'pumps', title: 'Pumps', facts };
+  return { id: 'pumps', title: en`Pumps`, facts };
 }
 
 function gearFacts({ pumps }: Build, side: SideName, say: Say): readonly Fact[] {
@@ -24,7 +25,7 @@ function gearFacts({ pumps }: Build, side: SideName, say: Say): readonly Fact[] 
   if (!byGears.known) return [];
   const typed = amountText(pumps[side].displacement_m3_per_rev, 'displacement', say);
   const apart = `${signed(100 * aboveTypedShare(byGears.value, pumps[side]), 1, say)}\u00A0%`;
-  return [fact(`displacement${side}`, byGears.value, say, { note: `typed ${typed}; by the gears ${apart}` })];
+  return [fact(`displacement${side}`, byGears.value, say, { note: en`typed ${typed}; by the gears ${apart}` })];
 }
 
 function pulseFacts(plan: Plan, build: Build, setting: Setting | null, side: SideName, say: Say): readonly Fact[] {
@@ -46,17 +47,17 @@ function lossFacts(plan: Plan, build: Build, side: SideName, say: Say): readonly
   if (delivery.known) {
     const { share: delivered, uncertainty } = delivery.value;
     const give = uncertainty.known ? `, ±${amountText(uncertainty.value, 'share', say)}` : '';
-    const note = `as measured${give}; ${asMeasured ? 'counted' : 'not counted'} in the ratio`;
-    return [fact(`delivery${side}`, input(`delivery of pump ${side}`, delivered, 'share'), say, { note })];
+    const note = en`as measured${give}; ${asMeasured ? 'counted' : en`not counted`} in the ratio`;
+    return [fact(`delivery${side}`, input(en`delivery of pump ${side}`, delivered, 'share'), say, { note })];
   }
   const slip = slipShare(plan, build, side);
   if (!slip.known) return [];
   const { least, atGap, most } = slip.value;
   return [
     fact(`slip${side}`, most, say, {
-      what: `slip of pump ${side}, estimated`,
-      figure: `${slipText(least.value, say)} to ${slipText(most.value, say)}`,
-      note: `${slipText(atGap.value, say)} at the usual gap; in proportion to pressure over viscosity`,
+      what: en`slip of pump ${side}, estimated`,
+      figure: en`${slipText(least.value, say)} to ${slipText(most.value, say)}`,
+      note: en`${slipText(atGap.value, say)} at the usual gap; in proportion to pressure over viscosity`,
     }),
   ];
 }

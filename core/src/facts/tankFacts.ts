@@ -1,4 +1,5 @@
 import { batchOf } from '../batch.ts';
+import { en } from '../en.ts';
 import { flowOf } from '../flow.ts';
 import type { Say } from '../format.ts';
 import { type Build, type Plan, SIDES } from '../plan.ts';
@@ -7,7 +8,7 @@ import { type Fact, type FactGroup, fact } from '../workingText.ts';
 
 /** How long the tanks last, how to fill them so that both run low together, and what a batch takes. */
 export function tankFacts(plan: Plan, build: Build, say: Say): FactGroup {
-  return { id: 'tanks', title: 'Tanks and batch', facts: [...levelFacts(plan, build, say), ...batchFacts(plan, build, say)] };
+  return { id: 'tanks', title: en`Tanks and batch`, facts: [...levelFacts(plan, build, say), ...batchFacts(plan, build, say)] };
 }
 
 function levelFacts(plan: Plan, build: Build, say: Say): readonly Fact[] {
@@ -16,10 +17,10 @@ function levelFacts(plan: Plan, build: Build, say: Say): readonly Fact[] {
   const first = low.known && !low.value.together ? low.value.first : null;
   const times = SIDES.flatMap((side) => {
     const lasts = setting === null ? null : lastsFor(plan, setting, side);
-    return lasts?.known ? [fact(`lasts${side}`, lasts.value, say, { note: side === first ? 'runs low first' : '' })] : [];
+    return lasts?.known ? [fact(`lasts${side}`, lasts.value, say, { note: side === first ? en`runs low first` : '' })] : [];
   });
   if (!low.known || low.value.together) return times;
-  return [...times, fact('fillTogether', low.value.fill, say, { note: `tank ${low.value.first} as it is` })];
+  return [...times, fact('fillTogether', low.value.fill, say, { note: en`tank ${low.value.first} as it is` })];
 }
 
 function batchFacts(plan: Plan, build: Build, say: Say): readonly Fact[] {
@@ -28,9 +29,14 @@ function batchFacts(plan: Plan, build: Build, say: Say): readonly Fact[] {
   return SIDES.flatMap((side) => {
     const { mass, volume } = batch.value[side];
     return [
-      ...(mass.known ? [fact(`batchMass${side}`, mass.value, say, { what: `${side} for the batch, by mass` })] : []),
+      ...(mass.known ? [fact(`batchMass${side}`, mass.value, say, { what: en`${side} for the batch, by mass` })] : []),
       ...(volume.known
-        ? [fact(`batchVolume${side}`, volume.value, say, { what: `${side} for the batch, by volume`, note: 'at the temperature as run' })]
+        ? [
+            fact(`batchVolume${side}`, volume.value, say, {
+              what: en`${side} for the batch, by volume`,
+              note: en`at the temperature as run`,
+            }),
+          ]
         : []),
     ];
   });

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Say } from '../format.ts';
 import type { PlannedOption } from '../option.ts';
 import type { Plan } from '../plan.ts';
@@ -11,7 +12,7 @@ export function workFacts(plan: Plan, { pumps, stages }: PlannedOption, say: Say
   const { kinds, total } = workOf(plan.minutes, changes);
   const ofKind = (kind: WorkKind): readonly Fact[] => {
     const each = amountText(plan.minutes[`${kind}_s`], 'time', say);
-    return changes[kind] === 0 ? [] : [fact(kind, kinds[kind], say, { note: `${changes[kind]}, ${each} each` })];
+    return changes[kind] === 0 ? [] : [fact(kind, kinds[kind], say, { note: en`${changes[kind]}, ${each} each` })];
   };
-  return { id: 'work', title: 'Work', facts: [...WORK_KINDS.flatMap(ofKind), fact('total', total, say)] };
+  return { id: 'work', title: en`Work`, facts: [...WORK_KINDS.flatMap(ofKind), fact('total', total, say)] };
 }

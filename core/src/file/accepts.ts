@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import { DIMENSIONS } from '../units.ts';
 import type { SchemaLeaf } from './schemaLeaves.ts';
 
@@ -49,7 +50,7 @@ export function accepts({ schema }: Pick<SchemaLeaf, 'schema'>): Accepts {
   if (takes(true)) return { what: 'yes or no', units: [], limits: [] };
   if (takes(WORDS)) {
     const most = TOO_LONG.exec(trouble(WORDS.repeat(10_000)) ?? '')?.[1];
-    return { what: 'text', units: [], limits: most === undefined ? [] : [`at most ${most} characters`] };
+    return { what: 'text', units: [], limits: most === undefined ? [] : [en`at most ${most} characters`] };
   }
   if (takes('x')) return { what: 'choice', units: [], limits: [] };
   if (takes('1')) return { what: 'number', units: [], limits: bounds(TOO_LITTLE, TOO_MUCH) };

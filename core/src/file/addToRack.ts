@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { freshId } from './freshId.ts';
 import { putOnRack, type RackedWheel } from './putOnRack.ts';
 import type { RackRow } from './rack.ts';
@@ -19,7 +20,7 @@ export function addToRack(file: ShopFile, machineId: string, wheels: readonly Ra
 }
 
 function newRack(file: ShopFile): RackRow {
-  file.racks.push({ id: freshId(file.racks, 'rack'), name: 'Rack', pieces: [] });
+  file.racks.push({ id: freshId(file.racks, 'rack'), name: en`Rack`, pieces: [] });
   const rack = file.racks.at(-1);
   if (rack === undefined) throw new RangeError('addToRack: no rack');
   return rack;

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { SIDES, type SideName } from '../plan.ts';
 import { readEntry } from '../units.ts';
 import { quoted } from '../visible.ts';
@@ -29,17 +30,17 @@ export function readCatchHead(cells: readonly string[]): {
     if (known === null) {
       // the number of a catch is where it stands
       if (!/^\s*(?:catch|no\.?|nr\.?|#)?\s*$/i.test(cell)) ignored.push(cell.trim());
-    } else if (columns.has(known.name)) troubles.push(`The column "${known.name}" stands there twice.`);
+    } else if (columns.has(known.name)) troubles.push(en`The column "${known.name}" stands there twice.`);
     else {
       columns.set(known.name, { at, unit: known.unit });
       if (known.unit === null && known.unitText !== '')
-        troubles.push(`${quoted(cell.trim())}: ${quoted(known.unitText)} is no unit known here.`);
+        troubles.push(en`${quoted(cell.trim())}: ${quoted(known.unitText)} is no unit known here.`);
     }
   });
   const without = SIDES.filter((side) => CAUGHT.every(({ key }) => key === 'tare' || !columns.has(`${side} ${key}`)));
   if (without.length > 0)
     troubles.push(
-      `The head has no amount of ${without.join(' and none of ')}. The columns are: ${SIDES.map((side) => CAUGHT.map(({ key }) => `${side} ${key}`).join(', ')).join(', ')}, left out; with the unit, as "A net g".`,
+      en`The head has no amount of ${without.join(en` and none of `)}. The columns are: ${SIDES.map((side) => CAUGHT.map(({ key }) => `${side} ${key}`).join(', ')).join(', ')}, left out; with the unit, as "A net g".`,
     );
   return { columns, ignored, troubles };
 }

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import type { Say } from '../format.ts';
 import { SIDES, type SideName } from '../plan.ts';
 import type { TypedQuantity } from '../reading.ts';
@@ -43,9 +44,13 @@ export function readCatchCsv(text: string): CatchCsv {
   const rows = body.filter(({ cells }) => [...head.columns.values()].some(({ at }) => (cells[at] ?? '').trim() !== ''));
   const beyond = rows[MOST_CATCHES];
   if (beyond !== undefined)
-    faults.push({ line: beyond.line, column: null, what: `There are ${rows.length} catches; a ratio check has at most ${MOST_CATCHES}.` });
+    faults.push({
+      line: beyond.line,
+      column: null,
+      what: en`There are ${rows.length} catches; a ratio check has at most ${MOST_CATCHES}.`,
+    });
   if (faults.length === 0 && rows.length === 0)
-    faults.push({ line: first?.line ?? 1, column: null, what: 'There is no catch under the head.' });
+    faults.push({ line: first?.line ?? 1, column: null, what: en`There is no catch under the head.` });
   const catches = faults.length > 0 ? [] : rows.map((row) => readRow(head.columns, row, first?.cells.length ?? 0, faults));
   const [worst, ...others] = faults;
   if (worst !== undefined) return { ok: false, faults: [worst, ...others] };
@@ -57,7 +62,7 @@ export function readCatchCsv(text: string): CatchCsv {
 function readRow(columns: CatchColumns, { cells, line }: CsvRow, columnCount: number, faults: CatchFault[]): CatchRow {
   const fault = (column: string | null, what: string) => void faults.push({ line, column, what });
   const beyond = cells.slice(columnCount).find((cell) => cell.trim() !== '');
-  if (beyond !== undefined) fault(null, `${quoted(beyond.trim())} stands beyond the ${columnCount} columns of the head.`);
+  if (beyond !== undefined) fault(null, en`${quoted(beyond.trim())} stands beyond the ${columnCount} columns of the head.`);
   const text = (name: CatchColumn) => textOfCell((cells[columns.get(name)?.at ?? -1] ?? '').trim()).trim();
   const side = (name: SideName): CaughtRow =>
     Object.fromEntries(
@@ -69,7 +74,7 @@ function readRow(columns: CatchColumns, { cells, line }: CsvRow, columnCount: nu
         const unit = read.ok ? (read.value.unit ?? columns.get(column)?.unit ?? null) : null;
         if (!read.ok) fault(column, read.expected);
         else if (unit === null)
-          fault(column, `${quoted(cell)} has no unit: write ${cell} ${example}, or the unit in the head, as "${column} ${example}".`);
+          fault(column, en`${quoted(cell)} has no unit: write ${cell} ${example}, or the unit in the head, as "${column} ${example}".`);
         else return [[key, { value: read.value.value, unit } satisfies TypedQuantity] as const];
         return [];
       }),

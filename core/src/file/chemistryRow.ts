@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { FIGURES, type FigureKey, figureTrouble, MEASURE_NAMES, type MeasureName, measureOf } from '../chemistry/measures.ts';
 import { SYSTEM_NAMES, SYSTEMS, systemOf } from '../chemistry/systems.ts';
+import { en } from '../en.ts';
 import type { Fraction } from '../ratio.ts';
 import { readNumber } from '../reading.ts';
 import { id, line, list, numberText, oneOf, row } from './fields.ts';
@@ -20,23 +21,23 @@ const within = (misses: (value: Fraction) => boolean, say: (typed: string, value
 
 const parts = within(
   (value) => value.compare(0) <= 0,
-  (typed) => `${typed} is out of range: the parts by weight must be above 0`,
+  (typed) => en`${typed} is out of range: the parts by weight must be above 0`,
 );
 
 const LEAST_INDEX = '20';
 const MOST_INDEX = '1000';
-const INDEX_ALLOWED = `the index is in per cent, ${LEAST_INDEX} to ${MOST_INDEX}`;
+const INDEX_ALLOWED = en`the index is in per cent, ${LEAST_INDEX} to ${MOST_INDEX}`;
 const index = within(
   (value) => value.compare(LEAST_INDEX) < 0 || value.compare(MOST_INDEX) > 0,
   (typed, value) =>
-    `${typed} ${value.compare(0) > 0 && value.compare(10) < 0 ? 'looks like a ratio' : 'is out of range'}: ${INDEX_ALLOWED}`,
+    `${typed} ${value.compare(0) > 0 && value.compare(10) < 0 ? en`looks like a ratio` : en`is out of range`}: ${INDEX_ALLOWED}`,
 );
 
 const plainIngredient = row({
   id,
   name: maybe(line),
   parts: maybe(parts),
-  by: maybe(oneOf(MEASURE_NAMES, `an ingredient is described by ${MEASURE_NAMES.map((name) => `"${name}"`).join(', ')}`)),
+  by: maybe(oneOf(MEASURE_NAMES, en`an ingredient is described by ${MEASURE_NAMES.map((name) => `"${name}"`).join(', ')}`)),
   value: maybe(numberText),
   hydrogens: maybe(numberText),
   factor: maybe(numberText),
@@ -63,21 +64,21 @@ const ingredient = v.pipe(
 export function ingredientTrouble(by: MeasureName | undefined, key: FigureKey, typed: string): string | null {
   if (by === undefined) return null;
   const rule = measureOf(by).figures.find((figure) => figure.key === key);
-  if (rule === undefined) return `an ingredient by "${by}" has no "${key}"`;
+  if (rule === undefined) return en`an ingredient by "${by}" has no "${key}"`;
   const read = readNumber(typed);
   return read.ok ? figureTrouble(rule, read.value, typed) : null;
 }
 
 const ingredients = v.pipe(
   list(ingredient),
-  v.maxLength(20, 'a tank has at most 20 ingredients'),
+  v.maxLength(20, en`a tank has at most 20 ingredients`),
   v.rawCheck(({ dataset, addIssue }) => {
     if (!dataset.typed) return;
     dataset.value.forEach((one, at) => {
       if (dataset.value.findIndex((other) => other.id === one.id) === at) return;
       const step = { type: 'array', origin: 'value', input: dataset.value, key: at, value: one } as const;
       addIssue({
-        message: `the id "${one.id}" is used twice`,
+        message: en`the id "${one.id}" is used twice`,
         path: [step, { type: 'object', origin: 'value', input: one, key: 'id', value: one.id }],
       });
     });
@@ -85,12 +86,12 @@ const ingredients = v.pipe(
 );
 
 const tank = row({ ingredients });
-const tankName = oneOf(['A', 'B'], 'a tank is "A" or "B"; which one is never assumed');
+const tankName = oneOf(['A', 'B'], en`a tank is "A" or "B"; which one is never assumed`);
 
 /** A mix ratio out of what reacts in the two tanks, by weight. Which tank holds what is asked: it differs between shops and countries. */
 export const chemistry = v.pipe(
   row({
-    system: maybe(oneOf(SYSTEM_NAMES, 'the systems are "epoxy" and "urethane"')),
+    system: maybe(oneOf(SYSTEM_NAMES, en`the systems are "epoxy" and "urethane"`)),
     resinIn: maybe(tankName),
     isocyanateIn: maybe(tankName),
     index: maybe(index),
@@ -102,7 +103,7 @@ export const chemistry = v.pipe(
       system === undefined ||
       Object.values(SYSTEMS).every(({ askedAs }) => askedAs === systemOf(system).askedAs || said[askedAs] === undefined),
     ({ input: { system } }) =>
-      `of "resinIn" and "isocyanateIn" only the one of its system is given: ${system === 'epoxy' ? 'an epoxy has a resin' : 'a urethane has an isocyanate'}`,
+      en`of "resinIn" and "isocyanateIn" only the one of its system is given: ${system === 'epoxy' ? en`an epoxy has a resin` : en`a urethane has an isocyanate`}`,
   ),
 );
 

@@ -1,6 +1,7 @@
 /// <reference path="./papaparse.d.ts" />
 
 import papaparse from 'papaparse/papaparse.js';
+import { en } from '../en.ts';
 import type { Say } from '../format.ts';
 
 /** One line that could not be read, counted from 1 with the head. */
@@ -55,7 +56,7 @@ export function readCsv(text: string): CsvTable {
   const plain = text.startsWith(MARK) ? text.slice(1) : text;
   const delimiter = delimiterOf(plain);
   if (text.includes('\uFFFD'))
-    return { rows: [], troubles: [{ line: 1, what: 'The file is not UTF-8 text: save it as "CSV UTF-8".' }], delimiter };
+    return { rows: [], troubles: [{ line: 1, what: en`The file is not UTF-8 text: save it as "CSV UTF-8".` }], delimiter };
   const { data, errors } = papaparse.parse(plain, { delimiter, skipEmptyLines: false });
   const rows = numbered(data);
   // A file that is no table has one at every quotation mark.

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 /** Where a text stops being JSON, for people who look into the file. Lines and columns are counted from 1. */
 export interface Damage {
   readonly line: number;
@@ -10,13 +11,13 @@ export interface Damage {
 type Wanted = 'value' | 'valueOrEnd' | 'name' | 'nameOrEnd' | 'colon' | 'commaOrEnd' | 'nothing';
 
 const WORDS: Readonly<Record<Wanted, string>> = {
-  value: 'a value',
-  valueOrEnd: 'a value or "]"',
-  name: 'a name in quotation marks',
-  nameOrEnd: 'a name in quotation marks or "}"',
-  colon: 'a colon',
-  commaOrEnd: 'a comma or a closing bracket',
-  nothing: 'the end of the file',
+  value: en`a value`,
+  valueOrEnd: en`a value or "]"`,
+  name: en`a name in quotation marks`,
+  nameOrEnd: en`a name in quotation marks or "}"`,
+  colon: en`a colon`,
+  commaOrEnd: en`a comma or a closing bracket`,
+  nothing: en`the end of the file`,
 };
 
 /** How far a text has been followed: the brackets that are open there, and what may come next. */

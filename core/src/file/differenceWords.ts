@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { placeText } from '../finding.ts';
 import { printedUnit, withTrueMinus } from '../format.ts';
 import { isObject } from './fields.ts';
@@ -10,16 +11,16 @@ export const isRow = (json: unknown): json is IdRow => isObject(json) && typeof 
 /** Words for keys of which no finding speaks. */
 const MORE_WORDS: Readonly<Record<string, string>> = {
   prices: 'price',
-  fittedOn: 'fitted on',
-  validUntil: 'valid until',
-  densityUncertainty: 'density uncertainty',
-  temperatureUncertainty: 'temperature uncertainty',
-  chainLength: 'chain length',
-  changeSheet: 'change sheet',
-  invented: 'invented example',
-  anyPump: 'any pump',
-  openShared: 'shared stages open',
-  asMeasured: 'as measured',
+  fittedOn: en`fitted on`,
+  validUntil: en`valid until`,
+  densityUncertainty: en`density uncertainty`,
+  temperatureUncertainty: en`temperature uncertainty`,
+  chainLength: en`chain length`,
+  changeSheet: en`change sheet`,
+  invented: en`invented example`,
+  anyPump: en`any pump`,
+  openShared: en`shared stages open`,
+  asMeasured: en`as measured`,
 };
 
 /** A key of the file in words, as `take-up`. */
@@ -31,15 +32,15 @@ export function rowWords(list: string, row: IdRow): string {
     const value = row[key];
     return typeof value === 'string' && value !== '' ? value : typeof value === 'number' ? String(value) : null;
   };
-  const teeth = text('teeth') ?? (text('from') === null ? null : `${text('from')} to ${text('to')}`);
-  const wheel = teeth === null || text('size') === null ? null : `${text('size')}, ${teeth} teeth`;
+  const teeth = text('teeth') ?? (text('from') === null ? null : en`${text('from')} to ${text('to')}`);
+  const wheel = teeth === null || text('size') === null ? null : en`${text('size')}, ${teeth} teeth`;
   const place = wheel === null || text('place') === null ? '' : `, ${text('place')}`;
   return `${keyWords(list)} ${text('name') ?? text('number') ?? (wheel === null ? (text('date') ?? row.id) : wheel + place)}`;
 }
 
 /** A value as typed; a word for what is not given. */
 export function valueWords(value: unknown): string {
-  if (value === undefined) return 'not given';
+  if (value === undefined) return en`not given`;
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'number') return withTrueMinus(String(value));
   if (isQuantity(value)) return withTrueMinus(value.value) + printedUnit(value.unit);

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { capital } from '../format.ts';
 import { type IdRow, isQuantity, isRow, keyWords, type Names, namesAmong, rows, rowWords, valueWords } from './differenceWords.ts';
 import { isObject } from './fields.ts';
@@ -26,10 +27,10 @@ const ENVELOPE = new Set(['format', 'version', 'writtenBy']);
 /** Frozen words, drawings and exact figures of kept sheets, pages and checks: hundreds of them in one row. */
 const KEPT = /^(?:changeSheets|quotePages|ratioChecks)\//;
 const FROZEN: Readonly<Record<string, string>> = {
-  lines: 'what was printed differs',
-  page: 'what was printed differs',
-  rule: 'what was drawn differs',
-  terms: 'what the verdict rests on differs',
+  lines: en`what was printed differs`,
+  page: en`what was printed differs`,
+  rule: en`what was drawn differs`,
+  terms: en`what the verdict rests on differs`,
 };
 
 /**
@@ -49,7 +50,7 @@ export function differences(before: ShopFile, after: ShopFile): readonly Differe
   );
   for (const key of keysOf(before, after)) {
     if (ENVELOPE.has(key)) continue;
-    const list = { key, row: key === 'shop' ? 'The shop' : `The list of ${listWords(key)}`, words: [], names };
+    const list = { key, row: key === 'shop' ? en`The shop` : en`The list of ${listWords(key)}`, words: [], names };
     compare(Reflect.get(before, key), Reflect.get(after, key), list, found);
   }
   return found;
@@ -123,7 +124,7 @@ function compareRows(before: readonly IdRow[], after: readonly IdRow[], spot: Sp
   const order = (some: readonly IdRow[], other: readonly IdRow[]) =>
     some.filter(({ id }) => other.some((one) => one.id === id)).map(({ id }) => id);
   if (order(before, after).join(' ') === order(after, before).join(' ')) return;
-  found.push({ key: `${spot.key}/`, row: spot.row, what: [...words, ...(own ? [] : [listWords(list)]), 'another order'].join(', ') });
+  found.push({ key: `${spot.key}/`, row: spot.row, what: [...words, ...(own ? [] : [listWords(list)]), en`another order`].join(', ') });
 }
 
 /** Lines without ids are the same line where they have the same number. */

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { freshId } from './freshId.ts';
 import type { MachineRow, StageRow } from './machine.ts';
 
@@ -23,10 +24,10 @@ export function addStageBelow(machine: MachineRow, shaftId: string): StageRow {
   const pump = SIDES.findLast((side) => machine[side].shaft === shaftId);
   const below = freshId(machine.shafts, 'shaft');
   machine.stages.push(stage);
-  machine.shafts.push({ id: below, name: pump === undefined ? 'Jackshaft' : `Pump ${pump}`, turnedBy: { shaft: shaftId, stage: id } });
+  machine.shafts.push({ id: below, name: pump === undefined ? en`Jackshaft` : en`Pump ${pump}`, turnedBy: { shaft: shaftId, stage: id } });
   if (pump === undefined) return stage;
   machine[pump].shaft = below;
-  if (!SIDES.some((side) => machine[side].shaft === shaftId)) shaft.name = shaft.turnedBy === undefined ? 'Motor' : 'Jackshaft';
+  if (!SIDES.some((side) => machine[side].shaft === shaftId)) shaft.name = shaft.turnedBy === undefined ? en`Motor` : en`Jackshaft`;
   return stage;
 }
 

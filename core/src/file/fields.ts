@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { driveKinds } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { Fraction } from '../ratio.ts';
 import { type Reading, readNumber, readRatio, type TypedQuantity } from '../reading.ts';
 import { type Dimension, readAmount, readQuantity, toSI } from '../units.ts';
@@ -10,32 +11,34 @@ export const isObject = (json: unknown): json is Readonly<Record<string, unknown
   typeof json === 'object' && json !== null && !Array.isArray(json);
 
 /** An object in braces; a field that is missing from it is named together with what it should hold. Unknown keys are for `read` to warn of. */
-export function row<const Fields extends v.ObjectEntries>(fields: Fields, expected = 'an object in braces is expected') {
+export function row<const Fields extends v.ObjectEntries>(fields: Fields, expected = en`an object in braces is expected`) {
   const shape = v.object(fields, (issue) => {
     const key = String(issue.path?.at(-1)?.key);
     const field = fields[key];
     const [first] = (field && v.safeParse(field, undefined).issues) ?? [];
-    return `"${key}" is missing${first === undefined ? '' : `: ${first.message}`}`;
+    return en`"${key}" is missing${first === undefined ? '' : `: ${first.message}`}`;
   });
   return v.pipe(v.custom<v.InferInput<typeof shape>>(isObject, expected), shape);
 }
 
-export const list = <T extends v.GenericSchema>(rows: T) => v.array(rows, 'a list in square brackets is expected');
+export const list = <T extends v.GenericSchema>(rows: T) => v.array(rows, en`a list in square brackets is expected`);
 
 /** Text in quotation marks. A bare number is told how to be written: JSON would not keep its digits. */
 const text = (expected: string) =>
   v.string(({ input }) =>
-    typeof input === 'number' ? `${input} must be written in quotation marks, as "${input}", so that it stays exactly as typed` : expected,
+    typeof input === 'number'
+      ? en`${input} must be written in quotation marks, as "${input}", so that it stays exactly as typed`
+      : expected,
   );
 
 /** One of a few words. */
 export const oneOf = <const Words extends readonly string[]>(words: Words, expected: string) =>
-  v.picklist(words, ({ input }) => (typeof input === 'string' ? `${quoted(input)} is not known here: ${expected}` : expected));
+  v.picklist(words, ({ input }) => (typeof input === 'string' ? en`${quoted(input)} is not known here: ${expected}` : expected));
 
 /** The kind of a drive, out of the list of kinds. */
 export const kind = oneOf(
   driveKinds.map((one) => one.kind),
-  `the drive kinds are: ${driveKinds.map((one) => one.kind).join(', ')}`,
+  en`the drive kinds are: ${driveKinds.map((one) => one.kind).join(', ')}`,
 );
 
 /** Bounds of a quantity, as `[number, unit]`, so that the message can say them in a unit people read. */
@@ -48,14 +51,14 @@ export interface Bounds {
 
 const MISS: Record<keyof Bounds, { readonly misses: (order: number) => boolean; readonly words: string }> = {
   above: { misses: (order) => order <= 0, words: 'above' },
-  least: { misses: (order) => order < 0, words: 'at least' },
-  most: { misses: (order) => order > 0, words: 'at most' },
+  least: { misses: (order) => order < 0, words: en`at least` },
+  most: { misses: (order) => order > 0, words: en`at most` },
   below: { misses: (order) => order >= 0, words: 'below' },
 };
 
-export const NUMBER = 'a number in quotation marks is expected, as "38.9"';
-const UNIT = 'a unit in quotation marks is expected, as "mm", or "" where there is none';
-const QUANTITY = 'a number with its unit is expected, as { "value": "38.9", "unit": "mm" }';
+export const NUMBER = en`a number in quotation marks is expected, as "38.9"`;
+const UNIT = en`a unit in quotation marks is expected, as "mm", or "" where there is none`;
+const QUANTITY = en`a number with its unit is expected, as { "value": "38.9", "unit": "mm" }`;
 
 /** A number as typed, with its unit, both kept as text: `{ "value": "38.9", "unit": "mm" }`. */
 export function quantity(dimension: Dimension, bounds: Bounds = {}) {
@@ -77,7 +80,7 @@ function quantityTrouble(dimension: Dimension, typed: TypedQuantity, bounds: Bou
     if (bound === undefined) continue;
     const limit = toSI(dimension, new Fraction(bound[0]), bound[1]);
     if (MISS[name].misses(reading.value.compare(limit))) {
-      return `${spoken(typed)} is out of range: it must be ${MISS[name].words} ${bound.join(' ')}`.trimEnd();
+      return en`${spoken(typed)} is out of range: it must be ${MISS[name].words} ${bound.join(' ')}`.trimEnd();
     }
   }
   return null;
@@ -90,7 +93,7 @@ export const amount = v.pipe(
     if (!dataset.typed) return;
     const read = readAmount(dataset.value);
     if (!read.ok) addIssue({ message: read.expected });
-    else if (read.value.value.compare(0) <= 0) addIssue({ message: `${spoken(dataset.value)} is out of range: it must be above 0` });
+    else if (read.value.value.compare(0) <= 0) addIssue({ message: en`${spoken(dataset.value)} is out of range: it must be above 0` });
   }),
 );
 
@@ -111,39 +114,39 @@ export const readable = <T>(expected: string, read: (text: string) => Reading<T>
 export const numberText = readable(NUMBER, readNumber);
 
 /** A mix ratio as the data sheet prints it: `100 : 38.9`, or three parts `4 : 1 : 1`. */
-export const ratioText = readable('a ratio in quotation marks is expected, as "100 : 38.9"', readRatio);
+export const ratioText = readable(en`a ratio in quotation marks is expected, as "100 : 38.9"`, readRatio);
 
-const COUNT = 'a whole number is expected, without quotation marks';
+const COUNT = en`a whole number is expected, without quotation marks`;
 
 /** A whole number of pieces, teeth or pitches. */
 export const count = (least: number, most: number) =>
   v.pipe(
-    v.number(({ input }) => (typeof input === 'string' ? `${quoted(input)} stands in quotation marks: ${COUNT}` : COUNT)),
+    v.number(({ input }) => (typeof input === 'string' ? en`${quoted(input)} stands in quotation marks: ${COUNT}` : COUNT)),
     v.check(
       (value) => Number.isInteger(value) && value >= least && value <= most,
       ({ input }) => {
-        if (!Number.isInteger(input)) return `${input} is not a whole number`;
-        return `${input} is out of range: it must be ${input < least ? `at least ${least}` : `at most ${most}`}`;
+        if (!Number.isInteger(input)) return en`${input} is not a whole number`;
+        return en`${input} is out of range: it must be ${input < least ? en`at least ${least}` : en`at most ${most}`}`;
       },
     ),
   );
 
-const ID = 'an id has letters, digits, dots, hyphens and underscores, begins with a letter or a digit, and has at most 64 characters';
+const ID = en`an id has letters, digits, dots, hyphens and underscores, begins with a letter or a digit, and has at most 64 characters`;
 
 export const id = v.pipe(
   text(ID),
-  v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/, ({ input }) => `${quoted(input)} is no id: ${ID}`),
+  v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/, ({ input }) => en`${quoted(input)} is no id: ${ID}`),
 );
 
 const LONGEST_LINE = 200;
 
 /** One line of the user's own words. */
 export const line = v.pipe(
-  text('text in quotation marks is expected'),
-  v.maxLength(LONGEST_LINE, ({ input }) => `the text has ${input.length} characters: ${LONGEST_LINE} are the most`),
+  text(en`text in quotation marks is expected`),
+  v.maxLength(LONGEST_LINE, ({ input }) => en`the text has ${input.length} characters: ${LONGEST_LINE} are the most`),
 );
 
-export const yesNo = v.boolean('true or false is expected, without quotation marks');
+export const yesNo = v.boolean(en`true or false is expected, without quotation marks`);
 export const teeth = count(5, 400);
 export const length = quantity('length', { above: ['0', 'mm'], most: ['20', 'm'] });
 export const share = quantity('share', { least: ['0', '%'], most: ['100', '%'] });

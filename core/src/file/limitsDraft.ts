@@ -3,7 +3,11 @@ import type { LimitsRow } from './material.ts';
 /** Limits while they are typed: any of the three may still be missing. */
 export type LimitsDraft = Partial<LimitsRow>;
 
-const NAMES: Readonly<Record<keyof LimitsRow, string>> = { low: 'the low limit', high: 'the high limit', definition: 'the definition' };
+const NAMES: Readonly<Record<keyof LimitsRow, string>> = {
+  low: 'the low limit',
+  high: 'the high limit',
+  definition: 'the definition',
+};
 
 /**
  * Limits fit for the file: all three, or none. A number without its definition means nothing.

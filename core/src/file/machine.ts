@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import {
   amount,
   count,
@@ -48,7 +49,7 @@ type Centre = v.InferOutput<typeof fixedCentre> | v.InferOutput<typeof centreWin
 const centre = v.pipe(
   v.custom<Centre>(
     (json) => isObject(json) && 'fixed' in json !== ('from' in json || 'to' in json),
-    'the centre distance is either { "fixed": ... } or { "from": ..., "to": ... }',
+    en`the centre distance is either { "fixed": ... } or { "from": ..., "to": ... }`,
   ),
   v.lazy((json): typeof fixedCentre | typeof centreWindow => (isObject(json) && 'fixed' in json ? fixedCentre : centreWindow)),
 );
@@ -98,7 +99,7 @@ const pump = row({
 const side = row({
   shaft: id,
   fitted: id,
-  pumps: v.pipe(list(pump), v.minLength(1, 'at least the fitted pump must be listed')),
+  pumps: v.pipe(list(pump), v.minLength(1, en`at least the fitted pump must be listed`)),
   pressure: maybe(pressure),
   mechanicalEfficiency: maybe(shareAboveZero),
   tank: maybe(row({ fill: maybe(volume), lowMark: maybe(volume) })),
@@ -108,7 +109,7 @@ const teethRange = row({ from: teeth, to: teeth });
 
 /** Which wheels a search may use: those on the rack, those and up to `purchases` bought ones, or any in a range. */
 const search = row({
-  wheels: maybe(oneOf(['rack', 'rack and purchases', 'any'], 'wheels are "rack", "rack and purchases" or "any"')),
+  wheels: maybe(oneOf(['rack', 'rack and purchases', 'any'], en`wheels are "rack", "rack and purchases" or "any"`)),
   purchases: maybe(count(1, 8)),
   teeth: maybe(teethRange),
   anyPump: maybe(yesNo),
@@ -128,20 +129,20 @@ export const machine = row({
     dialStep: maybe(shareAboveZero),
     ratedTorque: maybe(quantity('torque', { above: ['0', 'N m'] })),
   }),
-  shafts: v.pipe(list(shaft), v.minLength(1, 'at least the motor shaft must be listed')),
+  shafts: v.pipe(list(shaft), v.minLength(1, en`at least the motor shaft must be listed`)),
   stages: list(stage),
   A: side,
   B: side,
   wantedFlow: maybe(quantity('flow', { above: ['0', 'cc/min'] })),
   /** Another way to say it: so much in so long. */
   wantedShot: maybe(row({ amount, time: quantity('time', { above: ['0', 's'] }) })),
-  batch: maybe(row({ of: oneOf(['mix', 'A', 'B'], 'a batch is of the "mix", of "A" or of "B"'), amount })),
+  batch: maybe(row({ of: oneOf(['mix', 'A', 'B'], en`a batch is of the "mix", of "A" or of "B"`), amount })),
   mixerVolume: maybe(volume),
   serviceFactor: maybe(quantity('share', { least: ['1', ''], most: ['10', ''] })),
   catchTurns: maybe(count(1, 100_000)),
   minutes: maybe(row({ sprocket: maybe(minutes), chainLength: maybe(minutes), centre: maybe(minutes), pump: maybe(minutes) })),
   checklist: maybe(
-    v.pipe(list(line), v.maxLength(MOST_CHECKLIST_LINES, `the sheet has room for ${MOST_CHECKLIST_LINES} lines of your own`)),
+    v.pipe(list(line), v.maxLength(MOST_CHECKLIST_LINES, en`the sheet has room for ${MOST_CHECKLIST_LINES} lines of your own`)),
   ),
   search: maybe(search),
 });

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { driveKinds } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { type MachineRow, machine, type SideRow, type SlotRow, type StageRow } from './machine.ts';
 
 /** What is looked at; everything else of the machine is left out. */
@@ -48,7 +49,7 @@ export function machineTrouble(part: MachinePart): string | null {
  */
 export function wantedTrouble(row: Pick<MachineRow, 'wantedFlow' | 'wantedShot'>, key: 'wantedFlow' | 'wantedShot'): string | null {
   const other = key === 'wantedFlow' ? 'wantedShot' : 'wantedFlow';
-  return row[other] === undefined ? null : `a ${WANTED[other]} is given, which says the same: empty that box first`;
+  return row[other] === undefined ? null : en`a ${WANTED[other]} is given, which says the same: empty that box first`;
 }
 
 const WANTED = { wantedFlow: 'flow', wantedShot: 'shot' } as const;
@@ -62,5 +63,5 @@ const WANTED = { wantedFlow: 'flow', wantedShot: 'shot' } as const;
  */
 export function gearTeethTrouble(gear: NonNullable<SideRow['pumps'][number]['gear']> | undefined): string | null {
   const others = Object.keys(gear ?? {}).some((key) => key !== 'teeth');
-  return others ? 'the other figures of the gear need its teeth: empty them first' : null;
+  return others ? en`the other figures of the gear need its teeth: empty them first` : null;
 }

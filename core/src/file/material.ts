@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import { chemistry } from './chemistryRow.ts';
 import { id, line, list, numberText, oneOf, quantity, ratioText, row, uncertainty } from './fields.ts';
 
@@ -23,7 +24,7 @@ const part = row({
   temperatureUncertainty: maybe(quantity('temperatureDifference', { least: ['0', 'K'], most: ['100', 'K'] })),
 });
 
-const BASIS_MISSING = 'the basis is "weight" or "volume"; it is never guessed';
+const BASIS_MISSING = en`the basis is "weight" or "volume"; it is never guessed`;
 const basis = oneOf(['weight', 'volume'], BASIS_MISSING);
 
 /** Either `A:B` (with `parts`), or the parts of B for 100 parts of A (with `perHundredA`). A plan needs the basis too; it has no default. */
@@ -32,12 +33,12 @@ const ratio = v.pipe(
     basis: maybe(basis),
     parts: maybe(ratioText),
     perHundredA: maybe(numberText),
-    thirdInto: maybe(oneOf(['A', 'B'], 'the third part is premixed into the tank of "A" or of "B"')),
+    thirdInto: maybe(oneOf(['A', 'B'], en`the third part is premixed into the tank of "A" or of "B"`)),
     at: maybe(temperature),
   }),
   v.check(
     (r) => r.parts === undefined || r.perHundredA === undefined,
-    'the ratio is given once: either "parts" (A : B) or "perHundredA" (B per 100 A)',
+    en`the ratio is given once: either "parts" (A : B) or "perHundredA" (B per 100 A)`,
   ),
 );
 
@@ -45,7 +46,7 @@ const ratio = v.pipe(
 const limits = row({
   definition: oneOf(
     ['% of B per A', '% of A per B', 'points of B in the total', 'parts of B', 'index points'],
-    'limits are "% of B per A", "% of A per B", "points of B in the total", "parts of B" or, from chemistry, "index points"; the definition is never guessed',
+    en`limits are "% of B per A", "% of A per B", "points of B in the total", "parts of B" or, from chemistry, "index points"; the definition is never guessed`,
   ),
   low: numberText,
   high: numberText,
@@ -66,7 +67,7 @@ const plainMaterial = row({
   third: maybe(part),
   /** The mixture in the tank that takes the third part, where its density is known as such. */
   premix: maybe(part),
-  cautions: maybe(v.pipe(list(line), v.maxLength(4, 'the sheet has room for 4 lines of your own'))),
+  cautions: maybe(v.pipe(list(line), v.maxLength(4, en`the sheet has room for 4 lines of your own`))),
 });
 
 export const material = v.pipe(
@@ -74,7 +75,7 @@ export const material = v.pipe(
   v.forward(
     v.check(
       (m) => m.ratio === undefined || m.chemistry === undefined,
-      'the mix ratio is given once: either as the sheet prints it, "ratio", or from what reacts, "chemistry"',
+      en`the mix ratio is given once: either as the sheet prints it, "ratio", or from what reacts, "chemistry"`,
     ),
     ['chemistry'],
   ),

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Finding, Place } from '../finding.ts';
 import { capital, fixed, type Say, temperatureText } from '../format.ts';
 import type { Given } from '../given.ts';
@@ -21,20 +22,20 @@ export function temperatureNotes(ratio: SheetRatio, tanks: Tanks, place: Place, 
   return (['A', 'B'] as const).flatMap((side) => {
     const tank = tanks[side];
     if (!tank.runAt_K.known) {
-      const taken = byVolume ? 'the ratio by volume is taken as it stands' : 'its density is taken as stated';
+      const taken = byVolume ? en`the ratio by volume is taken as it stands` : en`its density is taken as stated`;
       return [
-        missing('material.runTemperature', [...place, side, 'runAt'], `${side}: the temperature it is run at is not given; ${taken}.`),
+        missing('material.runTemperature', [...place, side, 'runAt'], en`${side}: the temperature it is run at is not given; ${taken}.`),
       ];
     }
     const run_K = tank.runAt_K.value;
-    const holding = `it is taken as holding at ${temperatureText(run_K, say)}`;
+    const holding = en`it is taken as holding at ${temperatureText(run_K, say)}`;
     const ratioNote =
       byVolume && !ratio.holdsAt_K.known
         ? [
             missing(
               'material.referenceTemperature',
               [...place, 'ratio', 'at'],
-              `${side}: no temperature is given for the ratio by volume; ${holding}.`,
+              en`${side}: no temperature is given for the ratio by volume; ${holding}.`,
             ),
           ]
         : [];
@@ -48,7 +49,7 @@ export function temperatureNotes(ratio: SheetRatio, tanks: Tanks, place: Place, 
 
 function densityNote({ name, place, liquid }: Content, holding: string): readonly Finding[] {
   if (!liquid.density_kg_per_m3.known || liquid.densityAt_K.known) return [];
-  const what = `${capital(name)}: no temperature is given for its density; ${holding}.`;
+  const what = en`${capital(name)}: no temperature is given for its density; ${holding}.`;
   return [missing('material.referenceTemperature', [...place, 'density', 'at'], what)];
 }
 
@@ -57,18 +58,18 @@ function expansionNote({ name, place, liquid }: Content, ratioHoldsAt_K: Given<F
   const step = (from_K: Given<Fraction>) => (from_K.known ? run_K.sub(from_K.value).abs() : ZERO);
   const ofRatio = step(ratioHoldsAt_K);
   const ofDensity = step(liquid.densityAt_K);
-  const shifted = ofRatio.equals(ZERO) ? 'its density, and the catch expected from it,' : 'the ratio';
+  const shifted = ofRatio.equals(ZERO) ? en`its density, and the catch expected from it,` : en`the ratio`;
   const step_K = ofRatio.equals(ZERO) ? ofDensity : ofRatio;
   if (step_K.equals(ZERO)) return [];
   const cost = USUAL_EXPANSION_per_K.mul(step_K).mul(whole(100));
   const what =
-    `${capital(name)}: its expansion is not given and is taken as none; a usual ${fixed(USUAL_EXPANSION_per_K, 4, say)} per K ` +
-    `over ${fixed(step_K, 1, say)} K would shift ${shifted} by ${fixed(cost, 2, say)} %.`;
+    en`${capital(name)}: its expansion is not given and is taken as none; a usual ${fixed(USUAL_EXPANSION_per_K, 4, say)} per K ` +
+    en`over ${fixed(step_K, 1, say)} K would shift ${shifted} by ${fixed(cost, 2, say)} %.`;
   return [{ ...missing('material.expansion', [...place, 'expansion'], what), severity: 'warns' }];
 }
 
 function missing(check: string, where: Place, what: string): Finding {
-  return { check, severity: 'notes', where, what, figure: null, limit: null, source: 'definition of volume expansion', missing: true };
+  return { check, severity: 'notes', where, what, figure: null, limit: null, source: en`definition of volume expansion`, missing: true };
 }
 
 /** Where a sheet prints both ratios and both densities, they must tell one story. `implied` is the density of B over A that the ratios ask for. */
@@ -83,10 +84,10 @@ export function agreementNotes(implied: Fraction | null, { A, B }: Tanks, place:
       check: 'material.twoRatios',
       severity: 'warns',
       where: [...place, 'otherRatio'],
-      what: `The ratios by weight and by volume ask for B to be ${fixed(implied, 4, say)} times as dense as A; the densities say ${fixed(stated, 4, say)}. One of the four numbers is wrong: ask the supplier.`,
+      what: en`The ratios by weight and by volume ask for B to be ${fixed(implied, 4, say)} times as dense as A; the densities say ${fixed(stated, 4, say)}. One of the four numbers is wrong: ask the supplier.`,
       figure: percent(difference),
       limit: percent(RATIOS_AGREE_WITHIN),
-      source: 'arithmetic: weight ratio = volume ratio x density ratio; 1 % is our choice',
+      source: en`arithmetic: weight ratio = volume ratio x density ratio; 1 % is our choice`,
       missing: false,
     },
   ];
@@ -100,8 +101,12 @@ export function unusedNotes(material: MaterialRow, ratio: SheetRatio, place: Pla
       ? []
       : [
           {
-            ...missing('material.third', [...place, name], 'A third part is described, but the ratio has only two parts: it is left out.'),
-            source: 'form of the shop file',
+            ...missing(
+              'material.third',
+              [...place, name],
+              en`A third part is described, but the ratio has only two parts: it is left out.`,
+            ),
+            source: en`form of the shop file`,
             missing: false,
           },
         ],

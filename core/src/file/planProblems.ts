@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import { type Choice, ENDS } from '../plan.ts';
 import type { TypedQuantity } from '../reading.ts';
@@ -14,13 +15,13 @@ const MOST_OPEN_STAGES = 3;
 /** What no plan can do without. Everything else may stay empty. */
 export function checkPresent(machine: MachineRow, place: Place, problems: Problems): void {
   if (machine.motor.speed === undefined)
-    problems.add([...place, 'motor', 'speed'], 'the speed of the motor shaft at 100 % is missing: the name plate or the drive says it');
+    problems.add([...place, 'motor', 'speed'], en`the speed of the motor shaft at 100 % is missing: the name plate or the drive says it`);
   machine.stages.forEach((stage, index) => {
     for (const end of ENDS) {
       if (stage[end].teeth !== undefined) continue;
       problems.add(
         [...place, 'stages', index, end, 'teeth'],
-        `the teeth fitted on ${stage.name ?? stage.id} ${end} are missing: stamped on the hub, or counted`,
+        en`the teeth fitted on ${stage.name ?? stage.id} ${end} are missing: stamped on the hub, or counted`,
       );
     }
   });
@@ -30,7 +31,7 @@ export function checkPresent(machine: MachineRow, place: Place, problems: Proble
     if (fitted < 0 || machine[side].pumps[fitted]?.displacement !== undefined) continue;
     problems.add(
       [...place, side, 'pumps', fitted, 'displacement'],
-      `the displacement of pump ${side} is missing: its plate or its data sheet says it`,
+      en`the displacement of pump ${side} is missing: its plate or its data sheet says it`,
     );
   }
 }
@@ -41,24 +42,24 @@ type Range = readonly [from: TypedQuantity, to: TypedQuantity];
 export function checkRanges(machine: MachineRow, place: Place, problems: Problems): void {
   const inOrder = (dimension: Dimension, [from, to]: Range, name: string, where: Place) => {
     if (si(dimension, from).compare(si(dimension, to)) <= 0) return;
-    problems.add([...place, ...where], `${name} runs from ${spoken(from)} to ${spoken(to)}: the first must not be larger`);
+    problems.add([...place, ...where], en`${name} runs from ${spoken(from)} to ${spoken(to)}: the first must not be larger`);
   };
   const usable = machine.motor.usable;
-  if (usable !== undefined) inOrder('share', [usable.from, usable.to], 'the usable range of the motor', ['motor', 'usable']);
+  if (usable !== undefined) inOrder('share', [usable.from, usable.to], en`the usable range of the motor`, ['motor', 'usable']);
   machine.stages.forEach((stage, index) => {
     const at = ['stages', index];
     const { centre } = stage;
-    if (centre !== undefined && 'from' in centre) inOrder('length', [centre.from, centre.to], 'the centre distance', [...at, 'centre']);
+    if (centre !== undefined && 'from' in centre) inOrder('length', [centre.from, centre.to], en`the centre distance`, [...at, 'centre']);
     for (const end of ENDS) {
       const { teethFrom, teethTo } = stage[end];
       if (teethFrom === undefined || teethTo === undefined || teethFrom <= teethTo) continue;
-      problems.add([...place, ...at, end, 'teethFrom'], `the teeth run from ${teethFrom} to ${teethTo}: the first must not be larger`);
+      problems.add([...place, ...at, end, 'teethFrom'], en`the teeth run from ${teethFrom} to ${teethTo}: the first must not be larger`);
     }
   });
   for (const side of ['A', 'B'] as const) {
     machine[side].pumps.forEach(({ speedFrom, speedTo }, index) => {
       if (speedFrom === undefined || speedTo === undefined) return;
-      inOrder('speed', [speedFrom, speedTo], 'the pump speed', [side, 'pumps', index, 'speedFrom']);
+      inOrder('speed', [speedFrom, speedTo], en`the pump speed`, [side, 'pumps', index, 'speedFrom']);
     });
   }
 }
@@ -69,7 +70,7 @@ export function checkOpenStages(machine: MachineRow, trains: Trains, place: Plac
   if (open <= MOST_OPEN_STAGES) return;
   problems.add(
     [...place, 'stages'],
-    `${open} stages may change, and ${MOST_OPEN_STAGES} are the most a search takes on: close some of their slots`,
+    en`${open} stages may change, and ${MOST_OPEN_STAGES} are the most a search takes on: close some of their slots`,
   );
 }
 
@@ -88,6 +89,6 @@ export function checkBuying(machine: MachineRow, choice: Choice, trains: Trains,
   if (first === undefined) return;
   problems.add(
     [...place, ...first.where],
-    `say which teeth may be bought: give the search a range of teeth, or give teeth from and to for ${endless.map(({ name }) => name).join(', ')}`,
+    en`say which teeth may be bought: give the search a range of teeth, or give teeth from and to for ${endless.map(({ name }) => name).join(', ')}`,
   );
 }

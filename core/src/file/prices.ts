@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import { readPrice } from '../price.ts';
 import { id, kind, line, list, NUMBER, readable, row, teeth } from './fields.ts';
@@ -37,9 +38,9 @@ export function checkPrices(rows: readonly unknown[], place: Place, problems: Pr
     const at = [...place, index, 'from'];
     const { kind, size, from, to } = read.output;
     const before = sizes.find(([other]) => other?.kind === kind && driveKind(kind).sameSize(other.size, size)) ?? [];
-    if (from > to) problems.add(at, `the teeth run from ${from} to ${to}: the first must not be larger`);
+    if (from > to) problems.add(at, en`the teeth run from ${from} to ${to}: the first must not be larger`);
     else if (before.some((other) => other.from <= to && from <= other.to))
-      problems.add(at, `${size}, ${from} to ${to} teeth: some of these have a price already`);
+      problems.add(at, en`${size}, ${from} to ${to} teeth: some of these have a price already`);
     else if (before.push(read.output) === 1) sizes.push(before);
   });
 }

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import type { Finding, Place } from '../finding.ts';
 import type { Fraction } from '../ratio.ts';
 import type { Reading, TypedQuantity } from '../reading.ts';
@@ -32,7 +33,7 @@ export class Problems {
     const [first, ...rest] = this.#found;
     if (first === undefined) throw new RangeError('Problems.failure: nothing is wrong');
     const more = this.#count - this.#found.length;
-    return { ok: false, findings: [first, ...rest, ...(more > 0 ? [problem([], `${more} more faults are not listed`)] : [])] };
+    return { ok: false, findings: [first, ...rest, ...(more > 0 ? [problem([], en`${more} more faults are not listed`)] : [])] };
   }
 }
 
@@ -45,7 +46,7 @@ function problem(where: Place, what: string): Finding {
     what: `${sentence}${sentence.endsWith('.') ? '' : '.'}`,
     figure: null,
     limit: null,
-    source: 'form of the shop file',
+    source: en`form of the shop file`,
     missing: false,
   };
 }
@@ -67,7 +68,7 @@ export function checked<T>(
   for (const { path, message } of result.issues) {
     problems.add([...place, ...(path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)))], message);
   }
-  if (abortEarly) problems.add(place, 'so much is written here that the other faults were not looked for');
+  if (abortEarly) problems.add(place, en`so much is written here that the other faults were not looked for`);
   return null;
 }
 

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import { count, id, line, list, numberText, quantity, row, yesNo } from './fields.ts';
 import { printed } from './sheetRecord.ts';
 
@@ -6,14 +7,14 @@ const maybe = v.exactOptional;
 const rows = <T extends v.GenericSchema>(one: T) => v.pipe(list(one), v.readonly());
 const words = rows(printed);
 
-const PLACE = 'a place on the rule is a number from 0 to 100, in per cent of its width';
+const PLACE = en`a place on the rule is a number from 0 to 100, in per cent of its width`;
 const place = v.pipe(
   v.number(PLACE),
   v.check((at) => at >= 0 && at <= 100, PLACE),
 );
 const lane = count(0, 20);
 /** It is put into a drawing as it stands, so it may hold nothing but a path. */
-const PATH = 'a path has moves, lines and numbers only, as M0 100L5 40Z';
+const PATH = en`a path has moves, lines and numbers only, as M0 100L5 40Z`;
 const path = v.pipe(v.string(PATH), v.regex(/^[MLHVZ\d. -]*$/, PATH), v.maxLength(100_000, PATH));
 
 const stretch = row({ from: place, to: place });

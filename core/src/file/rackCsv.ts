@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { type EntryText, readCount } from '../entry.ts';
 import type { Say } from '../format.ts';
 import type { TypedQuantity } from '../reading.ts';
@@ -64,7 +65,7 @@ export function readRackCsv(text: string): RackCsv {
   const head = readHead(first?.cells ?? []);
   const troubles = head.troubles.map((what) => ({ line: first?.line ?? 1, what }));
   const beyond = body[MOST_CSV_ROWS];
-  if (beyond !== undefined) troubles.push({ line: beyond.line, what: `There are more than ${MOST_CSV_ROWS} rows.` });
+  if (beyond !== undefined) troubles.push({ line: beyond.line, what: en`There are more than ${MOST_CSV_ROWS} rows.` });
   if (troubles.length > 0) return refused(troubles);
   const rows: PieceRow[] = [];
   for (const { cells, line } of body) {
@@ -90,13 +91,13 @@ function readRow(
   const cell = (name: string) => textOfCell(cells[columns.get(name)?.at ?? -1] ?? '');
   const of = SIZES.find(({ head }) => cell(head).trim() !== '');
   const size = of === undefined ? null : driveKind(of.kind).size(cell(of.head));
-  if (of === undefined) troubles.push(`There is no ${SIZES.map(({ head }) => head).join(' or ')}.`);
+  if (of === undefined) troubles.push(en`There is no ${SIZES.map(({ head }) => head).join(en` or `)}.`);
   else if (size === null)
-    troubles.push(`${quoted(cell(of.head))} is not a ${of.head} known here (${driveKind(of.kind).sizes.join(', ')}).`);
+    troubles.push(en`${quoted(cell(of.head))} is not a ${of.head} known here (${driveKind(of.kind).sizes.join(', ')}).`);
   const count = (name: string, least: number, most: number) => {
     const read = readCount(cell(name), least, most);
     if (!read.ok) troubles.push(`${name}: ${read.expected}`);
-    else if (read.value === undefined) troubles.push(`${name}: nothing is given.`);
+    else if (read.value === undefined) troubles.push(en`${name}: nothing is given.`);
     else return read.value;
     return 0;
   };
@@ -108,7 +109,7 @@ function readRow(
   };
   const words = (name: string, key: 'part' | 'place') => {
     const text = cell(name);
-    if (text.length > LONGEST_TEXT) troubles.push(`${name}: ${text.length} characters, more than ${LONGEST_TEXT}.`);
+    if (text.length > LONGEST_TEXT) troubles.push(en`${name}: ${text.length} characters, more than ${LONGEST_TEXT}.`);
     return text === '' ? {} : { [key]: text };
   };
   const value: PieceRow = {
@@ -119,7 +120,7 @@ function readRow(
     ...length('bore'),
     ...length('keyway'),
     quantity: count('quantity', 0, MOST_PIECES),
-    ...words('part number', 'part'),
+    ...words(en`part number`, 'part'),
     ...words('place', 'place'),
   };
   return troubles.length === 0 ? { ok: true, value } : { ok: false, troubles };
@@ -131,7 +132,7 @@ function readLength(text: string, unit: string | null): EntryText<TypedQuantity>
   if (!read.ok) return read;
   const named = read.value.unit ?? unit;
   if (named === null)
-    return { ok: false, expected: `${quoted(text)} has no unit: write ${text} mm, or the unit in the head, as "bore mm".` };
+    return { ok: false, expected: en`${quoted(text)} has no unit: write ${text} mm, or the unit in the head, as "bore mm".` };
   const value = { value: read.value.value, unit: named };
   const [issue] = v.safeParse(lengthInFile, value).issues ?? [];
   return issue === undefined ? { ok: true, value } : { ok: false, expected: `${issue.message}.` };

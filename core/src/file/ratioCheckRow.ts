@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import { day } from './day.ts';
 import { id, line, list, oneOf, quantity, row, shareAboveZero, yesNo } from './fields.ts';
 import { mounted } from './mounted.ts';
@@ -12,8 +13,8 @@ const volume = quantity('volume', { above: ['0', 'cc'], most: ['10000', 'L'] });
 
 /** An exact fraction as the program writes it, `n/d`. */
 const exact = v.pipe(
-  v.string('an exact fraction in quotation marks is expected, as "7/20"'),
-  v.regex(/^-?\d{1,400}\/[1-9]\d{0,399}$/, 'an exact fraction is expected, as "7/20"'),
+  v.string(en`an exact fraction in quotation marks is expected, as "7/20"`),
+  v.regex(/^-?\d{1,400}\/[1-9]\d{0,399}$/, en`an exact fraction is expected, as "7/20"`),
 );
 
 /** One side of a catch as it was written down: gross and tare, or net; its volume where it was read too. */
@@ -47,7 +48,7 @@ const givenPair = row({ A: maybe(exact), B: maybe(exact) });
 const terms = row({
   wantedBPerA: exact,
   limits: maybe(row({ low: exact, high: exact })),
-  basis: oneOf(['weight', 'volume'], 'the basis is "weight" or "volume"'),
+  basis: oneOf(['weight', 'volume'], en`the basis is "weight" or "volume"`),
   written: line,
   limitsWritten: maybe(line),
   density: givenPair,
@@ -76,8 +77,8 @@ export const ratioCheckRow = row({
   confidence: maybe(quantity('share', { least: ['60', '%'], most: ['99.9', '%'] })),
   catches: v.pipe(
     list(catchRow),
-    v.minLength(1, 'a ratio check has at least one catch'),
-    v.maxLength(MOST_CATCHES, `a ratio check has at most ${MOST_CATCHES} catches`),
+    v.minLength(1, en`a ratio check has at least one catch`),
+    v.maxLength(MOST_CATCHES, en`a ratio check has at most ${MOST_CATCHES} catches`),
   ),
   by: maybe(line),
   note: maybe(line),

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Outcome } from '../finding.ts';
 import { damageIn } from './damage.ts';
 import { readWith } from './readWith.ts';
@@ -7,8 +8,8 @@ import type { ShopFile } from './shopFile.ts';
 export const readShopFile = (text: string): Outcome<ShopFile> => readWith(text, damageText);
 
 function damageText(text: string): string {
-  if (text.trim() === '') return 'the file is empty';
+  if (text.trim() === '') return en`the file is empty`;
   const { line, column, expected } = damageIn(text);
   const begun = line > 1 || column > 1;
-  return `${begun ? 'the file is damaged' : 'this is not a shop file, or it is damaged'}: line ${line}, column ${column} should have ${expected}`;
+  return en`${begun ? en`the file is damaged` : en`this is not a shop file, or it is damaged`}: line ${line}, column ${column} should have ${expected}`;
 }

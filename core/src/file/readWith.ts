@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Finding, Outcome, Place } from '../finding.ts';
 import { quoted } from '../visible.ts';
 import { FORMAT, LARGEST_FILE_BYTES, VERSION } from './envelope.ts';
@@ -33,16 +34,16 @@ export function readWith(text: string, damage: (text: string) => string): Outcom
 
 function parse(text: string, damage: (text: string) => string, problems: Problems): Json | null {
   if (text.length > LARGEST_FILE_BYTES) {
-    problems.add([], `the file is larger than ${LARGEST_FILE_BYTES / 1024 / 1024} MB and was not read`);
+    problems.add([], en`the file is larger than ${LARGEST_FILE_BYTES / 1024 / 1024} MB and was not read`);
     return null;
   }
   // A byte order mark is no part of JSON, but editors leave one.
   const plain = text.replace(/^\uFEFF/, '');
   try {
     const json: unknown = JSON.parse(plain);
-    if (valueCount(json, MOST_VALUES) > MOST_VALUES) problems.add([], `the file holds more than ${MOST_VALUES} values and was not read`);
+    if (valueCount(json, MOST_VALUES) > MOST_VALUES) problems.add([], en`the file holds more than ${MOST_VALUES} values and was not read`);
     else if (isObject(json)) return json;
-    else problems.add([], 'this is not a shop file: it should hold an object in braces');
+    else problems.add([], en`this is not a shop file: it should hold an object in braces`);
   } catch {
     problems.add([], damage(plain));
   }
@@ -65,18 +66,18 @@ function valueCount(json: unknown, most: number): number {
 
 function toCurrentVersion(json: Json, problems: Problems): Json | null {
   if (json.format !== FORMAT) {
-    problems.add(['format'], `this is not a shop file: its format should read "${FORMAT}"`);
+    problems.add(['format'], en`this is not a shop file: its format should read "${FORMAT}"`);
     return null;
   }
   const version = json.version;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    problems.add(['version'], 'the version must be a whole number, 1 or more');
+    problems.add(['version'], en`the version must be a whole number, 1 or more`);
     return null;
   }
   if (version > VERSION) {
     problems.add(
       ['version'],
-      `the file is version ${version}, this program reads up to version ${VERSION}: open it with a newer Ratiowright`,
+      en`the file is version ${version}, this program reads up to version ${VERSION}: open it with a newer Ratiowright`,
     );
     return null;
   }
@@ -87,7 +88,7 @@ function toCurrentVersion(json: Json, problems: Problems): Json | null {
 function fewEnough(unknown: readonly Finding[]): readonly Finding[] {
   const [beyond] = unknown.slice(MOST_PROBLEMS);
   if (beyond === undefined) return unknown;
-  const what = `${unknown.length - MOST_PROBLEMS} more keys are not known to this version; they will be lost too.`;
+  const what = en`${unknown.length - MOST_PROBLEMS} more keys are not known to this version; they will be lost too.`;
   return [...unknown.slice(0, MOST_PROBLEMS), { ...beyond, where: [], what }];
 }
 
@@ -103,10 +104,10 @@ function unknownKeys(read: unknown, kept: unknown, place: Place): Finding[] {
         check: 'file.unknownKey',
         severity: 'warns',
         where: [...place, key],
-        what: `${quoted(key)} is not known to this version; it will be lost when the file is saved.`,
+        what: en`${quoted(key)} is not known to this version; it will be lost when the file is saved.`,
         figure: null,
         limit: null,
-        source: 'form of the shop file',
+        source: en`form of the shop file`,
         missing: false,
       },
     ] satisfies Finding[];

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import { quoted } from '../visible.ts';
 import { id, isObject, kind, line, list, row } from './fields.ts';
@@ -39,7 +40,7 @@ export function machineReferences(machine: unknown, racks: ReadonlySet<unknown>,
   const before = problems.count;
   const onlyOnce = ['shafts', 'stages'].map((name) => uniqueIds(field(machine, name), [...place, name], problems));
   where(ON_RACK, machine, (named) => {
-    if (!racks.has(named.rack)) problems.add([...place, 'rack'], `there is no rack with the id "${named.rack}"`);
+    if (!racks.has(named.rack)) problems.add([...place, 'rack'], en`there is no rack with the id "${named.rack}"`);
   });
   rows(field(machine, 'stages')).forEach((stage, index) => {
     knownSize(stage, [...place, 'stages', index], problems);
@@ -48,7 +49,7 @@ export function machineReferences(machine: unknown, racks: ReadonlySet<unknown>,
     uniqueIds(field(field(machine, side), 'pumps'), [...place, side, 'pumps'], problems);
     where(PUMPS, field(machine, side), ({ fitted, pumps }) => {
       if (pumps.length === 0 || pumps.some((pump) => pump.id === fitted)) return;
-      problems.add([...place, side, 'fitted'], `the fitted pump "${fitted}" is not among the pumps of side ${side}`);
+      problems.add([...place, side, 'fitted'], en`the fitted pump "${fitted}" is not among the pumps of side ${side}`);
     });
   }
   // Where one id stands for two shafts, nobody can say how they hang together.
@@ -82,7 +83,7 @@ function uniqueIds(json: unknown, place: Place, problems: Problems): boolean {
   rows(json).forEach((one, index) => {
     where(NAMED, one, (named) => {
       if (seen.has(named.id)) {
-        problems.add([...place, index, 'id'], `the id "${named.id}" is used twice`);
+        problems.add([...place, index, 'id'], en`the id "${named.id}" is used twice`);
         unique = false;
       }
       seen.add(named.id);
@@ -95,6 +96,9 @@ function knownSize(json: unknown, place: Place, problems: Problems): void {
   where(SIZED, json, (named) => {
     const found = driveKind(named.kind);
     if (found.size(named.size) !== null) return;
-    problems.add([...place, 'size'], `${quoted(named.size)} is not a ${found.words.size} known here; known are ${found.sizes.join(', ')}`);
+    problems.add(
+      [...place, 'size'],
+      en`${quoted(named.size)} is not a ${found.words.size} known here; known are ${found.sizes.join(', ')}`,
+    );
   });
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Finding, Outcome, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import { given } from '../given.ts';
@@ -127,10 +128,10 @@ function pick(rows: readonly Named[], wanted: string | undefined, word: string, 
   if (wanted === undefined && rows.length === 1) return 0;
   const index = rows.findIndex((row) => row.id === wanted);
   if (index >= 0) return index;
-  const there = rows.length === 0 ? 'the file holds none' : `there are: ${ids(rows)}`;
+  const there = rows.length === 0 ? en`the file holds none` : en`there are: ${ids(rows)}`;
   problems.add(
     place,
-    wanted === undefined ? `say which ${word} is meant; ${there}` : `there is no ${word} with the id "${wanted}"; ${there}`,
+    wanted === undefined ? en`say which ${word} is meant; ${there}` : en`there is no ${word} with the id "${wanted}"; ${there}`,
   );
   return -1;
 }
@@ -149,7 +150,7 @@ function resolveChoice(machine: MachineRow, selection: Selection, place: Place, 
   const teeth = selection.teeth ?? setting.teeth ?? null;
   if (teeth !== null && teeth.from > teeth.to) {
     const where = selection.teeth === undefined ? [...place, 'search', 'teeth'] : place;
-    problems.add(where, `the teeth run from ${teeth.from} to ${teeth.to}: the first must not be larger`);
+    problems.add(where, en`the teeth run from ${teeth.from} to ${teeth.to}: the first must not be larger`);
   }
   const anyPump = selection.anyPump ?? setting.anyPump ?? false;
   if (selection.purchases !== undefined) return { wheels: 'rack and purchases', purchases: selection.purchases, teeth, anyPump };
@@ -161,7 +162,7 @@ function resolveChoice(machine: MachineRow, selection: Selection, place: Place, 
 }
 
 function note(check: string, where: Place, what: string, missing = true): readonly Finding[] {
-  return [{ check, severity: 'notes', where, what, figure: null, limit: null, source: 'a plan needs it to judge', missing }];
+  return [{ check, severity: 'notes', where, what, figure: null, limit: null, source: en`a plan needs it to judge`, missing }];
 }
 
 const limitsNote = (missing: boolean, where: Place): readonly Finding[] =>
@@ -169,14 +170,14 @@ const limitsNote = (missing: boolean, where: Place): readonly Finding[] =>
     ? note(
         'material.limits',
         where,
-        'The limits of the material are not given: no option is called inside or outside. The data sheet states them.',
+        en`The limits of the material are not given: no option is called inside or outside. The data sheet states them.`,
       )
     : [];
 
 function rackNote(rack: RackRow | undefined, racks: readonly RackRow[], choice: Choice, place: Place): readonly Finding[] {
   if (rack !== undefined || choice.wheels === 'any') return [];
-  const there = racks.length === 0 ? '' : ` There are: ${ids(racks)}.`;
-  return note('machine.rack', [...place, 'rack'], `No rack is named: only the fitted wheels are at hand.${there}`);
+  const there = racks.length === 0 ? '' : en` There are: ${ids(racks)}.`;
+  return note('machine.rack', [...place, 'rack'], en`No rack is named: only the fitted wheels are at hand.${there}`);
 }
 
 function purchasesNote({ search }: MachineRow, choice: Choice, place: Place): readonly Finding[] {
@@ -184,7 +185,7 @@ function purchasesNote({ search }: MachineRow, choice: Choice, place: Place): re
   return note(
     'machine.purchases',
     [...place, 'search', 'purchases'],
-    'A number of wheels to buy is given, but the search takes wheels from the rack only: nothing is bought.',
+    en`A number of wheels to buy is given, but the search takes wheels from the rack only: nothing is bought.`,
     false,
   );
 }

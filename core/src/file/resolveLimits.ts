@@ -1,5 +1,6 @@
 import { type Chemistry, offRatioOfIndex } from '../chemistry/chemistry.ts';
 import { indexSaid } from '../chemistry/indexText.ts';
+import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import { inOrder, limitsOfOffRatio, type WorkedLimits } from '../limits.ts';
@@ -21,22 +22,22 @@ export function resolveLimits(row: LimitsRow, target: Target, place: Place, say:
   const high = reading(readNumber(row.high));
   const before = problems.count;
   const said = (value: Fraction) => spokenReading(value, say.decimal);
-  const wrong = (end: 'low' | 'high', what: string) => problems.add([...place, end], `the ${end} limit ${row[end]} ${what}`);
+  const wrong = (end: 'low' | 'high', what: string) => problems.add([...place, end], en`the ${end} limit ${row[end]} ${what}`);
   const { definition } = row;
   const { chemistry } = target;
   if (definition === 'index points' && chemistry === null) {
-    problems.add([...place, 'definition'], 'limits in index points need a ratio from chemistry: this one is as the sheet prints it');
+    problems.add([...place, 'definition'], en`limits in index points need a ratio from chemistry: this one is as the sheet prints it`);
     return null;
   }
 
   const middle = middleOf(definition, target);
-  const name = `the target, which is ${said(middle ?? ZERO)}`;
+  const name = en`the target, which is ${said(middle ?? ZERO)}`;
   if (low.compare(middle ?? ZERO) > 0)
-    wrong('low', `lies above ${name}${middle === null ? '; a deviation below carries a minus sign' : ''}`);
-  if (high.compare(middle ?? ZERO) < 0) wrong('high', `lies below ${name}`);
+    wrong('low', en`lies above ${name}${middle === null ? en`; a deviation below carries a minus sign` : ''}`);
+  if (high.compare(middle ?? ZERO) < 0) wrong('high', en`lies below ${name}`);
   const ends = extremes(definition, target);
-  if (low.compare(ends.low) <= 0) wrong('low', `would leave no ${ends.lost}: it must be above ${said(ends.low)}`);
-  if (ends.high !== null && high.compare(ends.high) >= 0) wrong('high', `would leave no A: it must be below ${said(ends.high)}`);
+  if (low.compare(ends.low) <= 0) wrong('low', en`would leave no ${ends.lost}: it must be above ${said(ends.low)}`);
+  if (ends.high !== null && high.compare(ends.high) >= 0) wrong('high', en`would leave no A: it must be below ${said(ends.high)}`);
   if (problems.count > before) return null;
   if (definition !== 'index points') return limitsOfOffRatio(definition, low, high, target.A, target.B);
   // Where A is counted, the higher index is the leaner in B: the ends change places.
@@ -76,5 +77,5 @@ function extremes(definition: LimitsRow['definition'], { A, B, chemistry }: Targ
 /** Limits as the sheet says them; an index by the name the trade has for it. */
 export const writtenLimits = ({ low, high, definition }: LimitsRow, chemistry: Chemistry | null): string =>
   definition === 'index points' && chemistry !== null
-    ? indexSaid(chemistry.system, `${low} to ${high}`)
-    : `${low} to ${high} ${definition}`;
+    ? indexSaid(chemistry.system, en`${low} to ${high}`)
+    : en`${low} to ${high} ${definition}`;

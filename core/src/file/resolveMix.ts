@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Finding, Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import { type Given, known, NOT_GIVEN } from '../given.ts';
@@ -18,7 +19,7 @@ const densityRatio = formula({
   letter: 'd',
   written: 'b / a',
   dimension: 'number',
-  source: 'definition: density of B over density of A',
+  source: en`definition: density of B over density of A`,
   of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a),
 });
 
@@ -26,7 +27,7 @@ const impliedRatio = formula({
   letter: 'd',
   written: 'w / v',
   dimension: 'number',
-  source: 'arithmetic: weight ratio = volume ratio × density ratio',
+  source: en`arithmetic: weight ratio = volume ratio × density ratio`,
   of: ({ w, v }: Record<'w' | 'v', Fraction>) => w.div(v),
 });
 
@@ -34,7 +35,7 @@ const impliedAsRun = formula({
   letter: 'd',
   written: 'i · g / h',
   dimension: 'number',
-  source: 'a liquid that has grown has its density divided by its growth',
+  source: en`a liquid that has grown has its density divided by its growth`,
   of: ({ i, g, h }: Record<'i' | 'g' | 'h', Fraction>) => i.mul(g).div(h),
 });
 
@@ -42,7 +43,7 @@ const volumeAsRun = formula({
   letter: 'r',
   written: 's · h / g',
   dimension: 'number',
-  source: 'volumes of the sheet carried over by mass to where the machine runs',
+  source: en`volumes of the sheet carried over by mass to where the machine runs`,
   of: ({ s, g, h }: Record<'s' | 'g' | 'h', Fraction>) => s.mul(h).div(g),
 });
 
@@ -50,7 +51,7 @@ const densityFromA = formula({
   letter: 'ρ',
   written: 'a · d',
   dimension: 'density',
-  source: 'the density of A and how much denser B is',
+  source: en`the density of A and how much denser B is`,
   of: ({ a, d }: Record<'a' | 'd', Fraction>) => a.mul(d),
 });
 
@@ -58,7 +59,7 @@ const densityFromB = formula({
   letter: 'ρ',
   written: 'b / d',
   dimension: 'density',
-  source: 'the density of B and how much denser it is than A',
+  source: en`the density of B and how much denser it is than A`,
   of: ({ b, d }: Record<'b' | 'd', Fraction>) => b.div(d),
 });
 
@@ -120,8 +121,8 @@ const plain = (one: Given<Input<Fraction>>): Given<Fraction> => (one.known ? kno
 
 /** B per A by volume as run: by weight through the densities, by volume carried over by mass from where the sheet's volumes hold. */
 function wantedByVolume({ basis }: SheetRatio, { A, B }: Tanks, densityBOverA: Given<Input<Fraction>>): Input<Fraction> | null {
-  const sheet = work(bPerA, `B per A by ${basis} as the sheet counts`, { a: A.part, b: B.part });
-  const what = 'B per A by volume as run, wanted';
+  const sheet = work(bPerA, en`B per A by ${basis} as the sheet counts`, { a: A.part, b: B.part });
+  const what = en`B per A by volume as run, wanted`;
   if (basis === 'volume') return work(volumeAsRun, what, { s: sheet, g: A.growth, h: B.growth });
   return densityBOverA.known ? work(byVolume, what, { w: sheet, d: densityBOverA.value }) : null;
 }
@@ -131,14 +132,14 @@ function addMissingDensities(tanks: readonly Tank[], problems: Problems): void {
     if (liquid.density_kg_per_m3.known) continue;
     problems.add(
       [...place, 'density'],
-      `the density of ${name} is missing: a ratio by weight needs all densities, or the sheet's ratio by volume as well`,
+      en`the density of ${name} is missing: a ratio by weight needs all densities, or the sheet's ratio by volume as well`,
     );
   }
 }
 
 /** Density of B over A as run: from both densities, else from the sheet's ratios on both bases. */
 function relativeDensity({ A, B }: Tanks, implied: Worked<Fraction> | null): Given<Input<Fraction>> {
-  const what = 'density of B over density of A, as run';
+  const what = en`density of B over density of A, as run`;
   if (A.density.known && B.density.known) return known(work(densityRatio, what, { a: A.density.value, b: B.density.value }));
   return implied === null ? NOT_GIVEN : known(work(impliedAsRun, what, { i: implied, g: A.growth, h: B.growth }));
 }
@@ -148,21 +149,21 @@ function impliedDensity(ratio: SheetRatio): Worked<Fraction> | null {
   const onBasis = (basis: Basis): Worked<Fraction> | null => {
     const parts = partsBy(ratio, basis);
     if (parts === null) return null;
-    const filled = (side: SideName) => input(`parts in tank ${side} by ${basis}`, inTank(parts, side, ratio.thirdInto), 'number');
-    return work(bPerA, `B per A by ${basis} as the sheet counts`, { a: filled('A'), b: filled('B') });
+    const filled = (side: SideName) => input(en`parts in tank ${side} by ${basis}`, inTank(parts, side, ratio.thirdInto), 'number');
+    return work(bPerA, en`B per A by ${basis} as the sheet counts`, { a: filled('A'), b: filled('B') });
   };
   const [w, v] = [onBasis('weight'), onBasis('volume')];
-  return w && v && work(impliedRatio, "density of B over density of A, out of the sheet's two ratios", { w, v });
+  return w && v && work(impliedRatio, en`density of B over density of A, out of the sheet's two ratios`, { w, v });
 }
 
 /** Its own density as run, else what that of B makes it. */
 function densityOfA({ A, B }: Tanks, d: Given<Input<Fraction>>): Given<Input<Fraction>> {
   if (A.density.known || !B.density.known || !d.known) return A.density;
-  return known(work(densityFromB, 'density of A as run', { b: B.density.value, d: d.value }));
+  return known(work(densityFromB, en`density of A as run`, { b: B.density.value, d: d.value }));
 }
 
 /** The same the other way round. */
 function densityOfB({ A, B }: Tanks, d: Given<Input<Fraction>>): Given<Input<Fraction>> {
   if (B.density.known || !A.density.known || !d.known) return B.density;
-  return known(work(densityFromA, 'density of B as run', { a: A.density.value, d: d.value }));
+  return known(work(densityFromA, en`density of B as run`, { a: A.density.value, d: d.value }));
 }

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import type { SideName } from '../plan.ts';
 import { clip } from '../visible.ts';
@@ -28,18 +29,18 @@ export function checkShafts(machine: Rows, place: Place, problems: Problems): vo
   const wrong = (where: Place, what: string) => problems.add([...place, ...where], what);
   const shafts = new Set(machine.shafts.map((shaft) => shaft.id));
   for (const side of ['A', 'B'] as const) {
-    if (!shafts.has(machine[side].shaft)) wrong([side, 'shaft'], `there is no shaft with the id "${machine[side].shaft}"`);
+    if (!shafts.has(machine[side].shaft)) wrong([side, 'shaft'], en`there is no shaft with the id "${machine[side].shaft}"`);
   }
   machine.shafts.forEach(({ turnedBy }, index) => {
     if (turnedBy === undefined || shafts.has(turnedBy.shaft)) return;
-    wrong(['shafts', index, 'turnedBy', 'shaft'], `there is no shaft with the id "${turnedBy.shaft}"`);
+    wrong(['shafts', index, 'turnedBy', 'shaft'], en`there is no shaft with the id "${turnedBy.shaft}"`);
   });
   checkRoot(machine, wrong);
   checkStages(machine, wrong);
   for (const { first, ring } of rings(machine)) {
     const names = clip(ring.join(', '), MOST_LETTERS);
-    const said = ring.length === 1 ? `the shaft ${names} turns itself` : `the shafts ${names} turn each other in a ring`;
-    wrong(['shafts', first, 'turnedBy', 'shaft'], `${said}: every shaft must lead back to the motor shaft`);
+    const said = ring.length === 1 ? en`the shaft ${names} turns itself` : en`the shafts ${names} turn each other in a ring`;
+    wrong(['shafts', first, 'turnedBy', 'shaft'], en`${said}: every shaft must lead back to the motor shaft`);
   }
 }
 
@@ -49,7 +50,7 @@ function checkRoot(machine: Rows, wrong: Wrong): void {
   // Where there is none, a ring or a missing shaft is the reason, and said as such.
   const roots = machine.shafts.filter((shaft) => shaft.turnedBy === undefined).map((shaft) => shaft.id);
   if (roots.length > 1)
-    wrong(['shafts'], `only the motor shaft is turned by no other; here are ${roots.length}: ${clip(roots.join(', '), MOST_LETTERS)}`);
+    wrong(['shafts'], en`only the motor shaft is turned by no other; here are ${roots.length}: ${clip(roots.join(', '), MOST_LETTERS)}`);
 }
 
 function checkStages(machine: Rows, wrong: Wrong): void {
@@ -60,12 +61,12 @@ function checkStages(machine: Rows, wrong: Wrong): void {
     if (stage === undefined) return;
     const where = ['shafts', index, 'turnedBy', 'stage'];
     const other = turnedWith.get(stage);
-    if (!stages.has(stage)) wrong(where, `there is no stage with the id "${stage}"`);
-    else if (other !== undefined) wrong(where, `the stage "${stage}" already turns the shaft "${other}"`);
+    if (!stages.has(stage)) wrong(where, en`there is no stage with the id "${stage}"`);
+    else if (other !== undefined) wrong(where, en`the stage "${stage}" already turns the shaft "${other}"`);
     else turnedWith.set(stage, shaft);
   });
   machine.stages.forEach((stage, index) => {
-    if (!turnedWith.has(stage.id)) wrong(['stages', index], `the stage "${stage.id}" turns no shaft`);
+    if (!turnedWith.has(stage.id)) wrong(['stages', index], en`the stage "${stage.id}" turns no shaft`);
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Chemistry } from '../chemistry/chemistry.ts';
+import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import { type Given, given, NOT_GIVEN } from '../given.ts';
 import type { SideName } from '../plan.ts';
@@ -51,7 +52,7 @@ function ratioOfChemistry(material: MaterialRow, place: Place, problems: Problem
   const found = material.chemistry === undefined ? null : resolveChemistry(material.chemistry, [...place, 'chemistry'], problems);
   if (found === null) return null;
   if (material.otherRatio !== undefined) {
-    const what = 'a second ratio stands beside one that the sheet prints; beside a ratio from chemistry it is to be taken away';
+    const what = en`a second ratio stands beside one that the sheet prints; beside a ratio from chemistry it is to be taken away`;
     problems.add([...place, 'otherRatio'], what);
     return null;
   }
@@ -65,14 +66,14 @@ function printedRatio(material: MaterialRow, place: Place, problems: Problems): 
   const parts = mainParts(row, at, problems);
   if (row?.basis === undefined) {
     const where = row === undefined ? at : [...at, 'basis'];
-    problems.add(where, 'whether the mix ratio is by weight or by volume is missing; it is never guessed, the data sheet says it');
+    problems.add(where, en`whether the mix ratio is by weight or by volume is missing; it is never guessed, the data sheet says it`);
   }
   if (row?.basis === undefined || parts === null) return null;
   const other =
     material.otherRatio === undefined ? null : otherParts(material.otherRatio, row.basis, parts, [...place, 'otherRatio'], problems);
   if (material.otherRatio !== undefined && other === null) return null;
   const thirdInto = row.thirdInto ?? null;
-  const into = thirdInto === null ? '' : `, third part premixed into ${thirdInto}`;
+  const into = thirdInto === null ? '' : en`, third part premixed into ${thirdInto}`;
   return {
     basis: row.basis,
     parts,
@@ -87,27 +88,27 @@ function printedRatio(material: MaterialRow, place: Place, problems: Problems): 
 function mainParts(row: MaterialRow['ratio'], at: Place, problems: Problems): Parts | null {
   if (row?.parts !== undefined) return threeParts(row.parts, row.thirdInto, at, problems);
   if (row?.perHundredA === undefined) {
-    problems.add(row === undefined ? at : [...at, 'parts'], 'the mix ratio is missing: the data sheet of the material gives it');
+    problems.add(row === undefined ? at : [...at, 'parts'], en`the mix ratio is missing: the data sheet of the material gives it`);
     return null;
   }
   if (row.thirdInto !== undefined) {
-    problems.add([...at, 'thirdInto'], 'a third part needs its own number: write the ratio as A : B : third');
+    problems.add([...at, 'thirdInto'], en`a third part needs its own number: write the ratio as A : B : third`);
     return null;
   }
   const perHundred = reading(readNumber(row.perHundredA));
   if (perHundred.compare(ZERO) > 0) return { A: whole(100), B: perHundred, third: null };
-  problems.add([...at, 'perHundredA'], `${row.perHundredA} is out of range: the parts of B per 100 A must be above 0`);
+  problems.add([...at, 'perHundredA'], en`${row.perHundredA} is out of range: the parts of B per 100 A must be above 0`);
   return null;
 }
 
 function threeParts(typed: string, into: SideName | undefined, at: Place, problems: Problems): Parts | null {
   const [A, B, third = null] = reading(readRatio(typed));
   if (third !== null && into === undefined) {
-    problems.add([...at, 'thirdInto'], `"${typed}" has three parts for two pumps: say into which tank, A or B, the third is premixed`);
+    problems.add([...at, 'thirdInto'], en`"${typed}" has three parts for two pumps: say into which tank, A or B, the third is premixed`);
     return null;
   }
   if (third === null && into !== undefined) {
-    problems.add([...at, 'parts'], `"${typed}" has two parts, but a third is said to be premixed into ${into}: write A : B : third`);
+    problems.add([...at, 'parts'], en`"${typed}" has two parts, but a third is said to be premixed into ${into}: write A : B : third`);
     return null;
   }
   return { A, B, third };
@@ -115,11 +116,11 @@ function threeParts(typed: string, into: SideName | undefined, at: Place, proble
 
 function otherParts(row: NonNullable<MaterialRow['otherRatio']>, basis: Basis, parts: Parts, at: Place, problems: Problems): Parts | null {
   if (row.basis === basis) {
-    problems.add([...at, 'basis'], `both ratios are by ${basis}: this one is the sheet's ratio on the other basis`);
+    problems.add([...at, 'basis'], en`both ratios are by ${basis}: this one is the sheet's ratio on the other basis`);
     return null;
   }
   const [A, B, third = null] = reading(readRatio(row.parts));
   if ((third === null) === (parts.third === null)) return { A, B, third };
-  problems.add([...at, 'parts'], `"${row.parts}" and the ratio by ${basis} must have the same number of parts`);
+  problems.add([...at, 'parts'], en`"${row.parts}" and the ratio by ${basis} must have the same number of parts`);
   return null;
 }

@@ -1,10 +1,11 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import { id, line, list, row } from './fields.ts';
 import { mounted } from './mounted.ts';
 
 export const printed = v.pipe(
-  v.string('a line of the sheet stands in quotation marks'),
-  v.maxLength(2000, 'a line has at most 2000 characters'),
+  v.string(en`a line of the sheet stands in quotation marks`),
+  v.maxLength(2000, en`a line has at most 2000 characters`),
 );
 
 /** A change sheet as it was printed: the one frozen copy in the file. All else is derived anew. */

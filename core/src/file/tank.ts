@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import { type Given, given, known, NOT_GIVEN } from '../given.ts';
 import { densityAt, expansionOfTwo, keepsVolume, type Liquid, mixedDensity, type NamedLiquid, stated, volumeGrowth } from '../liquid.ts';
@@ -29,7 +30,7 @@ const bothParts = formula({
   letter: 'P',
   written: 'm + t',
   dimension: 'number',
-  source: 'the third part is premixed into this tank',
+  source: en`the third part is premixed into this tank`,
   of: ({ m, t }: Record<'m' | 't', Fraction>) => m.add(t),
 });
 
@@ -37,7 +38,7 @@ const massOfVolume = formula({
   letter: 'm',
   written: 'ρ · v · g',
   dimension: 'number',
-  source: 'density times volume as run',
+  source: en`density times volume as run`,
   of: ({ ρ, v, g }: Record<'ρ' | 'v' | 'g', Fraction>) => ρ.mul(v).mul(g),
 });
 
@@ -45,7 +46,7 @@ const growthOfBoth = formula({
   letter: 'g',
   written: '(m · g + t · h) / (m + t)',
   dimension: 'number',
-  source: 'volumes of liquids in one tank add up',
+  source: en`volumes of liquids in one tank add up`,
   of: ({ m, g, t, h }: Record<'m' | 'g' | 't' | 'h', Fraction>) => m.mul(g).add(t.mul(h)).div(m.add(t)),
 });
 
@@ -56,19 +57,19 @@ export function tankOf(material: MaterialRow, ratio: SheetRatio, side: SideName,
   const runAt_K = filled[0].liquid.runAt_K;
   const growths = filled.map((one) => volumeGrowth(one, ratio.holdsAt_K, runAt_K));
   const shares = (parts: Parts, basis: string) => {
-    const part = (name: string, value: Fraction) => input(`parts of ${name} by ${basis}`, value, 'number');
+    const part = (name: string, value: Fraction) => input(en`parts of ${name} by ${basis}`, value, 'number');
     return filled.length === 1
       ? [part(side, inTank(parts, side, ratio.thirdInto))]
-      : [part(side, parts[side]), part('the third part', parts.third ?? ZERO)];
+      : [part(side, parts[side]), part(en`the third part`, parts.third ?? ZERO)];
   };
   const masses = massesOf(shares(ratio.parts, ratio.basis), growths, filled, ratio, runAt_K);
   const byVolume = partsBy(ratio, 'volume');
-  const atSheet = tankDensity(filled, masses, ratio.holdsAt_K, side, "where the sheet's volumes hold");
+  const atSheet = tankDensity(filled, masses, ratio.holdsAt_K, side, en`where the sheet's volumes hold`);
   return {
     contents: filled,
     liquids: withVolumeShares(filled, masses, runAt_K),
     part: partOf(ratio, side),
-    density: tankDensity(filled, masses, runAt_K, side, 'as run'),
+    density: tankDensity(filled, masses, runAt_K, side, en`as run`),
     sheetDensity_kg_per_m3: atSheet.known ? known(atSheet.value.value) : NOT_GIVEN,
     growth: growthOf(byVolume === null ? null : shares(byVolume, 'volume'), growths, side),
     runAt_K,
@@ -80,21 +81,21 @@ const sum = (terms: readonly Fraction[]): Fraction => terms.reduce((total, term)
 /** What goes into the tank, as the ratio counts it. */
 function partOf({ parts, thirdInto, basis, chemistry }: SheetRatio, side: SideName): Input<Fraction> {
   if (chemistry !== null && side === 'B') return chemistry.perHundredA;
-  const main = input(`parts of ${side} by ${basis}`, parts[side], 'number');
+  const main = input(en`parts of ${side} by ${basis}`, parts[side], 'number');
   if (thirdInto !== side || parts.third === null) return main;
-  return work(bothParts, `parts in tank ${side} by ${basis}`, {
+  return work(bothParts, en`parts in tank ${side} by ${basis}`, {
     m: main,
-    t: input(`parts of the third by ${basis}`, parts.third, 'number'),
+    t: input(en`parts of the third by ${basis}`, parts.third, 'number'),
   });
 }
 
 function growthOf(shares: readonly Input<Fraction>[] | null, growths: readonly Input<Fraction>[], side: SideName): Input<Fraction> {
   const [g, h] = growths;
   if (shares === null || g === undefined)
-    return input(`growth of ${side} with temperature, which does not matter by weight`, ONE, 'number');
+    return input(en`growth of ${side} with temperature, which does not matter by weight`, ONE, 'number');
   const [m, t] = shares;
   if (m === undefined || t === undefined || h === undefined) return g;
-  return work(growthOfBoth, `volume of ${side} as run over its volume where the sheet's volumes hold`, { m, g, t, h });
+  return work(growthOfBoth, en`volume of ${side} as run over its volume where the sheet's volumes hold`, { m, g, t, h });
 }
 
 /** Masses in the tank, in any common unit: the parts of a ratio by weight, or those of volumes as run. */
@@ -107,9 +108,9 @@ function massesOf(
 ): readonly Given<Input<Fraction>>[] {
   if (basis === 'weight') return shares.map(known);
   return filled.map((one, index) => {
-    const ρ = densityAt(one, runAt_K, 'as run');
+    const ρ = densityAt(one, runAt_K, en`as run`);
     const [v, g] = [shares[index], growths[index]];
-    return ρ.known && v && g ? known(work(massOfVolume, `mass of ${one.name} in its tank`, { ρ: ρ.value, v, g })) : NOT_GIVEN;
+    return ρ.known && v && g ? known(work(massOfVolume, en`mass of ${one.name} in its tank`, { ρ: ρ.value, v, g })) : NOT_GIVEN;
   });
 }
 
@@ -122,7 +123,7 @@ function withVolumeShares(
   if (filled.length === 1) return filled.map((content) => ({ ...content, volumeShare: known(ONE) }));
   const volumes = filled.map((one, index) => {
     const mass = masses[index] ?? NOT_GIVEN;
-    const density = densityAt(one, runAt_K, 'as run');
+    const density = densityAt(one, runAt_K, en`as run`);
     return mass.known && density.known ? mass.value.value.div(density.value.value) : null;
   });
   const all = volumes.every((volume) => volume !== null) ? sum(volumes) : null;
@@ -149,7 +150,7 @@ function tankDensity(
     if (!mass.known) return NOT_GIVEN;
     shares.push([mass.value, density.value]);
   }
-  return known(mixedDensity(`density in tank ${side} ${when}`, shares));
+  return known(mixedDensity(en`density in tank ${side} ${when}`, shares));
 }
 
 /** What was filled into the tank: its component, the mixture as such, or the component and the third part, which stands at the same temperature. */
@@ -168,12 +169,12 @@ function contentsOf(
   };
   const takesThird = ratio.thirdInto === side;
   if (takesThird && material.premix !== undefined) {
-    const mixture = content('the premix', material.premix, [...place, 'premix'], material[side].runAt);
+    const mixture = content(en`the premix`, material.premix, [...place, 'premix'], material[side].runAt);
     return mixture && [mixture];
   }
   const main = content(side, material[side], [...place, side], material[side].runAt);
   if (!takesThird) return main && [main];
-  const third = content('the third part', material.third ?? {}, [...place, 'third'], material[side].runAt);
+  const third = content(en`the third part`, material.third ?? {}, [...place, 'third'], material[side].runAt);
   return main && third && [main, third];
 }
 
@@ -189,7 +190,7 @@ function liquidOf(name: string, row: PartRow, holdsAt_K: Given<Fraction>, place:
     row.secondDensity === undefined ? stated(name, liquid) : withTwoDensities(name, row, row.secondDensity, liquid, place, problems);
   if (found === null || keepsVolume(found.liquid, holdsAt_K)) return found;
   const field = row.secondDensity === undefined ? 'expansion' : 'secondDensity';
-  problems.add([...place, field], `the expansion of ${name} leaves it no volume at the temperatures given: check them and the expansion`);
+  problems.add([...place, field], en`the expansion of ${name} leaves it no volume at the temperatures given: check them and the expansion`);
   return null;
 }
 
@@ -209,19 +210,19 @@ function withTwoDensities(
     return null;
   };
   const { density_kg_per_m3: first, densityAt_K } = liquid;
-  if (row.expansion !== undefined) return wrong([], 'a second density and an expansion say the same thing twice: keep one of them');
+  if (row.expansion !== undefined) return wrong([], en`a second density and an expansion say the same thing twice: keep one of them`);
   if (!first.known || !densityAt_K.known || second.at === undefined) {
-    return wrong([], 'two densities give the expansion only where both are given with their temperature');
+    return wrong([], en`two densities give the expansion only where both are given with their temperature`);
   }
   const at_K = si('temperature', second.at);
-  if (at_K.equals(densityAt_K.value)) return wrong(['at'], 'both densities are stated at one temperature: they give no expansion');
-  const expansion = work(expansionOfTwo, `expansion of ${name}`, {
-    'ρ₁': input(`density of ${name} as stated`, first.value, 'density'),
-    'ρ₂': input(`second density of ${name}`, si('density', second.value), 'density'),
-    'T₁': input(`temperature of the density of ${name}`, densityAt_K.value, 'temperature'),
-    'T₂': input(`temperature of the second density of ${name}`, at_K, 'temperature'),
+  if (at_K.equals(densityAt_K.value)) return wrong(['at'], en`both densities are stated at one temperature: they give no expansion`);
+  const expansion = work(expansionOfTwo, en`expansion of ${name}`, {
+    'ρ₁': input(en`density of ${name} as stated`, first.value, 'density'),
+    'ρ₂': input(en`second density of ${name}`, si('density', second.value), 'density'),
+    'T₁': input(en`temperature of the density of ${name}`, densityAt_K.value, 'temperature'),
+    'T₂': input(en`temperature of the second density of ${name}`, at_K, 'temperature'),
   });
   if (expansion.value.abs().compare(MOST_EXPANSION_per_K) <= 0)
     return { name, liquid: { ...liquid, expansion_per_K: known(expansion.value) }, expansion: known(expansion) };
-  return wrong([], `the two densities of ${name} lie further apart than 1 % per K: check them and their temperatures`);
+  return wrong([], en`the two densities of ${name} lie further apart than 1 % per K: check them and their temperatures`);
 }

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { en } from '../en.ts';
 import { id, line, list, oneOf, row, yesNo } from './fields.ts';
 import { MOST_CATCHES } from './ratioCheckRow.ts';
 
@@ -13,19 +14,19 @@ export const unfinishedCheck = row({
   /** The change sheet that it proves; absent: what is fitted now. */
   changeSheet: maybe(id),
   date: maybe(line),
-  runBy: oneOf(['turns', 'time'], 'it is "turns" or "time"'),
+  runBy: oneOf(['turns', 'time'], en`it is "turns" or "time"`),
   turns: maybe(line),
   time: maybe(line),
   dial: maybe(line),
   step: maybe(line),
-  weighing: oneOf(['gross', 'tared', 'net'], 'it is "gross", "tared" or "net"'),
+  weighing: oneOf(['gross', 'tared', 'net'], en`it is "gross", "tared" or "net"`),
   uncertainty: maybe(line),
   confidence: maybe(line),
   /** Whether volumes are read too. */
   volumes: maybe(yesNo),
   catches: v.pipe(
     list(row({ A: side, B: side, leftOut: maybe(line) })),
-    v.maxLength(MOST_CATCHES, `at most ${MOST_CATCHES} catches are expected`),
+    v.maxLength(MOST_CATCHES, en`at most ${MOST_CATCHES} catches are expected`),
   ),
   by: maybe(line),
   note: maybe(line),

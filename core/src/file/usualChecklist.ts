@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { MOST_CHECKLIST_LINES } from './machine.ts';
 
 /**
@@ -6,11 +7,11 @@ import { MOST_CHECKLIST_LINES } from './machine.ts';
  * @source common practice, no source; the wording is ours
  */
 export const USUAL_CHECKLIST: readonly string[] = [
-  'Tank and heat-zone settings as the data sheet asks.',
-  'Both components degassed.',
-  'Dryers on the tanks: desiccant still good.',
-  'Shaft packings: no drip, none runs hot.',
-  'Seal cups full, liquid clean.',
+  en`Tank and heat-zone settings as the data sheet asks.`,
+  en`Both components degassed.`,
+  en`Dryers on the tanks: desiccant still good.`,
+  en`Shaft packings: no drip, none runs hot.`,
+  en`Seal cups full, liquid clean.`,
 ];
 
 /** A checklist with the usual lines added, and what to say about it. */
@@ -38,10 +39,10 @@ export function withUsualLines(lines: readonly string[]): FilledChecklist {
 const plain = (line: string): string => line.trim().replace(/\.$/, '').toLowerCase();
 
 function messageOf(added: readonly string[], left: readonly string[]): string {
-  if (added.length === 0 && left.length === 0) return 'All usual lines are there already.';
-  const first = added.length === 0 ? 'No line added' : `${counted(added)} added`;
+  if (added.length === 0 && left.length === 0) return en`All usual lines are there already.`;
+  const first = added.length === 0 ? en`No line added` : en`${counted(added)} added`;
   if (left.length === 0) return `${first}.`;
-  return `${first}: the sheet has room for ${MOST_CHECKLIST_LINES}. Left out: ${left.join(' ')}`;
+  return en`${first}: the sheet has room for ${MOST_CHECKLIST_LINES}. Left out: ${left.join(' ')}`;
 }
 
-const counted = ({ length }: readonly string[]): string => `${length} usual ${length === 1 ? 'line' : 'lines'}`;
+const counted = ({ length }: readonly string[]): string => en`${length} usual ${length === 1 ? 'line' : 'lines'}`;

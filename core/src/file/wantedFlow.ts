@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import { type Given, known, NOT_GIVEN } from '../given.ts';
 import { mixtureDensity } from '../mixture.ts';
@@ -26,13 +27,13 @@ const shotByMass = formula({
 
 /** The flow wanted of both sides together, as given or out of a shot; a shot by mass needs the density of the mix. */
 export function wantedFlow({ wantedFlow: flow, wantedShot: shot }: MachineRow, mix: Mix): Given<Input<Fraction>> {
-  if (flow !== undefined) return known(input('flow wanted', si('flow', flow), 'flow'));
+  if (flow !== undefined) return known(input(en`flow wanted`, si('flow', flow), 'flow'));
   if (shot === undefined) return NOT_GIVEN;
   const { dimension, value } = reading(readAmount(shot.amount));
-  const t = input('time of the shot', si('time', shot.time), 'time');
-  if (dimension === 'volume') return known(work(shotByVolume, 'flow wanted', { V: input('volume of the shot', value, 'volume'), t }));
+  const t = input(en`time of the shot`, si('time', shot.time), 'time');
+  if (dimension === 'volume') return known(work(shotByVolume, en`flow wanted`, { V: input(en`volume of the shot`, value, 'volume'), t }));
   const ρ = mixtureDensity(mix);
-  return ρ.known ? known(work(shotByMass, 'flow wanted', { m: input('mass of the shot', value, 'mass'), ρ: ρ.value, t })) : NOT_GIVEN;
+  return ρ.known ? known(work(shotByMass, en`flow wanted`, { m: input(en`mass of the shot`, value, 'mass'), ρ: ρ.value, t })) : NOT_GIVEN;
 }
 
 export function resolveBatch({ of, amount }: NonNullable<MachineRow['batch']>, place: Place): Batch {
@@ -43,5 +44,5 @@ export function resolveBatch({ of, amount }: NonNullable<MachineRow['batch']>, p
 /** A flow is wanted in one way only. */
 export function checkWanted({ wantedFlow: flow, wantedShot: shot }: MachineRow, place: Place, problems: Problems): void {
   if (flow === undefined || shot === undefined) return;
-  problems.add([...place, 'wantedShot'], 'a wanted flow and a wanted shot say the same thing twice: keep one of them');
+  problems.add([...place, 'wantedShot'], en`a wanted flow and a wanted shot say the same thing twice: keep one of them`);
 }

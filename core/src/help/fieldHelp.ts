@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { type Accepts, accepts } from '../file/accepts.ts';
 import { type SchemaLeaf, schemaLeaves } from '../file/schemaLeaves.ts';
 import { type Say, withTrueMinus } from '../format.ts';
@@ -26,7 +27,7 @@ const KINDS: Readonly<Record<Accepts['what'], string>> = {
   quantity: '',
   'whole number': 'whole number',
   number: 'number',
-  ratio: 'ratio, as 100 : 38.9',
+  ratio: en`ratio, as 100 : 38.9`,
   'yes or no': '',
   text: 'text',
   choice: '',
@@ -35,7 +36,7 @@ const KINDS: Readonly<Record<Accepts['what'], string>> = {
 /** A single unit stands at the limits already. */
 const unitsText = (units: readonly string[]): string => {
   const named = units.filter((unit) => unit !== '');
-  return named.length < 2 ? '' : `in ${named.join(', ')}`;
+  return named.length < 2 ? '' : en`in ${named.join(', ')}`;
 };
 const acceptsText = ({ what, units, limits }: Accepts): string =>
   [KINDS[what], ...limits, unitsText(units)].filter((words) => words !== '').join(', ');

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 /** What a box is for, in one line, and where its value is found; unit and limits come from the schema of the shop file. */
 export interface FieldLine {
   /** Its place in the shop file, or the name of a box that the file does not keep. `*` is any row, `A|B` either of them. */
@@ -20,4 +21,4 @@ export interface FieldPage {
 }
 
 /** For a choice that the file keeps as plain text. */
-export const FROM_LIST = () => 'one of the list';
+export const FROM_LIST = () => en`one of the list`;

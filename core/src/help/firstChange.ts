@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { ShopFile } from '../file/shopFile.ts';
 import type { Teeth } from '../plan.ts';
 
@@ -42,73 +43,73 @@ export const FIRST_CHANGE: readonly Step[] = [
   {
     page: 'machine',
     place: 'pick.machine',
-    what: 'This is a change of Bench 1: pick it at the head of the Machine page.',
+    what: en`This is a change of Bench 1: pick it at the head of the Machine page.`,
     isDone: ({ machine }) => machine === MACHINE,
   },
   {
     page: 'material',
     place: 'pick.material',
-    what: 'Open the Material page. Bench 1 is to run E12 casting epoxy: pick it at the head if another one stands there. Its data sheet says 100 : 38.9 by weight, ± 2 %.',
+    what: en`Open the Material page. Bench 1 is to run E12 casting epoxy: pick it at the head if another one stands there. Its data sheet says 100 : 38.9 by weight, ± 2 %.`,
     isDone: ({ page, material }) => page === 'material' && material === MATERIAL,
   },
   {
     page: 'options',
     place: null,
-    what: 'By volume, as run, that is 2.1723 : 1, as the sentence beside the boxes says. Now open the Options page: every way to build it.',
+    what: en`By volume, as run, that is 2.1723 : 1, as the sentence beside the boxes says. Now open the Options page: every way to build it.`,
     isDone: ({ page, material }) => page === 'options' && material === MATERIAL,
   },
   {
     page: 'options',
     place: null,
-    what: 'The closest, 35 to 38, is blocked by the guard. Changing one sprocket alone gives 21 to 23: choose it in the list, by arrow keys and Enter or by a click.',
+    what: en`The closest, 35 to 38, is blocked by the guard. Changing one sprocket alone gives 21 to 23: choose it in the list, by arrow keys and Enter or by a click.`,
     isDone: ({ chosen }) => has(chosen, 21, 23),
   },
   {
     page: 'options',
     place: null,
-    what: 'It is 0.830 % B-lean in 25 minutes. Two sprockets come closer: choose 23 to 25.',
+    what: en`It is 0.830 % B-lean in 25 minutes. Two sprockets come closer: choose 23 to 25.`,
     isDone: ({ chosen }) => has(chosen, 23, 25),
   },
   {
     page: 'options',
     place: null,
-    what: 'It is 0.075 % B-lean. Beside the list stand its drive to scale and its figures: open one of the groups, or press W, to see how they came about.',
+    what: en`It is 0.075 % B-lean. Beside the list stand its drive to scale and its figures: open one of the groups, or press W, to see how they came about.`,
     isDone: ({ workings }) => workings,
   },
   {
     page: 'sheet',
     place: null,
-    what: 'Put it on the sheet: press P, or open the Sheet page.',
+    what: en`Put it on the sheet: press P, or open the Sheet page.`,
     isDone: ({ page, chosen }) => page === 'sheet' && has(chosen, 23, 25),
   },
   {
     page: 'sheet',
     place: null,
-    what: 'This is what goes to the bench. Print it, or save it as PDF: the shop file then keeps a numbered copy.',
+    what: en`This is what goes to the bench. Print it, or save it as PDF: the shop file then keeps a numbered copy.`,
     isDone: (seen) => sheetOf(seen) !== undefined,
   },
   {
     page: 'sheet',
     place: null,
-    what: 'When the sprockets are on, press Mark as fitted: they move from the rack to the machine, in the file.',
+    what: en`When the sprockets are on, press Mark as fitted: they move from the rack to the machine, in the file.`,
     isDone: (seen) => sheetOf(seen)?.isFitted === true,
   },
   {
     page: 'check',
     place: null,
-    what: 'Teeth are a promise; weighing proves it. Open the Ratio check page.',
+    what: en`Teeth are a promise; weighing proves it. Open the Ratio check page.`,
     isDone: ({ page }) => page === 'check',
   },
   {
     page: 'check',
     place: 'unfinishedChecks.*.catches.0.A.*',
-    what: 'Type what both sides gave, A then B, Enter after each. Try these invented catches: 275.4 and 107.1; 275.6 and 107.2; 275.3 and 107.0.',
+    what: en`Type what both sides gave, A then B, Enter after each. Try these invented catches: 275.4 and 107.1; 275.6 and 107.2; 275.3 and 107.0.`,
     isDone: ({ catchCount }) => catchCount >= 2,
   },
   {
     page: 'check',
     place: null,
-    what: 'The verdict stands beside the catches as you type. Keep this ratio check: its button is beneath them.',
+    what: en`The verdict stands beside the catches as you type. Keep this ratio check: its button is beneath them.`,
     isDone: (seen) => seen.proved.some((id) => id === sheetOf(seen)?.id),
   },
 ];

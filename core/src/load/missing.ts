@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { type Place, placeText } from '../finding.ts';
 import { fixed, type Say } from '../format.ts';
 import type { Plan } from '../plan.ts';
@@ -21,11 +22,11 @@ export type Derived<T> = { readonly known: true; readonly value: T } | { readonl
  * @example lacking(place of the motor, ['ratedTorque'], 'the motor')  // 'rated torque of the motor'
  */
 export const lacking = (place: Place, fields: readonly string[], whose: string): readonly Missing[] =>
-  fields.map((field) => ({ where: [...place, field], what: () => `${placeText([field])} of ${whose}` }));
+  fields.map((field) => ({ where: [...place, field], what: () => en`${placeText([field])} of ${whose}` }));
 
 /** The usual service factors, each with the load it goes with. */
 export const serviceFactorsText = (say: Say): string =>
-  SERVICE_FACTORS.map(({ load, serviceFactor }) => `${fixed(serviceFactor, 1, say)} for ${load}`).join(', ');
+  SERVICE_FACTORS.map(({ load, serviceFactor }) => en`${fixed(serviceFactor, 1, say)} for ${load}`).join(', ');
 
 /**
  * The service factor where it is not given, with what is usual; nothing where it is given.
@@ -37,7 +38,7 @@ export function lackingServiceFactor({ motor, serviceFactor }: Plan): readonly M
   if (serviceFactor.known) return [];
   const machine = motor.place.slice(0, -1);
   return [
-    { where: [...machine, 'serviceFactor'], what: (say) => `service factor (usual with an electric motor: ${serviceFactorsText(say)})` },
+    { where: [...machine, 'serviceFactor'], what: (say) => en`service factor (usual with an electric motor: ${serviceFactorsText(say)})` },
   ];
 }
 
@@ -49,5 +50,5 @@ export function lackingServiceFactor({ motor, serviceFactor }: Plan): readonly M
  * @example missingText([pressure of A, pressure of A], 'the motor was not checked', say)  // 'Not given: pressure of A; so the motor was not checked.'
  */
 export function missingText(missing: readonly Missing[], so: string, say: Say): string {
-  return `Not given: ${[...new Set(missing.map(({ what }) => what(say)))].join(', ')}; so ${so}.`;
+  return en`Not given: ${[...new Set(missing.map(({ what }) => what(say)))].join(', ')}; so ${so}.`;
 }

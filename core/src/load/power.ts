@@ -1,4 +1,5 @@
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { type ENDS, type Plan, type Stage, stageAt, type Teeth, teethAt } from '../plan.ts';
 import { type Fraction, ONE } from '../ratio.ts';
 import { formula, type Input, inFloat, input, type Worked, work } from '../working.ts';
@@ -7,7 +8,7 @@ const shaftSpeed = formula({
   letter: 'n',
   written: 'N · i',
   dimension: 'speed',
-  source: 'kinematics of the drive',
+  source: en`kinematics of the drive`,
   of: ({ N, i }: Record<'N' | 'i', Fraction>) => N.mul(i),
 });
 
@@ -15,7 +16,7 @@ export const shaftPower = formula({
   letter: 'P',
   written: '2 · π · T · n',
   dimension: 'power',
-  source: 'definition of power at a shaft',
+  source: en`definition of power at a shaft`,
   of: ({ T, n }: Record<'T' | 'n', number>) => 2 * Math.PI * T * n,
 });
 
@@ -23,7 +24,7 @@ const withService = formula({
   letter: 'P',
   written: 'P₁ · f',
   dimension: 'power',
-  source: 'asme-b29.1, supplementary information: the load counts as many times as the service factor says',
+  source: en`asme-b29.1, supplementary information: the load counts as many times as the service factor says`,
   of: ({ 'P₁': power, f }: Record<'P₁' | 'f', number>) => power * f,
 });
 
@@ -60,9 +61,9 @@ export function stageSpeeds(plan: Plan, teeth: readonly Teeth[], stage: Stage, m
       return product.mul(driveKind(stageAt(plan, one).kind).turns(driver, driven));
     }, ONE);
   const speed = (end: (typeof ENDS)[number], stages: readonly number[]) =>
-    work(shaftSpeed, `speed of ${stage.name} ${end}`, {
+    work(shaftSpeed, en`speed of ${stage.name} ${end}`, {
       N: motorSpeed,
-      i: input('turns for one of the motor', turns(stages), 'number'),
+      i: input(en`turns for one of the motor`, turns(stages), 'number'),
     });
   return { driver: speed('driver', before), driven: speed('driven', [...before, index]) };
 }
@@ -84,7 +85,7 @@ export const loopSpeedOf = (stage: Stage, teeth: Teeth, speeds: StageSpeeds): Wo
  * @example powerIn(stage, 750 rpm at the driven wheel, 15.9155 N m).value  // 1250 W
  */
 export const powerIn = (stage: Stage, speeds: StageSpeeds, torque: Input<number>): Worked<number> =>
-  work(shaftPower, `power in ${stage.name}`, { T: torque, n: inFloat(speeds.driven) });
+  work(shaftPower, en`power in ${stage.name}`, { T: torque, n: inFloat(speeds.driven) });
 
 /**
  * What the loop of a stage is rated for on its smaller wheel.
@@ -107,8 +108,8 @@ export function ratedPowerOf(stage: Stage, teeth: Teeth, speeds: StageSpeeds): W
  * @example countedPower(1250 W, 1.3).value  // 1625 W
  */
 export const countedPower = (power: Worked<number>, factor: Input<number>): Worked<number> =>
-  work(withService, `${power.what}, with the service factor`, { 'P₁': power, f: factor });
+  work(withService, en`${power.what}, with the service factor`, { 'P₁': power, f: factor });
 
 /** What counts, as a share of what the loop is rated for. */
 export const shareOfPower = (counted: Worked<number>, rated: Worked<number>): Worked<number> =>
-  work(shareOfRated, 'share of the rated power', { P: counted, H: rated });
+  work(shareOfRated, en`share of the rated power`, { P: counted, H: rated });

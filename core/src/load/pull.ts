@@ -1,4 +1,5 @@
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import type { Plan } from '../plan.ts';
 import { formula, type Input, inFloat, input, type Worked, work } from '../working.ts';
 import type { StageTorque } from './torque.ts';
@@ -7,7 +8,7 @@ export const loopPull = formula({
   letter: 'F',
   written: '2 · T / D',
   dimension: 'force',
-  source: 'statics: the force acts at half the pitch diameter',
+  source: en`statics: the force acts at half the pitch diameter`,
   of: ({ T, D }: Record<'T' | 'D', number>) => (2 * T) / D,
 });
 
@@ -15,7 +16,7 @@ const withService = formula({
   letter: 'P',
   written: 'F · f',
   dimension: 'force',
-  source: 'asme-b29.1, supplementary information: the load counts as many times as the service factor says',
+  source: en`asme-b29.1, supplementary information: the load counts as many times as the service factor says`,
   of: ({ F, f }: Record<'F' | 'f', number>) => F * f,
 });
 
@@ -36,7 +37,7 @@ const shareOfAllowed = formula({
  */
 export function pullOf({ stage, teeth }: StageTorque, torque: Input<number>): Worked<number> {
   const { pitchDiameter, words } = driveKind(stage.kind);
-  return work(loopPull, `${words.loop} pull in ${stage.name}`, { T: torque, D: pitchDiameter(stage.size, teeth.driven) });
+  return work(loopPull, en`${words.loop} pull in ${stage.name}`, { T: torque, D: pitchDiameter(stage.size, teeth.driven) });
 }
 
 /**
@@ -47,12 +48,12 @@ export function pullOf({ stage, teeth }: StageTorque, torque: Input<number>): Wo
  * @example countedPull(31.04 N, 1.3).value  // 40.4 N
  */
 export const countedPull = (pull: Worked<number>, factor: Input<number>): Worked<number> =>
-  work(withService, `${pull.what}, with the service factor`, { F: pull, f: factor });
+  work(withService, en`${pull.what}, with the service factor`, { F: pull, f: factor });
 
 /** What counts, as a share of what the loop may pull. */
 export const shareOfPull = (counted: Worked<number>, allowed: Worked<number>): Worked<number> =>
-  work(shareOfAllowed, 'share of the allowed pull', { P: counted, L: allowed });
+  work(shareOfAllowed, en`share of the allowed pull`, { P: counted, L: allowed });
 
 /** The service factor of a plan, 1 or more; null where it is not given, never 1. */
 export const serviceFactorOf = ({ serviceFactor }: Plan): Input<number> | null =>
-  serviceFactor.known ? inFloat(input('service factor', serviceFactor.value, 'number')) : null;
+  serviceFactor.known ? inFloat(input(en`service factor`, serviceFactor.value, 'number')) : null;

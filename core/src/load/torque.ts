@@ -1,4 +1,5 @@
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { type Build, type Plan, type SideName, type Stage, stageAt, type Teeth, teethAt } from '../plan.ts';
 import { formula, type Input, inFloat, input, type Worked, work } from '../working.ts';
 import { type Derived, lacking } from './missing.ts';
@@ -10,7 +11,7 @@ export const pumpTorque = formula({
   letter: 'T',
   written: 'Δp · D / (2 · π · η)',
   dimension: 'torque',
-  source: 'hydraulics-textbooks: the work of a turn is pressure times displacement, over the mechanical efficiency',
+  source: en`hydraulics-textbooks: the work of a turn is pressure times displacement, over the mechanical efficiency`,
   of: ({ Δp, D, η }: Record<'Δp' | 'D' | 'η', number>) => (Δp * D) / (2 * Math.PI * η),
 });
 
@@ -18,7 +19,7 @@ const throughStage = formula({
   letter: 'T',
   written: 'T₂ · i / η',
   dimension: 'torque',
-  source: 'energy; 0.98 a stage is common practice, no source',
+  source: en`energy; 0.98 a stage is common practice, no source`,
   of: ({ 'T₂': driven, i, η }: Record<'T₂' | 'i' | 'η', number>) => (driven * i) / η,
 });
 
@@ -84,7 +85,7 @@ export function torquesOf(plan: Plan, build: Build): Torques {
       const torque = atStage.get(index);
       return torque === undefined ? [] : [{ stage, teeth: teethAt(build.teeth, index), torque }];
     }),
-    motor: motor.known ? { known: true, value: { ...motor.value, what: 'torque at the motor' } } : motor,
+    motor: motor.known ? { known: true, value: { ...motor.value, what: en`torque at the motor` } } : motor,
   };
 }
 
@@ -96,7 +97,7 @@ export function torquesOf(plan: Plan, build: Build): Torques {
  * @example ratedShare(7.55 N m, 45 N m).value  // 16.8 %
  */
 export const ratedShare = (torque: Worked<number>, rated_N_m: Input<number>): Worked<number> =>
-  work(shareOfRated, 'share of the rated torque', { T: torque, R: rated_N_m });
+  work(shareOfRated, en`share of the rated torque`, { T: torque, R: rated_N_m });
 
 /** Torque at the shaft of a pump, by its pressure and displacement. */
 export function torqueOfPump({ sides }: Plan, { pumps }: Pick<Build, 'pumps'>, side: SideName): Torque {
@@ -105,10 +106,10 @@ export function torqueOfPump({ sides }: Plan, { pumps }: Pick<Build, 'pumps'>, s
     const fields = [...(pressure_Pa.known ? [] : ['pressure']), ...(mechanicalEfficiency.known ? [] : ['mechanicalEfficiency'])];
     return { known: false, missing: lacking(place, fields, side) };
   }
-  const torque = work(pumpTorque, `torque of pump ${side}`, {
-    Δp: inFloat(input(`pressure of ${side}`, pressure_Pa.value, 'pressure')),
-    D: inFloat(input(`displacement of pump ${side}`, pumps[side].displacement_m3_per_rev, 'displacement')),
-    η: inFloat(input(`mechanical efficiency of ${side}`, mechanicalEfficiency.value, 'share')),
+  const torque = work(pumpTorque, en`torque of pump ${side}`, {
+    Δp: inFloat(input(en`pressure of ${side}`, pressure_Pa.value, 'pressure')),
+    D: inFloat(input(en`displacement of pump ${side}`, pumps[side].displacement_m3_per_rev, 'displacement')),
+    η: inFloat(input(en`mechanical efficiency of ${side}`, mechanicalEfficiency.value, 'share')),
   });
   return { known: true, value: torque };
 }
@@ -118,15 +119,15 @@ function through(plan: Plan, build: Build, index: number, downstream: Torque): T
   if (!downstream.known) return downstream;
   const { kind, name } = stageAt(plan, index);
   const { driver, driven } = teethAt(build.teeth, index);
-  const torque = work(throughStage, `torque at the driver of ${name}`, {
+  const torque = work(throughStage, en`torque at the driver of ${name}`, {
     'T₂': downstream.value,
-    i: inFloat(input('turns of the driven for one of the driver', driveKind(kind).turns(driver, driven), 'number')),
-    η: input('efficiency of a stage', STAGE_EFFICIENCY, 'share'),
+    i: inFloat(input(en`turns of the driven for one of the driver`, driveKind(kind).turns(driver, driven), 'number')),
+    η: input(en`efficiency of a stage`, STAGE_EFFICIENCY, 'share'),
   });
   return { known: true, value: torque };
 }
 
 function together(a: Torque, b: Torque): Torque {
-  if (a.known && b.known) return { known: true, value: work(bothTorques, 'torque of both pumps', { a: a.value, b: b.value }) };
+  if (a.known && b.known) return { known: true, value: work(bothTorques, en`torque of both pumps`, { a: a.value, b: b.value }) };
   return { known: false, missing: [a, b].flatMap((torque) => (torque.known ? [] : torque.missing)) };
 }

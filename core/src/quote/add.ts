@@ -1,5 +1,6 @@
 import { type BuyingTarget, bestLevel, layPlan, type Purchase, type PurchasePlan, planBuying, targetOf } from '../buying/index.ts';
 import { boreText, countOf, wheelsOf, wheelsText } from '../buyWords.ts';
+import { en } from '../en.ts';
 import { offRatioText, type Say } from '../format.ts';
 import type { Plan } from '../plan.ts';
 import type { Hooks } from '../search/index.ts';
@@ -31,36 +32,36 @@ export function quoteAdd(plans: readonly Plan[], say: Say, hooks: Hooks = {}): r
     found.unserved.length === 0
       ? []
       : [
-          `No ${MOST_ADDED} wheels bring these inside their limits: ${some(
+          en`No ${MOST_ADDED} wheels bring these inside their limits: ${some(
             found.unserved.map((index) => nameOf(targets[index])),
             ', ',
           )}.`,
         ];
   if (best.servedCount === 0) return unserved;
   const served = servedText(best.servedCount, targets.length);
-  if (best.purchases === 0) return [`Nothing to add: with the rack as it is, ${served}.`, ...unserved];
-  const told = best.plans.slice(0, TOLD).map(({ purchases }) => purchases.map((purchase) => purchaseText(purchase, say)).join(' and '));
-  const more = best.planCount > TOLD ? `; or one of ${best.planCount - TOLD} more equal choices` : '';
+  if (best.purchases === 0) return [en`Nothing to add: with the rack as it is, ${served}.`, ...unserved];
+  const told = best.plans.slice(0, TOLD).map(({ purchases }) => purchases.map((purchase) => purchaseText(purchase, say)).join(en` and `));
+  const more = best.planCount > TOLD ? en`; or one of ${best.planCount - TOLD} more equal choices` : '';
   return [
-    `With ${countOf(best.purchases, false)} added, the fewest, ${served}: ${told.join('; or ')}${more}.`,
+    en`With ${countOf(best.purchases, false)} added, the fewest, ${served}: ${told.join(en`; or `)}${more}.`,
     ...best.plans.slice(0, TOLD).flatMap((plan) => thenText(targets, plan, say)),
     ...unserved,
   ];
 }
 
 function servedText(servedCount: number, count: number): string {
-  if (count === 1) return 'the one material that has limits is inside them';
-  const of = `${count} materials that have limits`;
+  if (count === 1) return en`the one material that has limits is inside them`;
+  const of = en`${count} materials that have limits`;
   return servedCount === count
-    ? `all ${of} are inside them`
-    : `${servedCount} of the ${of} ${servedCount === 1 ? 'is' : 'are'} inside them`;
+    ? en`all ${of} are inside them`
+    : en`${servedCount} of the ${of} ${servedCount === 1 ? 'is' : 'are'} inside them`;
 }
 
 const nameOf = (target: BuyingTarget | undefined): string => clip(target?.plan.material.name ?? '', NAME_LENGTH);
 
 /** A page has room for the first few; of the others, how many there are. */
 function some(words: readonly string[], between: string): string {
-  const rest = words.length > NAMED ? [`and ${words.length - NAMED} more`] : [];
+  const rest = words.length > NAMED ? [en`and ${words.length - NAMED} more`] : [];
   return [...words.slice(0, NAMED), ...rest].join(between);
 }
 
@@ -72,6 +73,6 @@ function thenText(targets: readonly BuyingTarget[], plan: PurchasePlan, say: Say
   const then = layPlan(targets, plan).options.flatMap((option, index) =>
     option !== null && needed.has(index) ? [`${nameOf(targets[index])} ${offRatioText(option.offRatio, say)}`] : [],
   );
-  const wheels = plan.purchases.map(({ wheel }) => `${wheel.teeth}\u00A0T`).join(' and ');
-  return then.length === 0 ? [] : [`With ${wheels}: ${some(then, '; ')}.`];
+  const wheels = plan.purchases.map(({ wheel }) => `${wheel.teeth}\u00A0T`).join(en` and `);
+  return then.length === 0 ? [] : [en`With ${wheels}: ${some(then, '; ')}.`];
 }

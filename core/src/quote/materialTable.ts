@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { BestReach, MaterialReach } from '../materialReach.ts';
 import { NONE } from '../sheet/paperText.ts';
 import type { QuoteTable } from '../sheet/quotePage.ts';
@@ -18,14 +19,14 @@ export function materialTable(materials: readonly MaterialReach[]): QuoteTable {
   const rest = materials.length - KEPT_MATERIALS;
   return {
     heads: [
-      'Material',
-      'Wanted, by volume',
-      'Limits, off-ratio',
-      'Best option',
-      'Off-ratio',
-      'In the worst case',
-      'Teeth',
-      'Flow of A and B',
+      en`Material`,
+      en`Wanted, by volume`,
+      en`Limits, off-ratio`,
+      en`Best option`,
+      en`Off-ratio`,
+      en`In the worst case`,
+      en`Teeth`,
+      en`Flow of A and B`,
     ],
     rows: materials
       .slice(0, KEPT_MATERIALS)
@@ -34,17 +35,16 @@ export function materialTable(materials: readonly MaterialReach[]): QuoteTable {
         wanted,
         limits,
         best?.ratio ?? NONE,
-        best === null ? 'nothing can be built' : best.offRatio.replace('-', UNBROKEN),
+        best === null ? en`nothing can be built` : best.offRatio.replace('-', UNBROKEN),
         best === null ? NONE : worstCaseText(best),
         best?.teeth ?? NONE,
         best?.flow ?? NONE,
       ]),
-    rest: rest > 0 ? `and ${rest} more ${rest === 1 ? 'material' : 'materials'} of the shop file` : '',
+    rest: rest > 0 ? en`and ${rest} more ${rest === 1 ? 'material' : 'materials'} of the shop file` : '',
   };
 }
 
-const worstCaseText = ({ verdict, worstCase }: BestReach): string => `${worstCase ?? 'not known'}, ${verdict ?? 'limits not given'}`;
+const worstCaseText = ({ verdict, worstCase }: BestReach): string => `${worstCase ?? en`not known`}, ${verdict ?? en`limits not given`}`;
 
 /** Stands beneath the table: what its worst case is. */
-export const WORST_CASE =
-  'The worst case adds up, all the same way, what pumps, densities, temperatures and slip may do to the off-ratio, as far as they are given.';
+export const WORST_CASE = en`The worst case adds up, all the same way, what pumps, densities, temperatures and slip may do to the off-ratio, as far as they are given.`;

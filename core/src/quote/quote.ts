@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Say } from '../format.ts';
 import { knownOnRule } from '../knownOnRule.ts';
 import { flagWords, limitsOnRule, type MaterialReach } from '../materialReach.ts';
@@ -52,15 +53,15 @@ const SHORT_LENGTH = 28;
 
 /** @source our choice of words; a ratio on paper is only ever calculated */
 const CAUTIONS: readonly string[] = [
-  'Every figure is calculated from the pumps, the teeth and the data named below; no ratio has been measured.',
-  'Each ratio is to be proved by a ratio check before anything is made with it: weighing what each side delivers, unmixed.',
-  'Whether a ratio is good enough is decided by whoever answers for the process. The material’s data sheet, the machine’s manual, both safety data sheets and local rules come first; isocyanates and amines harm through skin and breath.',
-  'Sprockets are changed with the drive locked out and the pressure released; all guards are back before anything turns.',
+  en`Every figure is calculated from the pumps, the teeth and the data named below; no ratio has been measured.`,
+  en`Each ratio is to be proved by a ratio check before anything is made with it: weighing what each side delivers, unmixed.`,
+  en`Whether a ratio is good enough is decided by whoever answers for the process. The material’s data sheet, the machine’s manual, both safety data sheets and local rules come first; isocyanates and amines harm through skin and breath.`,
+  en`Sprockets are changed with the drive locked out and the pressure released; all guards are back before anything turns.`,
 ];
 
-const STROKES = 'Each stroke is a ratio that can be built, the grey shape how many.';
-const NO_STROKES = 'The grey shape is how many ratios can be built; they are too many to draw each.';
-const POLES = 'A pole is a ratio wanted, its limits dashed, its best option the thick bar.';
+const STROKES = en`Each stroke is a ratio that can be built, the grey shape how many.`;
+const NO_STROKES = en`The grey shape is how many ratios can be built; they are too many to draw each.`;
+const POLES = en`A pole is a ratio wanted, its limits dashed, its best option the thick bar.`;
 
 /**
  * What a machine can mix, on one page for a customer: its reach by volume and weight, the worst target, the flow, the shop's materials,
@@ -76,17 +77,18 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
   const rows = materials.map(({ row }) => row);
   const tolerance = toleranceText(reach.wish.tolerance, say);
   const page: QuotePage = {
-    title: `What ${clip(plan.machine.name, NAME_LENGTH)} can mix`,
-    number: `Quote page ${number}`,
+    title: en`What ${clip(plan.machine.name, NAME_LENGTH)} can mix`,
+    number: en`Quote page ${number}`,
     date: clip(about.date, SHORT_LENGTH),
-    valid: validUntil === null ? 'Valid until anything it rests on changes' : `Valid until ${validUntil}, unless what it rests on changes`,
+    valid:
+      validUntil === null ? en`Valid until anything it rests on changes` : en`Valid until ${validUntil}, unless what it rests on changes`,
     machine: clip(plan.machine.name, NAME_LENGTH),
     customer: clip(customer, CUSTOMER_LENGTH),
     note: clip(about.note, NOTE_LENGTH),
     shop: clip(plan.shop, NAME_LENGTH),
-    window: `${windowText(reach.wish, say)} by volume; log scale, more B to the left; ${gapsDrawn(reach)} wider than ${tolerance}`,
+    window: en`${windowText(reach.wish, say)} by volume; log scale, more B to the left; ${gapsDrawn(reach)} wider than ${tolerance}`,
     legend: `${reach.ratios === null ? NO_STROKES : STROKES} ${POLES}`,
-    invented: plan.invented ? 'invented example' : '',
+    invented: plan.invented ? en`invented example` : '',
     cautions: CAUTIONS,
     reach: reachRows(plan, reach, say),
     materials: materialTable(rows),
@@ -94,11 +96,11 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
     add: about.add,
     assumptions: assumptions(plan, rows, about.incomplete, say),
     signatures: [
-      'Prepared by, date',
-      customer === '' ? 'For (customer); read, date' : 'Read by the customer, date',
-      'Proved by a ratio check, by, date',
+      en`Prepared by, date`,
+      customer === '' ? en`For (customer); read, date` : en`Read by the customer, date`,
+      en`Proved by a ratio check, by, date`,
     ],
-    footer: `${clip(about.file, NAME_LENGTH)}, quote page ${number}, page 1 of 1`,
+    footer: en`${clip(about.file, NAME_LENGTH)}, quote page ${number}, page 1 of 1`,
   };
   return { page, rule: ruleOf(reach, materials, say) };
 }
@@ -110,8 +112,8 @@ export function quoteBody({ page, rule }: Quote): SheetBody {
 }
 
 function gapsDrawn({ gaps, moreGaps }: Reach): string {
-  if (gaps.length === 0) return moreGaps === null ? 'not looked for were gaps' : 'no gap is';
-  return moreGaps === 0 ? 'black bars are gaps' : `black bars are the ${gaps.length} widest gaps of those`;
+  if (gaps.length === 0) return moreGaps === null ? en`not looked for were gaps` : en`no gap is`;
+  return moreGaps === 0 ? en`black bars are gaps` : en`black bars are the ${gaps.length} widest gaps of those`;
 }
 
 function ruleOf(reach: Reach, materials: readonly QuotedMaterial[], say: Say): RuleDrawing {

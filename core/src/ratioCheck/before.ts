@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { OffRatioLimits } from '../mixRatio.ts';
 import { type Fraction, float, least, ONE, whole, ZERO } from '../ratio.ts';
 import { formula, input, type Worked, work } from '../working.ts';
@@ -16,7 +17,7 @@ const smallestOfA = formula({
   letter: 'm',
   written: 'c · (1 / w + 1 + q) / q',
   dimension: 'mass',
-  source: 'arithmetic: (w m + c) / (m − c) = w (1 + q)',
+  source: en`arithmetic: (w m + c) / (m − c) = w (1 + q)`,
   of: ({ c, w, q }: Record<'c' | 'w' | 'q', Fraction>) => c.mul(ONE.div(w).add(ONE).add(q)).div(q),
 });
 
@@ -24,7 +25,7 @@ const withIt = formula({
   letter: 'b',
   written: 'm · w',
   dimension: 'mass',
-  source: 'definition: B per A by weight',
+  source: en`definition: B per A by weight`,
   of: ({ m, w }: Record<'m' | 'w', Fraction>) => m.mul(w),
 });
 
@@ -46,13 +47,13 @@ export function quarterToLimit({ low, high }: OffRatioLimits): Fraction | null {
 export function smallestCatch(wanted: Fraction, limits: OffRatioLimits, scale: Scale): SmallestCatch | null {
   const quarter = quarterToLimit(limits);
   if (quarter === null) return null;
-  const w = input('B per A wanted by weight', wanted, 'number');
-  const A = work(smallestOfA, 'smallest catch of A', {
-    c: input('half a step for each reading', mostByStep_kg(scale), 'mass'),
+  const w = input(en`B per A wanted by weight`, wanted, 'number');
+  const A = work(smallestOfA, en`smallest catch of A`, {
+    c: input(en`half a step for each reading`, mostByStep_kg(scale), 'mass'),
     w,
-    q: input('a quarter of the way to the nearer limit', quarter, 'share'),
+    q: input(en`a quarter of the way to the nearer limit`, quarter, 'share'),
   });
-  return { A, B: work(withIt, 'smallest catch of B', { m: A, w }) };
+  return { A, B: work(withIt, en`smallest catch of B`, { m: A, w }) };
 }
 
 /**

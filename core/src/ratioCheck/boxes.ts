@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { EntryText } from '../entry.ts';
 import { readQuantityEntry } from '../entry.ts';
 import type { CatchBox, UnfinishedCheck } from '../file/unfinishedCheck.ts';
@@ -57,8 +58,8 @@ export function readBox(box: CheckBox, text: string | undefined, say: Say): Entr
   const said = `${entry.value.value} ${entry.value.unit}`.trim();
   const bound = (of: string) => `${of} ${unit}`.trim();
   if (limit(least) < 0 || (above && limit(least) === 0))
-    return { ok: false, expected: `${said} must be ${above ? 'above' : 'at least'} ${bound(least)}.` };
-  if (limit(most) > 0) return { ok: false, expected: `${said} must be at most ${bound(most)}.` };
+    return { ok: false, expected: en`${said} must be ${above ? 'above' : en`at least`} ${bound(least)}.` };
+  if (limit(most) > 0) return { ok: false, expected: en`${said} must be at most ${bound(most)}.` };
   return entry;
 }
 

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { CatchRow } from '../file/ratioCheckRow.ts';
 import type { Place } from '../finding.ts';
 import { SIDES, type SideName } from '../plan.ts';
@@ -21,7 +22,7 @@ export function catchProblems(
   { terms, run, place }: Around,
 ): readonly CatchTrouble[] {
   const counted = catches.flatMap((one, index) => (one.leftOut === null ? [{ ...one, index }] : []));
-  if (counted.length === 0) return [blocks([...place, 'catches'], 'No catch counts: write one down, or let one count that is left out.')];
+  if (counted.length === 0) return [blocks([...place, 'catches'], en`No catch counts: write one down, or let one count that is left out.`)];
   const troubles: CatchTrouble[] = [];
   const weighed = counted.filter(({ sides }) => SIDES.every((side) => sides[side].mass_kg.known));
   const measured = counted.filter(({ sides }) => SIDES.every((side) => sides[side].volume_m3.known));
@@ -30,34 +31,37 @@ export function catchProblems(
     for (const { index, sides } of half) {
       const empty = SIDES.filter((side) => isEmpty(rows[index]?.[side]));
       const where = [...place, 'catches', index];
-      for (const side of empty) troubles.push(blocks([...where, side], `Catch ${index + 1}, ${side}: nothing is written down.`));
+      for (const side of empty) troubles.push(blocks([...where, side], en`Catch ${index + 1}, ${side}: nothing is written down.`));
       // a weight that gives no net has its own finding
       if (empty.length === 0 && SIDES.some((side) => sides[side].volume_m3.known))
-        troubles.push(blocks(where, `Catch ${index + 1} has no net weight, or no volume, of both sides; one of the two is needed.`));
+        troubles.push(blocks(where, en`Catch ${index + 1} has no net weight, or no volume, of both sides; one of the two is needed.`));
     }
     if (half.length === 0)
       troubles.push(
-        blocks([...place, 'catches'], 'Some catches were weighed and others measured by volume; all that count must be one or the other.'),
+        blocks(
+          [...place, 'catches'],
+          en`Some catches were weighed and others measured by volume; all that count must be one or the other.`,
+        ),
       );
   }
   if (weighed.length === counted.length && !terms.densityBOverA.known)
     troubles.push(
       blocks(
         [...place, 'terms', 'densityBOverA'],
-        'The catches were weighed and the densities of the material are not given, so weights cannot be held against a ratio by volume. Give both densities, or read volumes.',
+        en`The catches were weighed and the densities of the material are not given, so weights cannot be held against a ratio by volume. Give both densities, or read volumes.`,
       ),
     );
   if (counted.length === 1)
     troubles.push({
       severity: 'notes',
       where: [...place, 'catches'],
-      what: 'There is one catch: it has no spread, so nothing can be proved by it. Make at least two, better three.',
+      what: en`There is one catch: it has no spread, so nothing can be proved by it. Make at least two, better three.`,
     });
   if (run === null)
     troubles.push({
       severity: 'notes',
       where: [...place, 'run'],
-      what: 'Neither turns nor seconds with the dial were noted, so what each pump delivers is not worked out.',
+      what: en`Neither turns nor seconds with the dial were noted, so what each pump delivers is not worked out.`,
     });
   return [...troubles, ...mixedUnits(rows, place), ...farOff(counted, run, terms, place), ...unequal(counted, place)];
 }
@@ -73,7 +77,7 @@ function mixedUnits(rows: readonly CatchRow[], place: Place): readonly CatchTrou
         .flatMap((one) => one?.unit ?? []),
     );
     if (units.size < 2) return [];
-    const what = `Side ${side} is written down in ${[...units].join(' and ')}; each is converted, but look whether all are meant.`;
+    const what = en`Side ${side} is written down in ${[...units].join(en` and `)}; each is converted, but look whether all are meant.`;
     return [{ severity: 'warns', where: [...place, 'catches'], what } satisfies CatchTrouble];
   });
 }
@@ -96,8 +100,7 @@ function unequal(counted: readonly Counted[], place: Place): readonly CatchTroub
   });
   // a typing slip has its own finding
   if (!times.every((one) => one > UNEQUAL && one < FAR)) return [];
-  const what =
-    'The catches are not equally large. Catches of one check should run equally long: the interval counts the difference as spread, so that it comes out far too wide.';
+  const what = en`The catches are not equally large. Catches of one check should run equally long: the interval counts the difference as spread, so that it comes out far too wide.`;
   return [{ severity: 'warns', where: [...place, 'catches'], what }];
 }
 
@@ -119,7 +122,7 @@ function farOff(counted: readonly Counted[], run: CatchRun, terms: CheckTerms, p
           // no pump gives ten times its displacement, but a blocked one may give a tenth
           severity: times >= FAR ? 'blocks' : 'warns',
           where: [...place, 'catches', index, side],
-          what: `Catch ${index + 1}, ${side}: ${grams(mass_kg)} is far from the ${grams(usual)} that is to be expected. Look at the decimal sign and the unit; leave the catch out if it was written so.`,
+          what: en`Catch ${index + 1}, ${side}: ${grams(mass_kg)} is far from the ${grams(usual)} that is to be expected. Look at the decimal sign and the unit; leave the catch out if it was written so.`,
         },
       ];
     });

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { SideName } from '../plan.ts';
 import { type Fraction, float, ONE } from '../ratio.ts';
 import { formula, type Input, input, type Worked, work } from '../working.ts';
@@ -16,7 +17,7 @@ const volumetric = formula({
   letter: 'η',
   written: 'V / (D · i · n)',
   dimension: 'share',
-  source: 'definition of volumetric efficiency: caught over what the displacement would give',
+  source: en`definition of volumetric efficiency: caught over what the displacement would give`,
   of: ({ V, D, i, n }: Record<'V' | 'D' | 'i' | 'n', Fraction>) => V.div(D.mul(i).mul(n)),
 });
 
@@ -24,7 +25,7 @@ const volumeWeighed = formula({
   letter: 'V',
   written: 'm / ρ',
   dimension: 'volume',
-  source: 'definition of density',
+  source: en`definition of density`,
   of: ({ m, ρ }: Record<'m' | 'ρ', Fraction>) => m.div(ρ),
 });
 
@@ -32,7 +33,7 @@ const turnsInTime = formula({
   letter: 'n',
   written: 't · N',
   dimension: 'number',
-  source: 'definition of speed',
+  source: en`definition of speed`,
   of: ({ t, N }: Record<'t' | 'N', Fraction>) => t.mul(N),
 });
 
@@ -40,16 +41,16 @@ const plusMinus = formula({
   letter: 'U',
   written: 't · sqrt(v) / x · η',
   dimension: 'share',
-  source: 'interval of a mean [NIST/SEMATECH e-Handbook 1.3.5.2]',
+  source: en`interval of a mean [NIST/SEMATECH e-Handbook 1.3.5.2]`,
   of: ({ t, v, x, η }: Record<'t' | 'v' | 'x' | 'η', number>) => ((t * Math.sqrt(v)) / x) * η,
 });
 
 /** Turns of the motor in one catch. */
 function motorTurns(run: NonNullable<CatchRun>): Input<Fraction> {
-  if (run.by === 'turns') return input('turns of the motor for one catch', run.motorTurns, 'number');
-  return work(turnsInTime, 'turns of the motor for one catch', {
-    t: input('time of one catch', run.time_s, 'time'),
-    N: input('speed of the motor', run.motor_rev_per_s, 'speed'),
+  if (run.by === 'turns') return input(en`turns of the motor for one catch`, run.motorTurns, 'number');
+  return work(turnsInTime, en`turns of the motor for one catch`, {
+    t: input(en`time of one catch`, run.time_s, 'time'),
+    N: input(en`speed of the motor`, run.motor_rev_per_s, 'speed'),
   });
 }
 
@@ -69,18 +70,18 @@ function deliveryOf({ terms, confidence }: CheckInput, pairs: Pairs, side: SideN
   const density = terms.density_kg_per_m3[side];
   if (pairs.weighed && !density.known) return null;
   const { mean } = pairs.columns[side];
-  const caught = `mean caught of ${side}`;
+  const caught = en`mean caught of ${side}`;
   const V =
     pairs.weighed && density.known
-      ? work(volumeWeighed, `volume caught of ${side}`, {
+      ? work(volumeWeighed, en`volume caught of ${side}`, {
           m: input(caught, mean, 'mass'),
-          ρ: input(`density of ${side} as run`, density.value, 'density'),
+          ρ: input(en`density of ${side} as run`, density.value, 'density'),
         })
       : input(caught, mean, 'volume');
-  const share = work(volumetric, `delivery of pump ${side}`, {
+  const share = work(volumetric, en`delivery of pump ${side}`, {
     V,
-    D: input(`displacement of pump ${side}`, terms.displacement_m3_per_rev[side], 'displacement'),
-    i: input(`turns of pump ${side} for one of the motor`, terms.pumpTurns[side], 'number'),
+    D: input(en`displacement of pump ${side}`, terms.displacement_m3_per_rev[side], 'displacement'),
+    i: input(en`turns of pump ${side} for one of the motor`, terms.pumpTurns[side], 'number'),
     n,
   });
   return { share, uncertainty: uncertaintyOf(pairs, side, share, confidence) };
@@ -89,10 +90,10 @@ function deliveryOf({ terms, confidence }: CheckInput, pairs: Pairs, side: SideN
 function uncertaintyOf(pairs: Pairs, side: SideName, share: Worked<Fraction>, confidence: number): Worked<number> | null {
   if (pairs.spread === null) return null;
   const means = meansOf(pairs, pairs.spread, pairs.count);
-  return work(plusMinus, `± of the delivery of pump ${side}`, {
-    t: input('quantile of Student’s distribution', studentQuantile(confidence, pairs.count - 1), 'number'),
-    v: input('variance of the mean', side === 'A' ? means.varianceA : means.varianceB, 'number'),
-    x: input('mean caught', side === 'A' ? means.a : means.b, 'number'),
+  return work(plusMinus, en`± of the delivery of pump ${side}`, {
+    t: input(en`quantile of Student’s distribution`, studentQuantile(confidence, pairs.count - 1), 'number'),
+    v: input(en`variance of the mean`, side === 'A' ? means.varianceA : means.varianceB, 'number'),
+    x: input(en`mean caught`, side === 'A' ? means.a : means.b, 'number'),
     η: input('delivery', float(share.value), 'share'),
   });
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { orNull } from '../given.ts';
 import { offRatio, offRatioOf } from '../mixRatio.ts';
 import { type Fraction, float, least, most, ONE } from '../ratio.ts';
@@ -54,7 +55,7 @@ const ofMeans = formula({
   letter: 'r',
   written: 'b / a',
   dimension: 'number',
-  source: 'definition: ratio of the means, not mean of the ratios, so that each catch counts by what it weighs',
+  source: en`definition: ratio of the means, not mean of the ratios, so that each catch counts by what it weighs`,
   of: ({ a, b }: Record<'a' | 'b', Fraction>) => b.div(a),
 });
 
@@ -62,7 +63,7 @@ const offRatioOfEnd = formula({
   letter: 'e',
   written: 'r / w - 1',
   dimension: 'share',
-  source: 'definition of off-ratio',
+  source: en`definition of off-ratio`,
   of: ({ r, w }: Record<'r' | 'w', number>) => r / w - 1,
 });
 
@@ -80,15 +81,15 @@ export function evaluate(check: CheckInput): Evaluation {
   const { weighed, wanted } = pairs;
   const dimension = weighed ? 'mass' : 'volume';
   const mean = { A: pairs.columns.A.mean, B: pairs.columns.B.mean };
-  const bPerA = work(ofMeans, weighed ? 'B per A by weight, caught' : 'B per A by volume, caught', {
-    a: input('mean caught of A', mean.A, dimension),
-    b: input('mean caught of B', mean.B, dimension),
+  const bPerA = work(ofMeans, weighed ? en`B per A by weight, caught` : en`B per A by volume, caught`, {
+    a: input(en`mean caught of A`, mean.A, dimension),
+    b: input(en`mean caught of B`, mean.B, dimension),
   });
-  const w = input(weighed ? 'B per A wanted by weight' : 'B per A wanted by volume', wanted, 'number');
+  const w = input(weighed ? en`B per A wanted by weight` : en`B per A wanted by volume`, wanted, 'number');
   const ends = ratioInterval(pairs, confidence);
   const interval = ends && {
-    from: work(offRatioOfEnd, 'least off-ratio', { r: ends.from, w: inFloat(w) }),
-    to: work(offRatioOfEnd, 'greatest off-ratio', { r: ends.to, w: inFloat(w) }),
+    from: work(offRatioOfEnd, en`least off-ratio`, { r: ends.from, w: inFloat(w) }),
+    to: work(offRatioOfEnd, en`greatest off-ratio`, { r: ends.to, w: inFloat(w) }),
   };
   const counted = catchFigures(check, pairs);
   const offs = counted.map((one) => one.offRatio);

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { formula, input, type Worked, work } from '../working.ts';
 
 /** Two means that were measured together; variances and covariance are those of the means. */
@@ -18,7 +19,7 @@ export interface RatioInterval {
 type Letters = 'a' | 'b' | 'u' | 'v' | 'c' | 't';
 type Put = Readonly<Record<Letters, number>>;
 
-const SOURCE = 'Fieller, Journal of the Royal Statistical Society B 16 (1954), paired form';
+const SOURCE = en`Fieller, Journal of the Royal Statistical Society B 16 (1954), paired form`;
 const ROOT = 'sqrt((a · b - t^2 · c)^2 - (a^2 - t^2 · u) · (b^2 - t^2 · v))';
 const root = ({ a, b, u, v, c, t }: Put): number =>
   Math.sqrt(Math.max(0, (a * b - t * t * c) ** 2 - (a * a - t * t * u) * (b * b - t * t * v)));
@@ -52,10 +53,10 @@ export function fiellerInterval(
   const put = {
     a: input(names.a, a, 'number'),
     b: input(names.b, b, 'number'),
-    u: input(`variance of ${names.a}`, varianceA, 'number'),
-    v: input(`variance of ${names.b}`, varianceB, 'number'),
-    c: input('covariance of both', covariance, 'number'),
-    t: input('quantile of Student’s distribution', quantile, 'number'),
+    u: input(en`variance of ${names.a}`, varianceA, 'number'),
+    v: input(en`variance of ${names.b}`, varianceB, 'number'),
+    c: input(en`covariance of both`, covariance, 'number'),
+    t: input(en`quantile of Student’s distribution`, quantile, 'number'),
   } as const;
-  return { from: work(LEAST, 'least ratio', put), to: work(MOST, 'greatest ratio', put) };
+  return { from: work(LEAST, en`least ratio`, put), to: work(MOST, en`greatest ratio`, put) };
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { si } from '../file/problems.ts';
 import type { CaughtRow } from '../file/ratioCheckRow.ts';
 import type { Place, Severity } from '../finding.ts';
@@ -37,20 +38,20 @@ export function net_kg(
     return NOT_GIVEN;
   };
   if (net !== undefined && gross !== undefined)
-    return trouble('net', `net ${said(net)} and gross ${said(gross)} are both written down; keep one of them, gross with its tare.`);
+    return trouble('net', en`net ${said(net)} and gross ${said(gross)} are both written down; keep one of them, gross with its tare.`);
   if (net !== undefined) {
     const mass = si('mass', net);
-    return mass.compare(ZERO) > 0 ? known(mass) : trouble('net', `net is ${said(net)}; it must be above 0.`);
+    return mass.compare(ZERO) > 0 ? known(mass) : trouble('net', en`net is ${said(net)}; it must be above 0.`);
   }
-  if (gross === undefined) return tare === undefined ? NOT_GIVEN : trouble('gross', `the tare is ${said(tare)} but there is no gross.`);
+  if (gross === undefined) return tare === undefined ? NOT_GIVEN : trouble('gross', en`the tare is ${said(tare)} but there is no gross.`);
   if (tare === undefined && !tared)
-    return trouble('tare', `gross is ${said(gross)} but the tare is missing: weigh the empty cup, or say that the scale was tared.`);
+    return trouble('tare', en`gross is ${said(gross)} but the tare is missing: weigh the empty cup, or say that the scale was tared.`);
   if (tare !== undefined && tared)
-    return trouble('tare', `the scale was tared, yet a tare of ${said(tare)} is written down; one of the two is wrong.`);
+    return trouble('tare', en`the scale was tared, yet a tare of ${said(tare)} is written down; one of the two is wrong.`);
   const mass = si('mass', gross).sub(tare === undefined ? ZERO : si('mass', tare));
   if (mass.compare(ZERO) > 0) return known(mass);
-  const less = tare === undefined ? '' : ` less tare ${said(tare)}`;
-  return trouble('gross', `gross ${said(gross)}${less} leaves nothing; net must be above 0.`);
+  const less = tare === undefined ? '' : en` less tare ${said(tare)}`;
+  return trouble('gross', en`gross ${said(gross)}${less} leaves nothing; net must be above 0.`);
 }
 
 const said = ({ value, unit }: TypedQuantity): string => `${value}\u00A0${unit}`;

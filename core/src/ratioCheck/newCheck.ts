@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { freshId } from '../file/freshId.ts';
 import { checked, Problems } from '../file/problems.ts';
 import { type CatchRow, type RatioCheckRow, ratioCheckRow } from '../file/ratioCheckRow.ts';
@@ -37,11 +38,14 @@ export function subjectOfSheet(file: ShopFile, number: string, say: Say): Outcom
   const [sheet, ...others] = alike;
   if (sheet === undefined) {
     const all = file.changeSheets.map((one) => one.number).join(', ');
-    problems.add(['changeSheets'], `there is no change sheet ${number}; ${all === '' ? 'the file keeps none' : `the file keeps: ${all}`}.`);
+    problems.add(
+      ['changeSheets'],
+      en`there is no change sheet ${number}; ${all === '' ? en`the file keeps none` : en`the file keeps: ${all}`}.`,
+    );
     return problems.failure();
   }
   if (others.length > 0) {
-    problems.add(['changeSheets'], `change sheet ${number} stands in the file ${alike.length} times; name machine and material instead.`);
+    problems.add(['changeSheets'], en`change sheet ${number} stands in the file ${alike.length} times; name machine and material instead.`);
     return problems.failure();
   }
   const plan = resolve(file, { machine: sheet.machine, material: sheet.material }, say);
@@ -50,7 +54,7 @@ export function subjectOfSheet(file: ShopFile, number: string, say: Say): Outcom
   if (mounted !== null) return { ok: true, value: { plan: mounted, sheet }, findings: plan.findings };
   problems.add(
     ['changeSheets', file.changeSheets.indexOf(sheet)],
-    `machine ${plan.value.machine.name} has other stages or pumps than change sheet ${number} put on it; prove what is fitted now instead.`,
+    en`machine ${plan.value.machine.name} has other stages or pumps than change sheet ${number} put on it; prove what is fitted now instead.`,
   );
   return problems.failure();
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { float, whole } from '../ratio.ts';
 import { type Amounts, amountsOf } from './amounts.ts';
 import { fiellerInterval, type PairedMeans, type RatioInterval } from './fieller.ts';
@@ -81,7 +82,7 @@ export function ratioInterval(pairs: Pairs, confidence: number, count = pairs.co
   return fiellerInterval(meansOf(pairs, pairs.spread, count), studentQuantile(confidence, count - 1), MEANS);
 }
 
-const MEANS = { a: 'mean caught of A', b: 'mean caught of B' } as const;
+const MEANS = { a: en`mean caught of A`, b: en`mean caught of B` } as const;
 
 /** The same amounts `times` as large, spreading by the same share of them; the scale stays what it is. */
 export function enlarged(pairs: Pairs, times: number): Pairs {

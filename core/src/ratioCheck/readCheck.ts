@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { si } from '../file/problems.ts';
 import type { CatchRow, RatioCheckRow } from '../file/ratioCheckRow.ts';
 import type { Finding, Outcome, Place } from '../finding.ts';
@@ -58,7 +59,7 @@ function catchOf(row: CatchRow, tared: boolean, place: Place, number: number, tr
   const side = (name: SideName): Caught => {
     const found: CatchTrouble[] = [];
     const caught: Caught = {
-      mass_kg: net_kg(row[name], tared, { place: [...place, name], what: `Catch ${number}, ${name}` }, found),
+      mass_kg: net_kg(row[name], tared, { place: [...place, name], what: en`Catch ${number}, ${name}` }, found),
       volume_m3: given(row[name].volume, (volume) => si('volume', volume)),
     };
     // what does not count need not be sound
@@ -76,6 +77,6 @@ const findingOf = ({ severity, where, what }: CatchTrouble): Finding => ({
   what,
   figure: null,
   limit: null,
-  source: 'what a ratio of means needs: both sides of at least two catches, net and in known units',
+  source: en`what a ratio of means needs: both sides of at least two catches, net and in known units`,
   missing: false,
 });

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { quantityText } from '../entry.ts';
 import type { CatchRow, CaughtRow } from '../file/ratioCheckRow.ts';
 import type { UnfinishedCatch, UnfinishedCheck } from '../file/unfinishedCheck.ts';
@@ -15,7 +16,7 @@ const KEYS = ['gross', 'tare', 'net', 'volume'] as const;
 export function takeCatches(check: UnfinishedCheck, catches: readonly CatchRow[]): string | null {
   const any = (key: keyof CaughtRow) => catches.some(({ A, B }) => A[key] !== undefined || B[key] !== undefined);
   const [gross, net] = [any('gross') || any('tare'), any('net')];
-  if (gross && net) return 'Some catches have gross and tare and others a net weight; write them all one way.';
+  if (gross && net) return en`Some catches have gross and tare and others a net weight; write them all one way.`;
   if (gross) check.weighing = 'gross';
   else if (net && check.weighing === 'gross') check.weighing = 'net';
   if (any('volume')) check.volumes = true;

@@ -1,4 +1,5 @@
 import { isDate } from '../calendar.ts';
+import { en } from '../en.ts';
 import type { CatchRow, CaughtRow } from '../file/ratioCheckRow.ts';
 import type { UnfinishedCatch, UnfinishedCheck } from '../file/unfinishedCheck.ts';
 import type { Finding, Place } from '../finding.ts';
@@ -26,7 +27,7 @@ export interface Written {
   readonly typed: TypedCheck | null;
 }
 
-const NOT_YET = 'not complete yet';
+const NOT_YET = en`not complete yet`;
 
 /**
  * Reads a check while it is typed: what cannot be read or is not complete is left aside, and the rest is judged already.
@@ -48,7 +49,7 @@ export function readWritten(check: UnfinishedCheck, terms: CheckTerms, place: Pl
     (row, index): CatchRow => ({
       ...bothSides((side) =>
         caughtOf(check, row[side], (name, text) =>
-          box(name, text, [...place, 'catches', index, side, name], `Catch ${index + 1}, ${side}`),
+          box(name, text, [...place, 'catches', index, side, name], en`Catch ${index + 1}, ${side}`),
         ),
       ),
       ...leftOutOf(row, [...place, 'catches', index], index, findings),
@@ -59,10 +60,10 @@ export function readWritten(check: UnfinishedCheck, terms: CheckTerms, place: Pl
   const uncertainty = head('uncertainty');
   const confidence = head('confidence');
   if (check.date !== undefined && check.date !== '' && !isDate(check.date))
-    findings.push(blocks([...place, 'date'], `${quoted(check.date)} is no day: year, month and day are expected, as 2026-11-09.`));
+    findings.push(blocks([...place, 'date'], en`${quoted(check.date)} is no day: year, month and day are expected, as 2026-11-09.`));
   if (step === undefined) {
     if (check.step === undefined || check.step.trim() === '')
-      findings.push(blocks([...place, 'step'], 'The smallest step of the scale is missing: what its last digit moves by, as 0.1 g.'));
+      findings.push(blocks([...place, 'step'], en`The smallest step of the scale is missing: what its last digit moves by, as 0.1 g.`));
     return { findings, evaluation: null, waiting: [], judged: null, typed: null };
   }
   const typed: TypedCheck = {
@@ -93,12 +94,12 @@ export function readWritten(check: UnfinishedCheck, terms: CheckTerms, place: Pl
 }
 
 const TITLES = {
-  turns: 'Turns of a catch',
-  time: 'Time of a catch',
-  dial: 'Dial',
-  step: 'Step of the scale',
-  uncertainty: 'Uncertainty of the scale',
-  confidence: 'Confidence',
+  turns: en`Turns of a catch`,
+  time: en`Time of a catch`,
+  dial: en`Dial`,
+  step: en`Step of the scale`,
+  uncertainty: en`Uncertainty of the scale`,
+  confidence: en`Confidence`,
 } as const;
 
 const bothSides = <T>(of: (side: SideName) => T): Record<SideName, T> => ({ A: of('A'), B: of('B') });
@@ -119,7 +120,7 @@ function caughtOf(
 
 function leftOutOf({ leftOut }: UnfinishedCatch, where: Place, index: number, findings: Finding[]): { leftOut?: string } {
   if (leftOut === undefined) return {};
-  if (leftOut.trim() === '') findings.push(blocks([...where, 'leftOut'], `Catch ${index + 1} is left out: say why.`));
+  if (leftOut.trim() === '') findings.push(blocks([...where, 'leftOut'], en`Catch ${index + 1} is left out: say why.`));
   return { leftOut };
 }
 
@@ -146,6 +147,6 @@ const blocks = (where: Place, what: string): Finding => ({
   what,
   figure: null,
   limit: null,
-  source: 'what the file takes',
+  source: en`what the file takes`,
   missing: false,
 });

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Fraction } from '../ratio.ts';
 
 /** One choice of wheels for one open stage. */
@@ -89,8 +90,8 @@ export interface Hooks {
 /** What a search throws once `Hooks.cancelled` says so. */
 export class Cancelled extends Error {
   constructor() {
-    super('search cancelled');
-    this.name = 'Cancelled';
+    super(en`search cancelled`);
+    this.name = en`Cancelled`;
   }
 }
 

@@ -1,4 +1,5 @@
 import { dialText } from '../dial.ts';
+import { en } from '../en.ts';
 import { type CatchAmount, type ExpectedCatch, expectedCatch } from '../expectedCatch.ts';
 import { flowOf, settingOrFastest } from '../flow.ts';
 import { fixed, quantity, type Say } from '../format.ts';
@@ -30,9 +31,9 @@ export function catchTable(plan: Plan, option: PlannedOption, say: Say): CatchTa
   const perHundred = (amount: CatchAmount) => counted(amount).div(counted(A)).mul(whole(100));
   const limit = (amount: CatchAmount) => fixed(perHundred(amount), partsPlaces(perHundred(B)), say);
   return {
-    how: `both sides unmixed, ${expected.motorTurns} motor turns: pump A ${turnsText(A.pumpTurns, say)}, pump B ${turnsText(B.pumpTurns, say)} turns; ${timeText(plan, option, say)}`,
-    heads: { a: `A, ${unit(A)} (about ${number(A, say)})`, b: `B, ${unit(B)} (about ${number(B, say)})`, ratio: '100 × B / A' },
-    limits: limitsOnB === null ? null : `${limit(limitsOnB.low)} to ${limit(limitsOnB.high)}`,
+    how: en`both sides unmixed, ${expected.motorTurns} motor turns: pump A ${turnsText(A.pumpTurns, say)}, pump B ${turnsText(B.pumpTurns, say)} turns; ${timeText(plan, option, say)}`,
+    heads: { a: en`A, ${unit(A)} (about ${number(A, say)})`, b: en`B, ${unit(B)} (about ${number(B, say)})`, ratio: '100 × B / A' },
+    limits: limitsOnB === null ? null : en`${limit(limitsOnB.low)} to ${limit(limitsOnB.high)}`,
     rows: CATCHES,
     ...rule(expected, say),
   };
@@ -41,13 +42,13 @@ export function catchTable(plan: Plan, option: PlannedOption, say: Say): CatchTa
 function rule({ sides: { A, B }, limitsOnB }: ExpectedCatch, say: Say): { readonly rule: string; readonly otherwise: string } {
   if (limitsOnB === null) {
     return {
-      rule: `Expected: A ${amountText(A, say)}, B ${amountText(B, say)}.`,
-      otherwise: 'The limits of the material are not given: ask before release.',
+      rule: en`Expected: A ${amountText(A, say)}, B ${amountText(B, say)}.`,
+      otherwise: en`The limits of the material are not given: ask before release.`,
     };
   }
   return {
-    rule: `If A is ${amountText(A, say)}, B must be ${number(limitsOnB.low, say)} to ${amountText(limitsOnB.high, say)}`,
-    otherwise: `(expected ${amountText(B, say)}). Outside: catch again before touching a wheel.`,
+    rule: en`If A is ${amountText(A, say)}, B must be ${number(limitsOnB.low, say)} to ${amountText(limitsOnB.high, say)}`,
+    otherwise: en`(expected ${amountText(B, say)}). Outside: catch again before touching a wheel.`,
   };
 }
 
@@ -65,5 +66,5 @@ function timeText(plan: Plan, option: PlannedOption, say: Say): string {
   const flow = flowOf(plan, option);
   const share = settingOrFastest(flow)?.dial.value ?? flow.range.to.share;
   const speed_rev_per_s = plan.motor.speed_rev_per_s.mul(share);
-  return `${quantity(whole(plan.catchTurns).div(speed_rev_per_s), 'time', 's', 1, say)} at dial ${dialText(share, say)}`;
+  return en`${quantity(whole(plan.catchTurns).div(speed_rev_per_s), 'time', 's', 1, say)} at dial ${dialText(share, say)}`;
 }

@@ -1,6 +1,7 @@
 import type { LoopFit } from '../drives/driveKind.ts';
 import { driveKind } from '../drives/index.ts';
 import type { CentreLimits } from '../drives/pitchCount.ts';
+import { en } from '../en.ts';
 import { fixed, lengthUnit, type Say } from '../format.ts';
 import { orNull } from '../given.ts';
 import type { StageOption } from '../option.ts';
@@ -28,8 +29,8 @@ export function wheelRow(plan: Plan, { stage, teeth, origins }: StageOption, end
   const slot = stage[end];
   const isNew = slot.teeth !== teeth[end];
   const fits = [
-    ...(slot.bore_m.known ? [`bore ${typedLength(slot.bore_m.value, say)}`] : []),
-    ...(slot.keyway_m.known ? [`key ${typedLength(slot.keyway_m.value, say)}`] : []),
+    ...(slot.bore_m.known ? [en`bore ${typedLength(slot.bore_m.value, say)}`] : []),
+    ...(slot.keyway_m.known ? [en`key ${typedLength(slot.keyway_m.value, say)}`] : []),
   ];
   return {
     place: `${end}, teeth`,
@@ -47,31 +48,33 @@ function originText(plan: Plan, origin: Origin): string {
       return 'stays';
     case 'rack': {
       const { part, place } = origin.piece;
-      const words = [clip(part, PART_LENGTH), ...(place === '' ? [] : [`rack ${clip(place, PART_LENGTH)}`])].filter((word) => word !== '');
+      const words = [clip(part, PART_LENGTH), ...(place === '' ? [] : [en`rack ${clip(place, PART_LENGTH)}`])].filter(
+        (word) => word !== '',
+      );
       return words.length === 0 ? 'rack' : words.join(', ');
     }
     case 'machine':
-      return `from ${slotName(plan, origin.slot)}`;
+      return en`from ${slotName(plan, origin.slot)}`;
     case 'bought':
-      return 'to be bought';
+      return en`to be bought`;
     case 'nowhere':
-      return 'none left';
+      return en`none left`;
   }
 }
 
 /** What the length of a loop asks for, in words: pitches to add or to take out. */
 export function pitchesToChange(present: number | null, pitches: number): string {
-  const odd = pitches % 2 === 1 ? ', with offset link' : '';
-  if (present === null) return `count the old one${odd}`;
+  const odd = pitches % 2 === 1 ? en`, with offset link` : '';
+  if (present === null) return en`count the old one${odd}`;
   const more = pitches - present;
   if (more === 0) return `stays${odd}`;
-  return `${more > 0 ? `add ${more}` : `take out ${-more}`}${odd}`;
+  return `${more > 0 ? en`add ${more}` : en`take out ${-more}`}${odd}`;
 }
 
 export function loopRow({ stage, fit }: StageOption): ChangeRow {
-  const place = `${driveKind(stage.kind).words.loop}, pitches`;
+  const place = en`${driveKind(stage.kind).words.loop}, pitches`;
   const present = orNull(stage.presentPitches);
-  if (fit.loop === null) return { place, detail: '', off: NONE, on: NONE, from: 'centres not given: measure it', isNew: false };
+  if (fit.loop === null) return { place, detail: '', off: NONE, on: NONE, from: en`centres not given: measure it`, isNew: false };
   const { pitches } = fit.loop;
   const isNew = pitches !== present;
   return {
@@ -103,18 +106,18 @@ export function centreRow(option: StageOption, say: Say): readonly ChangeRow[] {
 }
 
 function centreLimits(limits: CentreLimits | null, moves: boolean, say: Say): string {
-  if (limits === null) return 'limits not given';
+  if (limits === null) return en`limits not given`;
   if (limits.kind === 'fixed') return 'fixed';
-  const window = `${lengthNumber(limits.least_m, say)} to ${lengthNumber(limits.most_m, say)}`;
-  return moves ? window : `stays, ${window}`;
+  const window = en`${lengthNumber(limits.least_m, say)} to ${lengthNumber(limits.most_m, say)}`;
+  return moves ? window : en`stays, ${window}`;
 }
 
 function slackWords({ count, slack_pitches }: LoopFit, say: Say): readonly string[] {
-  if (count?.kind === 'none') return ['does not fit'];
+  if (count?.kind === 'none') return [en`does not fit`];
   // Under a hundredth of a pitch nobody can see the slack.
   if (slack_pitches < 0.01) return [];
   const slack = fixed(slack_pitches, 2, say);
-  return [count?.kind === 'takeUpUnknown' ? `${slack} pitches slack, take-up not given` : `take-up takes ${slack} pitches`];
+  return [count?.kind === 'takeUpUnknown' ? en`${slack} pitches slack, take-up not given` : en`take-up takes ${slack} pitches`];
 }
 
 export function pumpRow(side: SideName, off: Pump, on: Pump, say: Say): ChangeRow {
@@ -123,7 +126,7 @@ export function pumpRow(side: SideName, off: Pump, on: Pump, say: Say): ChangeRo
     detail: '',
     off: displacementNumber(off.displacement_m3_per_rev, say),
     on: displacementNumber(on.displacement_m3_per_rev, say),
-    from: `${shortName(on.name)} for ${shortName(off.name)}`,
+    from: en`${shortName(on.name)} for ${shortName(off.name)}`,
     isNew: true,
   };
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Finding } from '../finding.ts';
 import { offRatioText, type Say, temperatureText } from '../format.ts';
 import type { PlannedOption } from '../option.ts';
@@ -76,8 +77,8 @@ export function changeSheet(plan: Plan, option: PlannedOption, fitted: PlannedOp
     care: careOf(option, say),
     warnings: [...outside(option, say), ...sentences(plan, findings, 'warns'), ...notMade(findings)],
     catches: catchTable(plan, option, say),
-    signatures: ['Changed by, date', 'Ratio check by, date', 'Released for use by, date'],
-    footer: `${clip(about.file, FILE_LENGTH)}, sheet ${number}, page 1 of 1`,
+    signatures: [en`Changed by, date`, en`Ratio check by, date`, en`Released for use by, date`],
+    footer: en`${clip(about.file, FILE_LENGTH)}, sheet ${number}, page 1 of 1`,
   };
 }
 
@@ -88,20 +89,20 @@ function heading(plan: Plan, findings: readonly Finding[], about: AboutSheet): H
     const runAt_K = plan.mix.runAt_K[side];
     const words = [
       ...(name === side ? [] : [clip(name, COMPONENT_LENGTH)]),
-      ...(runAt_K.known ? [`at ${temperatureText(runAt_K.value, about.say)}`] : []),
+      ...(runAt_K.known ? [en`at ${temperatureText(runAt_K.value, about.say)}`] : []),
     ];
     return words.length === 0 ? [] : [`${side}: ${words.join(' ')}`];
   };
   const { written } = plan.mix.sheet;
   return {
-    title: `Change sheet ${clip(about.number, NUMBER_LENGTH)}`,
+    title: en`Change sheet ${clip(about.number, NUMBER_LENGTH)}`,
     machine: plan.machine.name,
     shop: plan.shop,
     date: clip(about.date, NUMBER_LENGTH),
     material: plan.material.name,
     wanted: written,
     components: [...component('A'), ...component('B')].join(', '),
-    invented: plan.invented ? 'invented example' : null,
+    invented: plan.invented ? en`invented example` : null,
     notToBeBuilt: sentences(plan, findings, 'blocks'),
   };
 }
@@ -111,7 +112,7 @@ const sentences = (plan: Plan, findings: readonly Finding[], severity: Finding['
 
 function outside({ inside, offRatio }: PlannedOption, say: Say): readonly string[] {
   return inside === false
-    ? [`The ratio is outside the limits of the material, ${offRatioText(offRatio, say)}: whoever releases it must decide.`]
+    ? [en`The ratio is outside the limits of the material, ${offRatioText(offRatio, say)}: whoever releases it must decide.`]
     : [];
 }
 
@@ -119,6 +120,6 @@ function notMade(findings: readonly Finding[]): readonly string[] {
   const missing = findings.filter(({ missing: notGiven, severity }) => notGiven && severity === 'notes').length;
   if (missing === 0) return [];
   return [
-    `Not given, and so not checked: ${missing} ${missing === 1 ? 'point' : 'points'}; the list of findings names ${missing === 1 ? 'it' : 'them'}.`,
+    en`Not given, and so not checked: ${missing} ${missing === 1 ? 'point' : 'points'}; the list of findings names ${missing === 1 ? 'it' : 'them'}.`,
   ];
 }

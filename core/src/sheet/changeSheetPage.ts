@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { CatchTable } from './catchTable.ts';
 import type { Cautions } from './cautions.ts';
 import type { Care } from './chainCare.ts';
@@ -44,7 +45,7 @@ export function changeSheetBody(sheet: ChangeSheet, svg: string, working: readon
     `<section class="sign">${signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
     footBlock(footer, heading.invented),
   ];
-  const pages = working.length === 0 ? [] : [workingPages(`Working: ${heading.title}`, working)];
+  const pages = working.length === 0 ? [] : [workingPages(en`Working: ${heading.title}`, working)];
   return { html: [`<div class="page">${blocks.join('\n')}</div>`, ...pages].join('\n'), size_pt };
 }
 
@@ -133,12 +134,12 @@ function stepsBlock({ lines: done, own }: Steps, size_pt: number): string {
 }
 
 function catchBlock({ how, heads, limits, rows, rule, otherwise }: CatchTable): string {
-  const head = ['Catch', heads.a, heads.b, heads.ratio, 'Limits', 'Inside?']
+  const head = [en`Catch`, heads.a, heads.b, heads.ratio, en`Limits`, 'Inside?']
     .map((word) => `<th scope="col">${escaped(word)}</th>`)
     .join('');
   const verdict = limits === null ? BLANK : `<td>${BOX}yes ${BOX}no</td>`;
   const row = (name: string) =>
-    `<tr class="blank"><td>${escaped(name)}</td>${BLANK}${BLANK}${BLANK}<td>${escaped(limits ?? 'not given')}</td>${verdict}</tr>`;
+    `<tr class="blank"><td>${escaped(name)}</td>${BLANK}${BLANK}${BLANK}<td>${escaped(limits ?? en`not given`)}</td>${verdict}</tr>`;
   return `<section><h2>Ratio check <span>${escaped(how)}</span></h2><table class="catch"><tr>${head}</tr>${rows.map(row).join('')}</table><p class="rule"><b>${escaped(rule)}</b> ${escaped(otherwise)}</p></section>`;
 }
 

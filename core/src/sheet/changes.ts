@@ -1,4 +1,5 @@
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { lengthText, quantity, type Say } from '../format.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
 import { ENDS, type Plan, type Pump, type SideName } from '../plan.ts';
@@ -28,12 +29,12 @@ export function changesOf(plan: Plan, option: PlannedOption, say: Say): Changes 
   const newPumps = SIDES.filter((side) => option.pumps[side] !== fitted[side]);
   const parts = `${option.changed} ${option.changed === 1 ? 'part' : 'parts'}`;
   return {
-    summary: option.changed === 0 ? 'nothing changes' : `${parts}, about ${quantity(option.work_s, 'time', 'min', 0, say)}`,
+    summary: option.changed === 0 ? en`nothing changes` : en`${parts}, about ${quantity(option.work_s, 'time', 'min', 0, say)}`,
     groups: [
       ...touched.map((stage) => stageGroup(plan, stage, say)),
       ...(newPumps.length === 0
         ? []
-        : [{ title: 'Pumps', detail: '', rows: newPumps.map((side) => pumpRow(side, fitted[side], option.pumps[side], say)) }]),
+        : [{ title: en`Pumps`, detail: '', rows: newPumps.map((side) => pumpRow(side, fitted[side], option.pumps[side], say)) }]),
     ],
     stays: [
       ...option.stages.filter((stage) => !isTouched(stage)).map((stage) => stageStays(stage, say)),
@@ -61,11 +62,11 @@ function stageGroup(plan: Plan, option: StageOption, say: Say): ChangeGroup {
 function stageStays({ stage, teeth, fit }: StageOption, say: Say): string {
   const { loop } = driveKind(stage.kind).words;
   const words = [
-    `${teeth.driver} to ${teeth.driven} T`,
-    ...(fit.loop === null ? [] : [`${loop} ${stage.size} of ${fit.loop.pitches} pitches`]),
-    ...(stage.presentCentre_m.known ? [`centres ${lengthText(stage.presentCentre_m.value, say)}`] : []),
+    en`${teeth.driver} to ${teeth.driven} T`,
+    ...(fit.loop === null ? [] : [en`${loop} ${stage.size} of ${fit.loop.pitches} pitches`]),
+    ...(stage.presentCentre_m.known ? [en`centres ${lengthText(stage.presentCentre_m.value, say)}`] : []),
   ];
-  return `${shortName(stage.name)} stays: ${words.join(', ')}.`;
+  return en`${shortName(stage.name)} stays: ${words.join(', ')}.`;
 }
 
 function pumpsStay(sides: readonly SideName[], pumps: Readonly<Record<SideName, Pump>>, say: Say): readonly string[] {
@@ -73,5 +74,5 @@ function pumpsStay(sides: readonly SideName[], pumps: Readonly<Record<SideName, 
   const words = sides.map(
     (side) => `${side} ${shortName(pumps[side].name)}, ${displacementText(pumps[side].displacement_m3_per_rev, say)}`,
   );
-  return [`${sides.length === 2 ? 'Pumps stay' : 'Pump stays'}: ${words.join('; ')}.`];
+  return [`${sides.length === 2 ? en`Pumps stay` : en`Pump stays`}: ${words.join('; ')}.`];
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { CatchRow, CaughtRow } from '../file/ratioCheckRow.ts';
 import { fixed, offRatioText, type Say, signedRangeText } from '../format.ts';
 import { SIDES, type SideName } from '../plan.ts';
@@ -25,14 +26,14 @@ export function checkCatches(rows: readonly CatchRow[], evaluation: Evaluation, 
   );
   const steps = counted.some(({ byStep }) => byStep !== null);
   const heads = [
-    'Catch',
+    en`Catch`,
     ...columns.map(({ side, key }) => `${side} ${key}`),
-    weighed ? 'B per 100 A' : 'B per 100 A, vol.',
-    'B of all',
-    'Off-ratio',
+    weighed ? en`B per 100 A` : en`B per 100 A, vol.`,
+    en`B of all`,
+    en`Off-ratio`,
   ];
   return {
-    heads: [...heads, ...(steps ? ['By the scale’s step alone'] : [])],
+    heads: [...heads, ...(steps ? [en`By the scale’s step alone`] : [])],
     rows: rows.map((row, index) => {
       const caught = input.catches[index];
       const figures = counted.find(({ number }) => number === index + 1);
@@ -53,7 +54,7 @@ function cellOf(row: CatchRow, caught: Catch | undefined, side: SideName, key: W
 }
 
 function figureCells(figures: CatchFigures | undefined, leftOut: string | undefined, steps: boolean, say: Say): readonly string[] {
-  if (figures === undefined) return [`left out: ${leftOut ?? ''}`];
+  if (figures === undefined) return [en`left out: ${leftOut ?? ''}`];
   const parts = figures.bPerA.mul(whole(100));
   const { byStep } = figures;
   return [

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { RatioCheckRow } from '../file/ratioCheckRow.ts';
 import type { ShopFile } from '../file/shopFile.ts';
 import { SIDES, type SideName } from '../plan.ts';
@@ -11,10 +12,10 @@ export function provesText(file: ShopFile, { machine, mounted, changeSheet }: Ra
   const pump = (side: SideName) => of?.[side].pumps.find(({ id }) => id === mounted.pumps[side])?.name ?? mounted.pumps[side];
   const stage = (index: number) =>
     of?.stages.length === mounted.teeth.length ? (of.stages[index]?.name ?? of.stages[index]?.id) : undefined;
-  const teeth = mounted.teeth.map(({ driver, driven }, index) => `${stage(index) ?? `stage ${index + 1}`} ${driver} to ${driven}`);
+  const teeth = mounted.teeth.map(({ driver, driven }, index) => en`${stage(index) ?? en`stage ${index + 1}`} ${driver} to ${driven}`);
   const sheet = file.changeSheets.find(({ id }) => id === changeSheet);
-  const proved = sheet === undefined ? 'What was fitted' : `Change sheet ${sheet.number}`;
-  return clip(`${proved}: ${SIDES.map((side) => `pump ${side} ${pump(side)}`).join(', ')}; ${teeth.join(', ')}`, LINE_LENGTH);
+  const proved = sheet === undefined ? en`What was fitted` : en`Change sheet ${sheet.number}`;
+  return clip(`${proved}: ${SIDES.map((side) => en`pump ${side} ${pump(side)}`).join(', ')}; ${teeth.join(', ')}`, LINE_LENGTH);
 }
 
 /** How the catches were made. */
@@ -22,10 +23,10 @@ export function howText({ run, scale }: RatioCheckRow, weighed: boolean): string
   const typed = (of: { readonly value: string; readonly unit: string }) => `${of.value}\u00A0${of.unit}`.trim();
   const length =
     run?.turns !== undefined
-      ? `${typed(run.turns)} turns of the motor a catch`
+      ? en`${typed(run.turns)} turns of the motor a catch`
       : run?.time !== undefined && run.dial !== undefined
-        ? `${typed(run.time)} a catch at dial ${typed(run.dial)}`
-        : 'neither turns nor seconds noted';
-  const read = weighed ? `scale reads to ${typed(scale.step)}, ${scale.tared ? 'tared' : 'gross and tare'}` : 'measured by volume';
-  return `both sides unmixed, ${length}; ${read}`;
+        ? en`${typed(run.time)} a catch at dial ${typed(run.dial)}`
+        : en`neither turns nor seconds noted`;
+  const read = weighed ? en`scale reads to ${typed(scale.step)}, ${scale.tared ? 'tared' : en`gross and tare`}` : en`measured by volume`;
+  return en`both sides unmixed, ${length}; ${read}`;
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { ShopFile } from '../file/shopFile.ts';
 import type { Finding } from '../finding.ts';
 import { type Say, withTrueMinus } from '../format.ts';
@@ -50,10 +51,10 @@ const LINE_LENGTH = 160;
 
 /** @source common practice, no source; the wording is ours */
 const CAUTIONS: readonly string[] = [
-  'Catch both sides apart and weigh them unmixed: mixed material heats up by itself. Put what was caught by as the safety data sheets ask.',
-  'Wear what both safety data sheets ask for: isocyanates and amines harm through skin and breath. Parts and material may be hot.',
-  'All guards on while anything turns; lock out the drive and release the pressure before a guard or a line is opened.',
-  'The machine’s manual, both safety data sheets and local rules come first.',
+  en`Catch both sides apart and weigh them unmixed: mixed material heats up by itself. Put what was caught by as the safety data sheets ask.`,
+  en`Wear what both safety data sheets ask for: isocyanates and amines harm through skin and breath. Parts and material may be hot.`,
+  en`All guards on while anything turns; lock out the drive and release the pressure before a guard or a line is opened.`,
+  en`The machine’s manual, both safety data sheets and local rules come first.`,
 ];
 
 /**
@@ -70,17 +71,17 @@ export function checkRecord(file: ShopFile, judged: Judged, findings: readonly F
   const silent = (state: string) => judged.causes.flatMap((one) => (one.state === state ? [one.title.toLowerCase()] : []));
   const [ruledOut, notLookedFor] = [silent('ruled out'), silent('not looked for')];
   return {
-    title: isKept ? `Ratio check ${checkNumber(row.id)}` : 'Ratio check',
+    title: isKept ? en`Ratio check ${checkNumber(row.id)}` : en`Ratio check`,
     date: row.date,
     machine: nameOf(file.machines, row.machine),
     shop: clip(file.shop.name, NAME_LENGTH),
     material: nameOf(file.materials, row.material),
     wanted: clip(
-      withTrueMinus(terms.limitsWritten === null ? terms.written : `${terms.written}; limits ${terms.limitsWritten}`),
+      withTrueMinus(terms.limitsWritten === null ? terms.written : en`${terms.written}; limits ${terms.limitsWritten}`),
       LINE_LENGTH,
     ),
     proves: provesText(file, row),
-    invented: file.shop.invented === true ? 'invented example' : null,
+    invented: file.shop.invented === true ? en`invented example` : null,
     cautions: CAUTIONS,
     how: howText(row, evaluation.weighed),
     catches: checkCatches(row.catches, evaluation, say),
@@ -94,15 +95,15 @@ export function checkRecord(file: ShopFile, judged: Judged, findings: readonly F
     definition: OFF_RATIO_DEFINITION,
     causes: speaking.map(({ title, state, what }) => `${title}, ${state}: ${what}`),
     otherCauses: [
-      ...(ruledOut.length === 0 ? [] : [`Ruled out: ${ruledOut.join(', ')}.`]),
-      ...(notLookedFor.length === 0 ? [] : [`Not looked for: ${notLookedFor.join(', ')}.`]),
+      ...(ruledOut.length === 0 ? [] : [en`Ruled out: ${ruledOut.join(', ')}.`]),
+      ...(notLookedFor.length === 0 ? [] : [en`Not looked for: ${notLookedFor.join(', ')}.`]),
     ].join(' '),
     advice: [proposalText(judged.proposal, say), ...trendTexts(judged, say)],
     findings: findings.map(({ what }) => what),
     by: row.by ?? null,
     note: row.note ?? null,
-    signatures: ['Caught and weighed by, date', 'Checked by, date', 'Released for use, date'],
-    footer: `${clip(name, NAME_LENGTH)}, ${isKept ? `ratio check ${checkNumber(row.id)}` : 'a ratio check that is not kept in it'}`,
+    signatures: [en`Caught and weighed by, date`, en`Checked by, date`, en`Released for use, date`],
+    footer: `${clip(name, NAME_LENGTH)}, ${isKept ? en`ratio check ${checkNumber(row.id)}` : en`a ratio check that is not kept in it`}`,
   };
 }
 
@@ -113,9 +114,9 @@ const nameOf = (rows: readonly { readonly id: string; readonly name: string }[],
   clip(rows.find((one) => one.id === id)?.name ?? id, NAME_LENGTH);
 
 const TRENDS = [
-  ['Delivery of pump A', ({ delivery }: Judged) => delivery.A],
-  ['Delivery of pump B', ({ delivery }: Judged) => delivery.B],
-  ['Off-ratio', ({ offRatio }: Judged) => offRatio],
+  [en`Delivery of pump A`, ({ delivery }: Judged) => delivery.A],
+  [en`Delivery of pump B`, ({ delivery }: Judged) => delivery.B],
+  [en`Off-ratio`, ({ offRatio }: Judged) => offRatio],
 ] as const;
 
 function trendTexts(judged: Judged, say: Say): readonly string[] {

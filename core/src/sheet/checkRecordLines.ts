@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { CheckRecord } from './checkRecord.ts';
 import type { RatioRow } from './ratioRows.ts';
 
@@ -11,19 +12,19 @@ export function checkRecordLines(record: CheckRecord, trends: readonly string[])
   const row = ({ what, figure, against }: RatioRow) => [what, figure, against].filter((part) => part !== '').join(' | ');
   return [
     record.title,
-    `date: ${record.date}${record.by === null ? '' : `, by ${record.by}`}`,
-    `machine: ${record.machine}`,
-    `material: ${record.material}, ${record.wanted}`,
-    `shop: ${record.shop}${record.invented === null ? '' : ` (${record.invented})`}`,
+    en`date: ${record.date}${record.by === null ? '' : en`, by ${record.by}`}`,
+    en`machine: ${record.machine}`,
+    en`material: ${record.material}, ${record.wanted}`,
+    en`shop: ${record.shop}${record.invented === null ? '' : ` (${record.invented})`}`,
     record.proves,
-    ...titled(`Caught: ${record.how}`, [catches.heads.join(' | '), ...catches.rows.map((cells) => cells.join(' | '))]),
+    ...titled(en`Caught: ${record.how}`, [catches.heads.join(' | '), ...catches.rows.map((cells) => cells.join(' | '))]),
     ...titled(`${verdict.word.toUpperCase()}. ${verdict.reason}`, [verdict.agree, verdict.rule]),
-    ...titled(`What the catches say: ${record.definition}`, record.result.map(row)),
-    ...titled('Check by check', trends),
-    ...titled('Causes looked for', [...record.causes, ...(record.otherCauses === '' ? [] : [record.otherCauses])]),
-    ...titled('What follows', record.advice),
-    ...titled('About the catches', record.findings),
-    ...(record.note === null ? [] : ['', `note: ${record.note}`]),
+    ...titled(en`What the catches say: ${record.definition}`, record.result.map(row)),
+    ...titled(en`Check by check`, trends),
+    ...titled(en`Causes looked for`, [...record.causes, ...(record.otherCauses === '' ? [] : [record.otherCauses])]),
+    ...titled(en`What follows`, record.advice),
+    ...titled(en`About the catches`, record.findings),
+    ...(record.note === null ? [] : ['', en`note: ${record.note}`]),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { CheckRecord } from './checkRecord.ts';
 import { CHARTS_KEY, CHARTS_TITLE, isCrowded, recordSize_pt } from './checkRecordSize.ts';
 import { footBlock } from './foot.ts';
@@ -26,20 +27,20 @@ export function checkRecordBody(record: CheckRecord, charts: readonly string[], 
     ...(charts.length === 0
       ? []
       : [`<section><h2>${CHARTS_TITLE} <span>${escaped(CHARTS_KEY)}</span></h2><div class="trends">${charts.join('')}</div></section>`]),
-    ...listBlock('Causes looked for', [...record.causes, ...(record.otherCauses === '' ? [] : [record.otherCauses])]),
-    ...listBlock('What follows', record.advice),
-    ...listBlock('About the catches', [...record.findings, ...(record.note === null ? [] : [`Note: ${record.note}`])]),
+    ...listBlock(en`Causes looked for`, [...record.causes, ...(record.otherCauses === '' ? [] : [record.otherCauses])]),
+    ...listBlock(en`What follows`, record.advice),
+    ...listBlock(en`About the catches`, [...record.findings, ...(record.note === null ? [] : [en`Note: ${record.note}`])]),
     `<section class="sign">${record.signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
     footBlock(record.footer, record.invented),
   ];
-  const pages = working.length === 0 ? [] : [workingPages(`Working: ${record.title}, ${record.date}`, working)];
+  const pages = working.length === 0 ? [] : [workingPages(en`Working: ${record.title}, ${record.date}`, working)];
   const size_pt = recordSize_pt(record, charts.length === 0 ? 0 : recordChart(record).height_mm);
   return { html: [`<div class="page record">${blocks.join('\n')}</div>`, ...pages].join('\n'), size_pt };
 }
 
 function headingBlock({ title, date, by, machine, shop, material, wanted, proves, invented }: CheckRecord): string {
   const shopLine = [...(invented === null ? [] : [invented]), shop].map(escaped).join(' · ');
-  const made = `${date}${by === null ? '' : `, by ${by}`}`;
+  const made = `${date}${by === null ? '' : en`, by ${by}`}`;
   return `<header class="top"><div><h1 class="two">${escaped(title)}</h1><div class="two">${escaped(made)}</div><div class="one">${shopLine}</div></div>
 <div class="right"><div class="two big">${escaped(machine)}</div><div class="two big">${escaped(material)}</div><div>${escaped(wanted)}</div><div>${escaped(proves)}</div></div></header>`;
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { CheckRecord } from './checkRecord.ts';
 import { LINE, textHeight_em } from './columns.ts';
 import { SHEET_HEIGHT_mm, SHEET_WIDTH_mm } from './pageStyle.ts';
@@ -13,9 +14,8 @@ const CROWD = 16;
 const CLOSE_LINE = 1.15;
 export const isCrowded = ({ catches: { rows } }: CheckRecord): boolean => rows.length >= CROWD;
 /** Above the trends, and what their marks mean. */
-export const CHARTS_TITLE = 'Check by check';
-export const CHARTS_KEY =
-  'solid: the catches agree; hollow: they do not; long dashes: mean; short dashes: control limits; drawn through: limits';
+export const CHARTS_TITLE = en`Check by check`;
+export const CHARTS_KEY = en`solid: the catches agree; hollow: they do not; long dashes: mean; short dashes: control limits; drawn through: limits`;
 /** Below this it would not be read; what does not fit then goes on to a second page rather than be lost. */
 const SMALLEST_pt = 5;
 const STEP_pt = 0.1;
@@ -48,12 +48,12 @@ function height_mm(record: CheckRecord, picture_mm: number, em: number): number 
     heading_em(record, em) * em,
     listed_mm(record.cautions, 0.82) + 0.8 * em + 1,
     verdict_em(record, em) * em + 2.4 + 0.6 * em,
-    h2_mm(`Catches ${record.how}`) + table_mm(record, em),
+    h2_mm(en`Catches ${record.how}`) + table_mm(record, em),
     h2_mm('') + rows_mm(record.result, em) + listed_mm([record.definition], 0.9) + 0.2 * em + 1,
     ...(picture_mm === 0 ? [] : [h2_mm(`${CHARTS_TITLE} ${CHARTS_KEY}`) + picture_mm]),
     ...titled_mm([...record.causes, ...(record.otherCauses === '' ? [] : [record.otherCauses])]),
     ...titled_mm(record.advice),
-    ...titled_mm([...record.findings, ...(record.note === null ? [] : [`Note: ${record.note}`])]),
+    ...titled_mm([...record.findings, ...(record.note === null ? [] : [en`Note: ${record.note}`])]),
     7.7 + 1.3 * em,
     Math.max(6 + 1.1 * em, 2 * textHeight_em([record.footer], 80, 0.85, em) * em),
   ];

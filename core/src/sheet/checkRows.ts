@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { fixed, offRatioText, quantity, ratioText, type Say, signedRangeText, withTrueMinus } from '../format.ts';
 import { orNull } from '../given.ts';
 import { SIDES, type SideName } from '../plan.ts';
@@ -16,32 +17,32 @@ import type { RatioRow } from './ratioRows.ts';
 const WRITTEN_LENGTH = 48;
 
 const WHY: Readonly<Record<Unstable, string>> = {
-  'range wider than the limits are apart': 'the catches range further than the limits lie apart',
-  'interval wider than half of that': 'the interval is wider than half of what lies between the limits',
+  'range wider than the limits are apart': en`the catches range further than the limits lie apart`,
+  'interval wider than half of that': en`the interval is wider than half of what lies between the limits`,
 };
 
 /** Whether the catches agree, beside the verdict. */
 export function agreeText({ unstable, counted, input }: Evaluation): string {
-  if (counted.length < 2) return 'One catch: nothing tells how catches repeat.';
-  if (input.terms.limits === null) return 'Without limits nothing says how far catches may differ.';
-  return unstable.length === 0 ? 'Stable: the catches agree.' : `Unstable: ${unstable.map((one) => WHY[one]).join(', and ')}.`;
+  if (counted.length < 2) return en`One catch: nothing tells how catches repeat.`;
+  if (input.terms.limits === null) return en`Without limits nothing says how far catches may differ.`;
+  return unstable.length === 0 ? en`Stable: the catches agree.` : en`Unstable: ${unstable.map((one) => WHY[one]).join(en`, and `)}.`;
 }
 
 /** What the catches say, row by row: each figure with what it is held against. */
 export function checkRows({ evaluation, smallest }: Pick<Judged, 'evaluation' | 'smallest'>, say: Say): readonly RatioRow[] {
   const { further, interval, input, offRatio, weighed } = evaluation;
   const { limits, limitsWritten } = input.terms;
-  const written = limitsWritten === null ? '' : `, ${clip(withTrueMinus(limitsWritten), WRITTEN_LENGTH)} as written`;
+  const written = limitsWritten === null ? '' : en`, ${clip(withTrueMinus(limitsWritten), WRITTEN_LENGTH)} as written`;
   return [
-    ...ratioRow('By weight', weightBPerA(evaluation), weightWanted(evaluation), say),
-    ...ratioRow('By volume as run', evaluation.volumeBPerA, input.terms.wantedBPerA, say),
+    ...ratioRow(en`By weight`, weightBPerA(evaluation), weightWanted(evaluation), say),
+    ...ratioRow(en`By volume as run`, evaluation.volumeBPerA, input.terms.wantedBPerA, say),
     {
-      what: 'Off-ratio',
+      what: en`Off-ratio`,
       figure: offRatioText(offRatio.value, say),
-      against: limits === null ? 'limits not given' : `limits ${signedRangeText(limits.low, limits.high, say)}${written}`,
+      against: limits === null ? en`limits not given` : en`limits ${signedRangeText(limits.low, limits.high, say)}${written}`,
     },
     {
-      what: `Interval, ${shareText(input.confidence, say, 1).replace(/[.,]0(?=\u00A0)/, '')}`,
+      what: en`Interval, ${shareText(input.confidence, say, 1).replace(/[.,]0(?=\u00A0)/, '')}`,
       figure: interval === null ? 'none' : signedRangeText(interval.from.value, interval.to.value, say),
       against: intervalBasis(evaluation, say),
     },
@@ -51,12 +52,12 @@ export function checkRows({ evaluation, smallest }: Pick<Judged, 'evaluation' | 
       ? []
       : [
           {
-            what: 'Smallest catch',
+            what: en`Smallest catch`,
             figure: `A ${quantity(smallest.A.value, 'mass', 'g', 1, say)}, B ${quantity(smallest.B.value, 'mass', 'g', 1, say)}`,
-            against: 'worth making on this scale',
+            against: en`worth making on this scale`,
           },
         ]),
-    ...(further === null ? [] : [{ what: 'To settle it', figure: '', against: furtherText(further, weighed, say) }]),
+    ...(further === null ? [] : [{ what: en`To settle it`, figure: '', against: furtherText(further, weighed, say) }]),
   ];
 }
 
@@ -69,7 +70,7 @@ function ratioRow(what: string, made: Fraction | null, wanted: Fraction | null, 
     {
       what,
       figure: ratioText(aPerB(made), say),
-      against: `wanted ${ratioText(aPerB(wanted), say)}; ${parts(made)} of B per 100 of A, wanted ${parts(wanted)}; B is ${shareText(made.div(made.add(ONE)), say)} of all, wanted ${shareText(wanted.div(wanted.add(ONE)), say)}`,
+      against: en`wanted ${ratioText(aPerB(wanted), say)}; ${parts(made)} of B per 100 of A, wanted ${parts(wanted)}; B is ${shareText(made.div(made.add(ONE)), say)} of all, wanted ${shareText(wanted.div(wanted.add(ONE)), say)}`,
     },
   ];
 }
@@ -79,9 +80,9 @@ function spreadRow(evaluation: Evaluation, say: Say): readonly RatioRow[] {
   if (deviation === null) return [];
   return [
     {
-      what: 'Catches range over',
+      what: en`Catches range over`,
       figure: shareText(range, say),
-      against: `standard deviation ${shareText(deviation, say, 3)} of off-ratio`,
+      against: en`standard deviation ${shareText(deviation, say, 3)} of off-ratio`,
     },
   ];
 }
@@ -94,9 +95,9 @@ function deliveryRow({ delivery, input: { terms } }: Evaluation, side: SideName,
   const nominal = displacementText(terms.displacement_m3_per_rev[side], say);
   return [
     {
-      what: `Pump ${side} delivered`,
-      figure: deliveryText(of, say).replace(' of its displacement', ''),
-      against: `of its displacement, ${nominal}${tolerance === null ? '' : ` ±\u00A0${shareText(tolerance, say)}`}${whenNew === null ? '' : `; new ${shareText(whenNew, say)}`}`,
+      what: en`Pump ${side} delivered`,
+      figure: deliveryText(of, say).replace(en` of its displacement`, ''),
+      against: en`of its displacement, ${nominal}${tolerance === null ? '' : ` ±\u00A0${shareText(tolerance, say)}`}${whenNew === null ? '' : en`; new ${shareText(whenNew, say)}`}`,
     },
   ];
 }

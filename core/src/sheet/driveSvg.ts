@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Say } from '../format.ts';
 import type { DrawnStage, DriveDrawing } from './driveDrawing.ts';
 import { DRAWING_WIDTH_mm, driveLayout, type Layout, WIDTH } from './driveLayout.ts';
@@ -20,7 +21,9 @@ export function driveSvg(drawing: DriveDrawing, say: Say): string {
   const scaleText = `1 : ${String(layout.scale).replace('.', say.decimal)}`;
   const { stages } = drawing;
   const head =
-    stages.length === 0 ? 'Both pumps turn with the motor: no stage to draw.' : `Scale ${scaleText}; A solid, B dashed, dotted comes off`;
+    stages.length === 0
+      ? en`Both pumps turn with the motor: no stage to draw.`
+      : en`Scale ${scaleText}; A solid, B dashed, dotted comes off`;
   const name = escaped(driveSentence(drawing, scaleText, say));
   const size = `viewBox="0 0 ${WIDTH} ${units(layout.height)}" width="${DRAWING_WIDTH_mm}mm" height="${units(layout.height_mm)}mm"`;
   return [

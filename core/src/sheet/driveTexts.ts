@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { lengthText, type Say } from '../format.ts';
 import { clip } from '../visible.ts';
 import type { DrawnStage } from './driveDrawing.ts';
@@ -40,7 +41,7 @@ export function teeth({ shafts, teeth: y }: Layout): readonly string[] {
     wheels.map(({ stage, wheel, off }) => [
       ...(wheels.length > 1 ? plain(`${shortStage(stage)} `) : []),
       { words: `${wheel.teeth} T`, bold: wheel.state === 'new' },
-      ...(off === null ? [] : plain(` was ${off.teeth}`)),
+      ...(off === null ? [] : plain(en` was ${off.teeth}`)),
     ]),
   );
   const { size, middles } = besideEachOther(
@@ -72,6 +73,6 @@ export function dimensions(stages: readonly DrawnStage[], { placing, dimensions:
 }
 
 function dimensionText({ centre_m, oldCentre_m }: DrawnStage, say: Say): readonly string[] {
-  if (centre_m === null) return ['centre', 'not given'];
-  return [lengthText(centre_m, say), ...(oldCentre_m === null ? [] : [`was ${lengthNumber(oldCentre_m, say)}`])];
+  if (centre_m === null) return ['centre', en`not given`];
+  return [lengthText(centre_m, say), ...(oldCentre_m === null ? [] : [en`was ${lengthNumber(oldCentre_m, say)}`])];
 }

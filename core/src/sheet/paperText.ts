@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { fixed, lengthText, quantity, type Say } from '../format.ts';
 import type { Plan, Slot, Stage } from '../plan.ts';
 import { type Fraction, float, ONE } from '../ratio.ts';
@@ -25,7 +26,12 @@ export function slotName(plan: Plan, slot: Slot): string {
   return `${shortName(stage.name)} ${stage.driver === slot ? 'driver' : 'driven'}`;
 }
 
-const TURNS: Readonly<Record<Stage['turns'], string>> = { A: 'to pump A', B: 'to pump B', both: 'to both pumps', neither: 'to no pump' };
+const TURNS: Readonly<Record<Stage['turns'], string>> = {
+  A: en`to pump A`,
+  B: en`to pump B`,
+  both: en`to both pumps`,
+  neither: en`to no pump`,
+};
 export const whomItTurns = (stage: Stage): string => TURNS[stage.turns];
 
 /** Zeros at the end of decimals say nothing about a dimension that was typed: `25.40 mm` becomes `25.4 mm`. */

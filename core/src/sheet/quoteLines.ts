@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { QuotePage } from './quotePage.ts';
 import type { RatioRow } from './ratioRows.ts';
 
@@ -9,21 +10,21 @@ export function quoteLines(page: QuotePage): readonly string[] {
     page.title,
     `${page.number}, ${page.date}`,
     page.valid,
-    `machine: ${page.machine}`,
-    `shop: ${page.shop}`,
-    ...(page.customer === '' ? [] : [`customer: ${page.customer}`]),
+    en`machine: ${page.machine}`,
+    en`shop: ${page.shop}`,
+    ...(page.customer === '' ? [] : [en`customer: ${page.customer}`]),
     ...(page.invented === '' ? [] : [page.invented]),
     ...(page.note === '' ? [] : [page.note]),
     ...titled('NOT A RELEASE FOR PRODUCTION', page.cautions),
-    ...titled(`Reach: ${page.window}`, [page.legend, ...page.reach.map(row)]),
-    ...titled('Your materials', [
+    ...titled(en`Reach: ${page.window}`, [page.legend, ...page.reach.map(row)]),
+    ...titled(en`Your materials`, [
       ...[page.materials.heads, ...page.materials.rows].map((cells) => cells.join(' | ')),
       ...(page.materials.rest === '' ? [] : [page.materials.rest]),
       ...page.definitions,
     ]),
-    ...titled('What to add', page.add),
-    ...titled('What this rests on', page.assumptions),
-    ...titled('Signatures', page.signatures),
+    ...titled(en`What to add`, page.add),
+    ...titled(en`What this rests on`, page.assumptions),
+    ...titled(en`Signatures`, page.signatures),
     page.footer,
   ];
 }

@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { LINE, sentenceColumns, textHeight_em } from './columns.ts';
 import { footBlock } from './foot.ts';
 import { escaped } from './html.ts';
@@ -109,7 +110,7 @@ function typeSize_pt(page: QuotePage, picture_mm: number): number {
 function height_mm(page: QuotePage, picture_mm: number, em: number): number {
   const h2_mm = 1.4 * em + 0.35;
   const listed_mm = (words: readonly string[], size: number) => textHeight_em(words, LIST_mm, size, em) * em;
-  const whom_em = page.customer === '' ? 0 : textHeight_em([`for ${page.customer}`], BOLD * 88, 1.3, em);
+  const whom_em = page.customer === '' ? 0 : textHeight_em([en`for ${page.customer}`], BOLD * 88, 1.3, em);
   const title_em = Math.min(2 * 1.75 * LINE, textHeight_em([page.title], BOLD * 90, 1.75, em));
   const heading_em = Math.max(title_em + LINE, whom_em + textHeight_em([`${page.number}, ${page.date}`, page.valid], 88, 1, em));
   const own_mm = page.note === '' ? [] : [textHeight_em([page.note], SHEET_WIDTH_mm, 1, em) * em];

@@ -1,4 +1,5 @@
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { capital, fixed, offRatioText, ratioText, type Say, withTrueMinus } from '../format.ts';
 import { perHundredA } from '../mixRatio.ts';
 import type { PlannedOption } from '../option.ts';
@@ -19,20 +20,23 @@ export interface RatioRow {
 const WRITTEN_LENGTH = 48;
 
 /** Stands beside every off-ratio in print. */
-export const OFF_RATIO_DEFINITION =
-  'off-ratio is (B per A made) / (B per A wanted) − 1: +\u00A0is\u00A0B\u2011rich, −\u00A0is\u00A0B\u2011lean';
+export const OFF_RATIO_DEFINITION = en`off-ratio is (B per A made) / (B per A wanted) − 1: +\u00A0is\u00A0B\u2011rich, −\u00A0is\u00A0B\u2011lean`;
 
 /** The ratio after the change: exact, how far off, as the data sheet counts, where it comes from, and what it was before. */
 export function ratioRows(plan: Plan, option: PlannedOption, fitted: PlannedOption, say: Say): readonly RatioRow[] {
   const { mix } = plan;
-  const asWritten = mix.limitsWritten === null ? '' : `, ${clip(withTrueMinus(mix.limitsWritten), WRITTEN_LENGTH)} as written`;
+  const asWritten = mix.limitsWritten === null ? '' : en`, ${clip(withTrueMinus(mix.limitsWritten), WRITTEN_LENGTH)} as written`;
   return [
-    { what: 'By volume, exact', figure: exactAndDecimal(option.bPerA, say), against: `wanted ${ratioText(aPerB(mix.wantedBPerA), say)}` },
-    { what: 'Off-ratio', figure: offRatioText(option.offRatio, say), against: insideText(option.inside) + asWritten },
+    {
+      what: en`By volume, exact`,
+      figure: exactAndDecimal(option.bPerA, say),
+      against: en`wanted ${ratioText(aPerB(mix.wantedBPerA), say)}`,
+    },
+    { what: en`Off-ratio`, figure: offRatioText(option.offRatio, say), against: insideText(option.inside) + asWritten },
     asTheSheetCounts(mix, option, say),
     product(plan, option, say),
     {
-      what: 'Before the change',
+      what: en`Before the change`,
       figure: exactAndDecimal(fitted.bPerA, say),
       against: `${offRatioText(fitted.offRatio, say)}, ${insideText(fitted.inside)}`,
     },
@@ -40,8 +44,8 @@ export function ratioRows(plan: Plan, option: PlannedOption, fitted: PlannedOpti
 }
 
 function insideText(inside: boolean | null): string {
-  if (inside === null) return 'limits not given';
-  return inside ? 'inside limits' : 'outside limits';
+  if (inside === null) return en`limits not given`;
+  return inside ? en`inside limits` : en`outside limits`;
 }
 
 function exactAndDecimal(bPerA: Fraction, say: Say): string {
@@ -56,11 +60,11 @@ function asTheSheetCounts(mix: Mix, option: PlannedOption, say: Say): RatioRow {
   const { basis, partsA: a, partsB: b, written } = mix.sheet;
   // For as many parts of A as the sheet has, which need not be 100.
   const partsOfB = (e: Fraction) => fixed(perHundredA.of({ a, b, e }).mul(a).div(whole(100)), partsPlaces(b), say);
-  const limits = mix.limits === null ? '' : `, limits ${partsOfB(mix.limits.low)} to ${partsOfB(mix.limits.high)}`;
+  const limits = mix.limits === null ? '' : en`, limits ${partsOfB(mix.limits.low)} to ${partsOfB(mix.limits.high)}`;
   return {
-    what: basis === 'weight' ? 'By weight' : 'As sheet counts',
+    what: basis === 'weight' ? en`By weight` : en`As sheet counts`,
     figure: `${plainText(a, say)} : ${partsOfB(option.offRatio)}`,
-    against: `wanted ${clip(written, WRITTEN_LENGTH)}${limits}`,
+    against: en`wanted ${clip(written, WRITTEN_LENGTH)}${limits}`,
   };
 }
 
@@ -73,6 +77,6 @@ function product(plan: Plan, option: PlannedOption, say: Say): RatioRow {
   return {
     what: `${capital(pumpsText(option.pumps))} × ${wheels}`,
     figure: `(${ratio(pumpRatio(option.pumps))}) × (${ratio(sprocketRatio(plan, teeth))})`,
-    against: 'both are in the figures above; apply neither again',
+    against: en`both are in the figures above; apply neither again`,
   };
 }

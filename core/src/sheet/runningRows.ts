@@ -1,5 +1,6 @@
 import { budgetOf } from '../budget.ts';
 import { dialText } from '../dial.ts';
+import { en } from '../en.ts';
 import { tankFacts } from '../facts/tankFacts.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
 import { type Say, signedPercentText, signedRangeText } from '../format.ts';
@@ -23,9 +24,9 @@ function loadRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRo
   const { motor } = torquesOf(plan, option);
   const { ratedTorque_N_m: rated } = plan.motor;
   if (!motor.known) return [];
-  const share = rated.known ? ratedShare(motor.value, inFloat(input('rated torque', rated.value, 'torque'))) : null;
-  const against = share === null ? 'rating not given' : `${amountText(share.value, 'share', say, -1)} of its rating`;
-  return [{ what: 'Load', figure: `motor ${amountText(motor.value.value, 'torque', say)}`, against }];
+  const share = rated.known ? ratedShare(motor.value, inFloat(input(en`rated torque`, rated.value, 'torque'))) : null;
+  const against = share === null ? en`rating not given` : en`${amountText(share.value, 'share', say, -1)} of its rating`;
+  return [{ what: en`Load`, figure: en`motor ${amountText(motor.value.value, 'torque', say)}`, against }];
 }
 
 function budgetRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRow[] {
@@ -33,9 +34,11 @@ function budgetRows(plan: Plan, option: PlannedOption, say: Say): readonly Ratio
   if (contributions.length === 0) return [];
   return [
     {
-      what: 'Worst case',
+      what: en`Worst case`,
       figure: signedRangeText(from.value, to.value, say),
-      against: [`likely ±${amountText(likely.value, 'share', say)} about the off-ratio`, ...(verdict === null ? [] : [verdict])].join('; '),
+      against: [en`likely ±${amountText(likely.value, 'share', say)} about the off-ratio`, ...(verdict === null ? [] : [verdict])].join(
+        '; ',
+      ),
     },
   ];
 }
@@ -50,11 +53,11 @@ function tankRows(plan: Plan, option: PlannedOption, say: Say): readonly RatioRo
   const low = runsLow(plan, option);
   const together =
     low.known && !low.value.together
-      ? `fill ${low.value.other} to ${amountText(low.value.fill.value, 'volume', say)} and both run out together`
+      ? en`fill ${low.value.other} to ${amountText(low.value.fill.value, 'volume', say)} and both run out together`
       : '';
   const rows: readonly RatioRow[] = [
-    { what: 'To low mark', figure: bothSides('lasts'), against: together },
-    { what: 'Batch', figure: bothSides('batchMass', 'batchVolume'), against: 'at the ratio as made' },
+    { what: en`To low mark`, figure: bothSides('lasts'), against: together },
+    { what: en`Batch`, figure: bothSides('batchMass', 'batchVolume'), against: en`at the ratio as made` },
   ];
   return rows.filter(({ figure }) => figure !== '');
 }
@@ -64,25 +67,25 @@ const bySide = (running: Running, of: 'flow' | 'pumpSpeed', say: Say): string =>
 
 function settingRows({ wantedFlow }: Plan, setting: Setting, say: Say): readonly RatioRow[] {
   const cost = signedPercentText(setting.cost.value, say);
-  const wanted = wantedFlow.known ? `; wanted ${amountText(wantedFlow.value.value, 'flow', say)}, rounding ${cost}` : '';
+  const wanted = wantedFlow.known ? en`; wanted ${amountText(wantedFlow.value.value, 'flow', say)}, rounding ${cost}` : '';
   return [
     {
-      what: 'Dial',
+      what: en`Dial`,
       figure: dialText(setting.dial.value, say),
-      against: `flow ${amountText(setting.total.value, 'flow', say)}: ${bySide(setting, 'flow', say)}${wanted}`,
+      against: en`flow ${amountText(setting.total.value, 'flow', say)}: ${bySide(setting, 'flow', say)}${wanted}`,
     },
     {
-      what: 'Speeds',
-      figure: `motor ${amountText(setting.motorSpeed.value, 'speed', say)}`,
-      against: `pump ${bySide(setting, 'pumpSpeed', say)}`,
+      what: en`Speeds`,
+      figure: en`motor ${amountText(setting.motorSpeed.value, 'speed', say)}`,
+      against: en`pump ${bySide(setting, 'pumpSpeed', say)}`,
     },
   ];
 }
 
 const rangeRows = ({ from, to }: { readonly from: Running; readonly to: Running }, say: Say): readonly RatioRow[] => [
   {
-    what: 'Flow',
-    figure: `dial ${dialText(from.dial.value, say)} to ${dialText(to.dial.value, say)}`,
-    against: `${amountText(from.total.value, 'flow', say)} to ${amountText(to.total.value, 'flow', say)}; at most ${bySide(to, 'flow', say)}`,
+    what: en`Flow`,
+    figure: en`dial ${dialText(from.dial.value, say)} to ${dialText(to.dial.value, say)}`,
+    against: en`${amountText(from.total.value, 'flow', say)} to ${amountText(to.total.value, 'flow', say)}; at most ${bySide(to, 'flow', say)}`,
   },
 ];

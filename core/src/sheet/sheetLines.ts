@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { ChangeSheet } from './changeSheet.ts';
 
 /** What is printed, as lines of text in the order of the page: the copy of a sheet that is kept in the shop file. */
@@ -20,9 +21,9 @@ export function sheetLines({
     ...(invented === null ? [] : [invented]),
     ...titled('NOT TO BE BUILT', notToBeBuilt),
     ...cautions.groups.flatMap(({ title, lines: group }) => titled(title, group)),
-    ...titled('This material', cautions.own),
+    ...titled(en`This material`, cautions.own),
     cautions.deference,
-    ...titled(`Take off, put on: ${changes.summary}`, [
+    ...titled(en`Take off, put on: ${changes.summary}`, [
       ...changes.groups.flatMap(({ title, detail, rows }) => [
         `${title} | ${detail}`,
         ...rows.map(({ place, off, on, from, detail: fits, isNew }) =>
@@ -32,28 +33,28 @@ export function sheetLines({
       ...changes.stays,
     ]),
     ...titled(
-      `Ratio after the change: ${ratio.definition}`,
+      en`Ratio after the change: ${ratio.definition}`,
       ratio.rows.map(({ what, figure, against }) => `${what} | ${figure} | ${against}`),
     ),
     ...titled(
-      'Running it',
+      en`Running it`,
       running.map(({ what, figure, against }) => `${what} | ${figure} | ${against}`),
     ),
     ...titled(
-      `Slack and wear: ${care.definition}`,
+      en`Slack and wear: ${care.definition}`,
       [care.heads, ...care.rows].map((cells) => cells.join(' | ')),
     ),
-    ...titled('Warnings', warnings),
+    ...titled(en`Warnings`, warnings),
     ...titled(
-      'Steps',
+      en`Steps`,
       [...steps.lines, ...steps.own].map((step) => `[ ] ${step}`),
     ),
-    ...titled(`Ratio check: ${catches.how}`, [
-      [catches.heads.a, catches.heads.b, catches.heads.ratio, `limits ${catches.limits ?? 'not given'}`].join(' | '),
-      `rows: ${catches.rows.join(', ')}`,
+    ...titled(en`Ratio check: ${catches.how}`, [
+      [catches.heads.a, catches.heads.b, catches.heads.ratio, en`limits ${catches.limits ?? en`not given`}`].join(' | '),
+      en`rows: ${catches.rows.join(', ')}`,
       `${catches.rule} ${catches.otherwise}`,
     ]),
-    ...titled('Signatures', signatures),
+    ...titled(en`Signatures`, signatures),
     footer,
   ];
 }

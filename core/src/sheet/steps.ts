@@ -1,4 +1,5 @@
 import { driveKind } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { lengthText, type Say } from '../format.ts';
 import { orNull } from '../given.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
@@ -17,10 +18,10 @@ export interface Steps {
 
 const SIDES = ['A', 'B'] as const satisfies readonly SideName[];
 
-const RUN = 'Guard on, lockout off, tank valves open. Run slowly until both sides are free of air.';
-const PROVE = 'Ratio check as below. Inside: release for use.';
+const RUN = en`Guard on, lockout off, tank valves open. Run slowly until both sides are free of air.`;
+const PROVE = en`Ratio check as below. Inside: release for use.`;
 /** Without limits nothing is inside. */
-const PROVE_WITHOUT_LIMITS = 'Ratio check as below. Release only with limits from the data sheet.';
+const PROVE_WITHOUT_LIMITS = en`Ratio check as below. Release only with limits from the data sheet.`;
 
 /** @source common practice, no source; the wording is ours */
 export function stepsOf(plan: Plan, option: PlannedOption, say: Say): Steps {
@@ -37,8 +38,8 @@ export function stepsOf(plan: Plan, option: PlannedOption, say: Say): Steps {
 function opening(touched: readonly StageOption[]): readonly string[] {
   const off = touched.map(({ stage }) => `${shortName(stage.name)} ${loopWord(stage)}`);
   return [
-    'Locked out, start tried. Tank valves shut, pressure off on both sides.',
-    off.length === 0 ? 'Guard off.' : `Guard off. Slacken and take off: ${off.join(', ')}.`,
+    en`Locked out, start tried. Tank valves shut, pressure off on both sides.`,
+    off.length === 0 ? en`Guard off.` : en`Guard off. Slacken and take off: ${off.join(', ')}.`,
   ];
 }
 
@@ -56,26 +57,26 @@ function fitting(touched: readonly StageOption[], say: Say): readonly string[] {
   );
   const unknown = touched.filter(({ fit }) => fit.loop === null).map(({ stage }) => shortName(stage.name));
   return [
-    ...(wheels.length === 0 ? [] : [`Put on: ${wheels.join('; ')}. Keys in, set screws tight, faces in line with a straightedge.`]),
-    ...(loops.length === 0 ? [] : [`To length: ${loops.join('; ')}. Connecting links closed.`]),
-    ...(centres.length === 0 ? [] : [`Centres: ${centres.join('; ')}.`]),
-    ...unknown.map((name) => `${name}: fit, then note pitches ________ and centres ________`),
-    ...(touched.length === 0 ? [] : ['Set the slack and measure the wear as in the table.']),
+    ...(wheels.length === 0 ? [] : [en`Put on: ${wheels.join('; ')}. Keys in, set screws tight, faces in line with a straightedge.`]),
+    ...(loops.length === 0 ? [] : [en`To length: ${loops.join('; ')}. Connecting links closed.`]),
+    ...(centres.length === 0 ? [] : [en`Centres: ${centres.join('; ')}.`]),
+    ...unknown.map((name) => en`${name}: fit, then note pitches ________ and centres ________`),
+    ...(touched.length === 0 ? [] : [en`Set the slack and measure the wear as in the table.`]),
   ];
 }
 
 const loopWord = ({ kind }: Stage): string => driveKind(kind).words.loop;
 
 const lengthWords = (stage: Stage, pitches: number): string =>
-  `to ${pitches} pitches (${pitchesToChange(orNull(stage.presentPitches), pitches)})`;
+  en`to ${pitches} pitches (${pitchesToChange(orNull(stage.presentPitches), pitches)})`;
 
 function pumpSteps(plan: Plan, option: PlannedOption): readonly string[] {
   const fitted = fittedPumps(plan);
   return SIDES.filter((side) => option.pumps[side] !== fitted[side]).map(
-    (side) => `Pump ${side}: ${shortName(option.pumps[side].name)} on. Seals, coupling and sense of rotation as its manual says.`,
+    (side) => en`Pump ${side}: ${shortName(option.pumps[side].name)} on. Seals, coupling and sense of rotation as its manual says.`,
   );
 }
 
 const closing = (touched: readonly StageOption[]): readonly string[] => [
-  touched.length === 0 ? 'One full turn by hand: nothing binds.' : 'One full turn of every shaft by hand: nothing touches.',
+  touched.length === 0 ? en`One full turn by hand: nothing binds.` : en`One full turn of every shaft by hand: nothing touches.`,
 ];

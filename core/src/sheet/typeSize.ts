@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { CatchTable } from './catchTable.ts';
 import type { Cautions } from './cautions.ts';
 import type { ChangeRow } from './changeRows.ts';
@@ -113,12 +114,13 @@ function side_mm({ care }: ChangeSheet, picture_mm: number, em_mm: number): numb
   return (
     1 +
     picture_mm +
-    (care.rows.length === 0 ? 0 : (1.9 + textHeight_em([`Slack and wear  ${care.definition}`], 92, 1, em_mm)) * em_mm + 0.5) +
+    (care.rows.length === 0 ? 0 : (1.9 + textHeight_em([en`Slack and wear  ${care.definition}`], 92, 1, em_mm)) * em_mm + 0.5) +
     rows_mm.reduce((sum, row) => sum + row, 0)
   );
 }
 
 function catch_mm({ how, rows, rule, otherwise }: CatchTable, em_mm: number): number {
-  const texts_em = textHeight_em([`Ratio check ${how}`], 182, 0.9, em_mm) + textHeight_em([`${rule} ${otherwise}`], 175, 0.95, em_mm) + 1.9;
+  const texts_em =
+    textHeight_em([en`Ratio check ${how}`], 182, 0.9, em_mm) + textHeight_em([`${rule} ${otherwise}`], 175, 0.95, em_mm) + 1.9;
   return texts_em * em_mm + 0.5 + rows.length * WRITING_LINE_mm;
 }

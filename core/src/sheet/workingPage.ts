@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import type { Say } from '../format.ts';
 import { isWorked, type Worked } from '../working.ts';
 import { type FactGroup, workingText } from '../workingText.ts';
@@ -62,7 +63,7 @@ function numbered(number: number, worked: Worked, references: ReadonlyMap<string
   };
 }
 
-const SI_NOTE = 'Formulas take SI units: metre, kilogram, second, newton, pascal; turns are counted, a share of 1 % is 0.01.';
+const SI_NOTE = en`Formulas take SI units: metre, kilogram, second, newton, pascal; turns are counted, a share of 1 % is 0.01.`;
 
 /** The pages of workings that follow a sheet, as markup; the user's own words are escaped. */
 export function workingPages(title: string, groups: readonly WorkingGroup[]): string {

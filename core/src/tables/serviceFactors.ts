@@ -1,3 +1,4 @@
+import { en } from '../en.ts';
 import { Fraction } from '../ratio.ts';
 
 // Service factors of chain drives turned by an electric motor: times which the load counts; no dimension.
@@ -10,7 +11,7 @@ export interface ServiceFactor {
 }
 
 export const SERVICE_FACTORS: readonly ServiceFactor[] = [
-  { load: 'an even load', serviceFactor: new Fraction('1.0') },
-  { load: 'moderate shock', serviceFactor: new Fraction('1.3') },
-  { load: 'heavy shock', serviceFactor: new Fraction('1.5') },
+  { load: en`an even load`, serviceFactor: new Fraction('1.0') },
+  { load: en`moderate shock`, serviceFactor: new Fraction('1.3') },
+  { load: en`heavy shock`, serviceFactor: new Fraction('1.5') },
 ];

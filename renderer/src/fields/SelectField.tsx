@@ -1,4 +1,5 @@
 import { createUniqueId, For, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { Place } from '../../../core/src/index.ts';
 import { placeKey, useApp } from '../state/app.ts';
 
@@ -33,9 +34,7 @@ export function SelectField(props: SelectProps) {
         }}
       >
         <Show when={props.value === undefined}>
-          <option value="" selected disabled>
-            not given
-          </option>
+          <option value="" selected disabled>{en`not given`}</option>
         </Show>
         <For each={props.options}>
           {([value, words]) => (

@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import type { Say } from '../../../core/src/index.ts';
 
 /** The unit meant where none is typed, by the shop's system; any other may be typed behind the number. */
@@ -29,17 +30,17 @@ const UNITS: Readonly<Record<Say['system'], EntryUnits>> = {
     temperature: '°C',
     temperatureDifference: 'K',
     expansion: '1/K',
-    viscosity: 'mPa s',
+    viscosity: en`mPa s`,
   },
   inch: {
     length: 'in',
     displacement: 'in3/rev',
-    torque: 'lbf in',
+    torque: en`lbf in`,
     flow: 'in3/min',
     pressure: 'psi',
-    tank: 'US gal',
+    tank: en`US gal`,
     mixer: 'in3',
-    density: 'lb/gal (US)',
+    density: en`lb/gal (US)`,
     temperature: '°F',
     temperatureDifference: '°F',
     expansion: '1/°F',

@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import {
   amountEntryText,
   type Dimension,
@@ -110,7 +111,7 @@ export function TextField(props: TextProps) {
       {...props}
       text={props.value ?? ''}
       take={(typed) => {
-        if (typed.length > 200) return { ok: false, expected: 'At most 200 characters.' };
+        if (typed.length > 200) return { ok: false, expected: en`At most 200 characters.` };
         props.set(typed === '' ? undefined : typed);
         return { ok: true };
       }}

@@ -1,4 +1,5 @@
 import { createEffect, onCleanup } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { sentenceOf, useApp } from '../state/app.ts';
 import type { Command } from '../state/commands.ts';
 import { watchMeasured } from '../state/measured.ts';
@@ -31,7 +32,7 @@ export function Around(props: { readonly commands: readonly Command[] }) {
     const [file, another] = dropped?.files ?? [];
     const item = [...(dropped?.items ?? [])].find(({ kind }) => kind === 'file');
     if (file === undefined || item === undefined) return;
-    if (another !== undefined) throw new Error('Several files were dropped, and none was opened: drop one shop file at a time.');
+    if (another !== undefined) throw new Error(en`Several files were dropped, and none was opened: drop one shop file at a time.`);
     await app.host.dropped(file, item);
     await props.commands.find(({ id }) => id === 'file.handedOver')?.run();
   };
@@ -44,4 +45,4 @@ export function Around(props: { readonly commands: readonly Command[] }) {
   return <Ask />;
 }
 
-const carriesFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
+const carriesFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes(en`Files`) ?? false;

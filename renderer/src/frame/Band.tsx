@@ -1,6 +1,7 @@
 import { createMemo, Show } from 'solid-js';
 import { bandOf } from '../../../core/src/band.ts';
 import { type Budget, budgetOf } from '../../../core/src/budget.ts';
+import { en } from '../../../core/src/en.ts';
 import { withTrueMinus } from '../../../core/src/format.ts';
 import { offRatioText, type PlannedOption, ratioText, type Say } from '../../../core/src/index.ts';
 import { worstRangeText } from '../../../core/src/optionWords.ts';
@@ -25,17 +26,17 @@ export function Band() {
     return of === null || chosen === null ? null : budgetOf(of, chosen);
   });
   return (
-    <Show when={plan()} fallback={<p class="faint bandempty">No ratio yet: the machine and the material say what is missing.</p>}>
+    <Show when={plan()} fallback={<p class="faint bandempty">{en`No ratio yet: the machine and the material say what is missing.`}</p>}>
       {(of) => (
         <>
           <dl class="facts">
-            <Fact word="Wanted" value={of().mix.sheet.written} />
-            <Fact word="by volume, as run" value={ratioText(ONE.div(of().mix.wantedBPerA), app.say())} />
-            <Fact word="Limits" value={withTrueMinus(of().mix.limitsWritten ?? 'not given')} />
-            <OptionFact word="Fitted" option={app.solution.fitted()} say={app.say()} />
-            <OptionFact word="Chosen" option={app.solution.chosen()} say={app.say()} />
+            <Fact word={en`Wanted`} value={of().mix.sheet.written} />
+            <Fact word={en`by volume, as run`} value={ratioText(ONE.div(of().mix.wantedBPerA), app.say())} />
+            <Fact word={en`Limits`} value={withTrueMinus(of().mix.limitsWritten ?? en`not given`)} />
+            <OptionFact word={en`Fitted`} option={app.solution.fitted()} say={app.say()} />
+            <OptionFact word={en`Chosen`} option={app.solution.chosen()} say={app.say()} />
             <Show when={app.measured()}>
-              {(measured) => <RatioFact word={`Measured ${measured().day}`} of={measured()} note={measured().verdict} say={app.say()} />}
+              {(measured) => <RatioFact word={en`Measured ${measured().day}`} of={measured()} note={measured().verdict} say={app.say()} />}
             </Show>
             <WorstFact budget={worst()} say={app.say()} />
           </dl>
@@ -90,11 +91,11 @@ function WorstFact(props: { readonly budget: Budget | null; readonly say: Say })
     <Show when={props.budget}>
       {(budget) => (
         <div>
-          <dt>Worst case, + is B-rich</dt>
+          <dt>{en`Worst case, + is B-rich`}</dt>
           <dd>
             <small>
               {worstRangeText(budget(), props.say)}
-              {budget().lacking.length > 0 ? ', or more' : ''}
+              {budget().lacking.length > 0 ? en`, or more` : ''}
             </small>
           </dd>
         </div>

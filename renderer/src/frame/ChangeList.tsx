@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { Difference } from '../../../core/src/file/differences.ts';
 import { byRow } from './dialog.tsx';
 
@@ -22,7 +23,7 @@ export function ChangeList(props: { readonly changes: readonly Difference[]; rea
                     <bdi>{what}</bdi>
                     <Show when={props.both?.has(key)}>
                       {' '}
-                      <b class="warn">changed by both</b>
+                      <b class="warn">{en`changed by both`}</b>
                     </Show>
                   </li>
                 )}
@@ -32,7 +33,11 @@ export function ChangeList(props: { readonly changes: readonly Difference[]; rea
         )}
       </For>
       <Show when={props.changes.length > MOST}>
-        <p class="faint">and {props.changes.length - MOST} more</p>
+        <p class="faint">
+          {en`and `}
+          {props.changes.length - MOST}
+          {en` more`}
+        </p>
       </Show>
     </>
   );

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { Difference } from '../../../core/src/file/differences.ts';
 import type { LeftWork } from '../host/host.ts';
 import type { App } from '../state/app.ts';
@@ -29,49 +30,44 @@ export function askAboutLeft(app: App, { work, changes, readable, stranger }: Le
   return askIn<LeftChoice>('later', (answer) => (
     <>
       <h2 id="asked">
-        <bdi>{work.name}</bdi> was left unsaved
+        <bdi>{work.name}</bdi>
+        {en` was left unsaved`}
       </h2>
       <p>
-        The program ended before it was saved. It was kept on {timeText(work.at_ms)}.
-        <Show when={work.onDisk === null}> Its file cannot be looked at, or it never had one.</Show>
-        <Show when={stranger}> Somebody else changed its file since: saving will show what.</Show>
+        {en`The program ended before it was saved. It was kept on `}
+        {timeText(work.at_ms)}.<Show when={work.onDisk === null}>{en` Its file cannot be looked at, or it never had one.`}</Show>
+        <Show when={stranger}>{en` Somebody else changed its file since: saving will show what.`}</Show>
       </p>
-      <section aria-label="What it changes" class="differs">
+      <section aria-label={en`What it changes`} class="differs">
         <Show
           when={changes}
-          fallback={<p class="faint">What it changes cannot be told{readable ? '' : ': another version of the program wrote it'}.</p>}
+          fallback={
+            <p class="faint">
+              {en`What it changes cannot be told`}
+              {readable ? '' : en`: another version of the program wrote it`}.
+            </p>
+          }
         >
           {(found) => (
             <>
-              <h2>What it changes</h2>
+              <h2>{en`What it changes`}</h2>
               <ChangeList changes={found()} />
             </>
           )}
         </Show>
       </section>
       <p class="bar-of gap">
-        <Show
-          when={readable}
-          fallback={
-            <button type="button" class="pri" onClick={() => answer('copy')}>
-              Save it as it is
-            </button>
-          }
-        >
-          <button type="button" class="pri" onClick={() => answer('open')}>
-            Go on with it
-          </button>
+        <Show when={readable} fallback={<button type="button" class="pri" onClick={() => answer('copy')}>{en`Save it as it is`}</button>}>
+          <button type="button" class="pri" onClick={() => answer('open')}>{en`Go on with it`}</button>
         </Show>
-        <button type="button" onClick={() => answer('later')}>
-          Decide later
-        </button>
-        <button type="button" onClick={() => answer('drop')}>
-          Throw it away
-        </button>
+        <button type="button" onClick={() => answer('later')}>{en`Decide later`}</button>
+        <button type="button" onClick={() => answer('drop')}>{en`Throw it away`}</button>
       </p>
       <Show when={app.shop.file !== null}>
         <p class="hint">
-          It takes the place of <bdi>{app.shop.name}</bdi>, which stays on the disk as it is.
+          {en`It takes the place of `}
+          <bdi>{app.shop.name}</bdi>
+          {en`, which stays on the disk as it is.`}
         </p>
       </Show>
     </>

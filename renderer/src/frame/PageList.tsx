@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { PAGES, useApp } from '../state/app.ts';
 import { type Command, shownKey } from '../state/commands.ts';
 
@@ -8,11 +9,11 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
   const command = (id: string) => props.commands.find((one) => one.id === id);
   const number = (id: string) => command(id)?.key?.split('+').at(-1);
   return (
-    <nav aria-label="Pages">
-      <b>Ratiowright</b>
+    <nav aria-label={en`Pages`}>
+      <b>{en`Ratiowright`}</b>
       <Show when={app.shop.file !== null}>
         <small>
-          {app.shop.name} <span class="nw">· {app.shop.unsaved ? 'not saved' : 'saved'}</span>
+          {app.shop.name} <span class="nw">· {app.shop.unsaved ? en`not saved` : 'saved'}</span>
         </small>
         <ul>
           <For each={PAGES}>
@@ -37,28 +38,28 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
       </div>
       <footer>
         <Show when={app.shop.file?.shop.invented}>
-          <small class="new">Invented example</small>
+          <small class="new">{en`Invented example`}</small>
         </Show>
         <label class="setting">
-          <span class="k">Lengths</span>
+          <span class="k">{en`Lengths`}</span>
           <select
             name="lengths"
             value={app.say().system}
             onChange={(event) => app.setSay({ ...app.say(), system: event.currentTarget.value === 'inch' ? 'inch' : 'metric' })}
           >
-            <option value="metric">metric</option>
-            <option value="inch">inch</option>
+            <option value="metric">{en`metric`}</option>
+            <option value="inch">{en`inch`}</option>
           </select>
         </label>
         <label class="setting">
-          <span class="k">Decimals</span>
+          <span class="k">{en`Decimals`}</span>
           <select
             name="decimals"
             value={app.say().decimal}
             onChange={(event) => app.setSay({ ...app.say(), decimal: event.currentTarget.value === ',' ? ',' : '.' })}
           >
-            <option value=".">point</option>
-            <option value=",">comma</option>
+            <option value=".">{en`point`}</option>
+            <option value=",">{en`comma`}</option>
           </select>
         </label>
       </footer>

@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
 import type { Band, Spot } from '../../../core/src/band.ts';
 import type { Budget } from '../../../core/src/budget.ts';
+import { en } from '../../../core/src/en.ts';
 import { asSheetCounts, fixed, offRatioText, type PlannedOption, ratioText, signed } from '../../../core/src/index.ts';
 import { worstRangeText } from '../../../core/src/optionWords.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
@@ -14,13 +15,13 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
   const sentence = () => {
     const of = app.solution.answered();
     const chosen = app.solution.chosen();
-    if (of === null || chosen === null) return 'Ratio rule';
-    return `Ratio rule, more B to the left: wanted ${ratioText(ONE.div(of.plan.mix.wantedBPerA), app.say())}, chosen ${offRatioText(chosen.offRatio, app.say())}, that is ${fixed(asSheetCounts(of.plan, chosen.bPerA), 2, app.say())} parts of B per 100 A by ${of.plan.mix.sheet.basis}.${worst()}`;
+    if (of === null || chosen === null) return en`Ratio rule`;
+    return en`Ratio rule, more B to the left: wanted ${ratioText(ONE.div(of.plan.mix.wantedBPerA), app.say())}, chosen ${offRatioText(chosen.offRatio, app.say())}, that is ${fixed(asSheetCounts(of.plan, chosen.bPerA), 2, app.say())} parts of B per 100 A by ${of.plan.mix.sheet.basis}.${worst()}`;
   };
   const worst = () =>
     props.worst === null
       ? ''
-      : ` Worst case ${worstRangeText(props.worst, app.say())}, + is B-rich${props.worst.verdict === null ? '' : `: ${props.worst.verdict}`}.`;
+      : en` Worst case ${worstRangeText(props.worst, app.say())}, + is B-rich${props.worst.verdict === null ? '' : `: ${props.worst.verdict}`}.`;
   const limitText = (which: 'low' | 'high') => {
     const limits = app.solution.answered()?.plan.mix.limits;
     return limits === null || limits === undefined ? '' : `${signed(limits[which].mul(whole(100)), 2, app.say())} %`;
@@ -84,9 +85,7 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
           }}
         </For>
         <line class="wanted" x1={percent(props.scale.wanted)} x2={percent(props.scale.wanted)} y1="16" y2={RULE_FOOT} />
-        <text class="m" x={percent(props.scale.wanted)} y="12">
-          wanted
-        </text>
+        <text class="m" x={percent(props.scale.wanted)} y="12">{en`wanted`}</text>
         <Show when={props.worst}>{(budget) => <Whisker span={props.scale.spanOf(budget().from.value, budget().to.value)} />}</Show>
         <Pointer spot={fittedSpot()} />
         <Pointer spot={chosenSpot()} solid />
@@ -95,8 +94,10 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
       {/* Not drawn: on a narrow window it takes several lines. */}
       <p class="key">
         <span>
-          above: A : B by volume · below: B per 100 A by {app.solution.answered()?.plan.mix.sheet.basis} · more B to the left · solid:
-          chosen, with its worst case; hollow: fitted{app.measured() && '; ring: measured'}
+          {en`above: A : B by volume · below: B per 100 A by `}
+          {app.solution.answered()?.plan.mix.sheet.basis}
+          {en` · more B to the left · solid: chosen, with its worst case; hollow: fitted`}
+          {app.measured() && en`; ring: measured`}
         </span>
         <span>{beyond()}</span>
       </p>
@@ -104,7 +105,7 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
   );
   function beyond(): string {
     const spots = [['fitted', fittedSpot()] as const, ['chosen', chosenSpot()] as const, ['measured', measuredSpot()] as const];
-    return spots.flatMap(([word, spot]) => (spot?.beyond ? [`${word} lies further ${spot.beyond}`] : [])).join(', ');
+    return spots.flatMap(([word, spot]) => (spot?.beyond ? [en`${word} lies further ${spot.beyond}`] : [])).join(', ');
   }
   function measuredSpot(): Spot | null {
     const measured = app.measured();

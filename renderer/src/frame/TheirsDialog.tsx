@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { clashes, type Difference } from '../../../core/src/file/differences.ts';
 import type { App } from '../state/app.ts';
 import { ChangeList } from './ChangeList.tsx';
@@ -19,38 +20,34 @@ export function askAboutTheirs(app: App, met: Met): Promise<TheirsChoice> {
   return askIn<TheirsChoice>('back', (answer) => (
     <>
       <h2 id="asked">
-        <bdi>{app.shop.name}</bdi> on the disk is not the file that was opened here
+        <bdi>{app.shop.name}</bdi>
+        {en` on the disk is not the file that was opened here`}
       </h2>
-      <p>{met.what} Nothing was written yet.</p>
+      <p>
+        {met.what}
+        {en` Nothing was written yet.`}
+      </p>
       <div class="sides">
-        <section aria-label="What they changed">
-          <h2>What they changed</h2>
-          <Show when={met.theirs} fallback={<p class="faint">It cannot be compared.</p>}>
+        <section aria-label={en`What they changed`}>
+          <h2>{en`What they changed`}</h2>
+          <Show when={met.theirs} fallback={<p class="faint">{en`It cannot be compared.`}</p>}>
             {(changes) => <ChangeList changes={changes()} both={both} />}
           </Show>
         </section>
-        <section aria-label="What you changed">
-          <h2>What you changed</h2>
-          <Show when={met.mine?.length} fallback={<p class="faint">Nothing.</p>}>
+        <section aria-label={en`What you changed`}>
+          <h2>{en`What you changed`}</h2>
+          <Show when={met.mine?.length} fallback={<p class="faint">{en`Nothing.`}</p>}>
             <ChangeList changes={met.mine ?? []} both={both} />
           </Show>
         </section>
       </div>
       <p class="bar-of gap">
-        <button type="button" class="pri" onClick={() => answer('other')}>
-          Save mine under another name
-        </button>
-        <button type="button" onClick={() => answer('mine')}>
-          Keep mine, theirs set aside
-        </button>
+        <button type="button" class="pri" onClick={() => answer('other')}>{en`Save mine under another name`}</button>
+        <button type="button" onClick={() => answer('mine')}>{en`Keep mine, theirs set aside`}</button>
         <Show when={met.theirs}>
-          <button type="button" onClick={() => answer('theirs')}>
-            Take theirs
-          </button>
+          <button type="button" onClick={() => answer('theirs')}>{en`Take theirs`}</button>
         </Show>
-        <button type="button" onClick={() => answer('back')}>
-          Go back
-        </button>
+        <button type="button" onClick={() => answer('back')}>{en`Go back`}</button>
       </p>
     </>
   ));

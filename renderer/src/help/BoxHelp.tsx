@@ -1,4 +1,5 @@
 import { createEffect, createMemo, For, onCleanup, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { limitsOf, lineAt } from '../../../core/src/help/fieldHelp.ts';
 import type { FieldLine } from '../../../core/src/help/fieldLine.ts';
 import { PAGE_HELP, START_HELP } from '../../../core/src/help/pageHelp.ts';
@@ -28,12 +29,12 @@ export function BoxHelp(props: { readonly box: HTMLElement | null }) {
             <Show when={limitsOf(of(), app.say())}>
               {(limits) => (
                 <>
-                  <dt>Limits and units</dt>
+                  <dt>{en`Limits and units`}</dt>
                   <dd>{limits()}</dd>
                 </>
               )}
             </Show>
-            <dt>Where it is found</dt>
+            <dt>{en`Where it is found`}</dt>
             <dd>{of().found}</dd>
           </dl>
           <Show when={of().place.startsWith('materials.*.limits.') && props.box}>{(box) => <LimitReadings box={box()} />}</Show>
@@ -52,7 +53,7 @@ function Words(props: { readonly line: FieldLine }) {
   return (
     <Show when={words().length > 0}>
       <div class="block">
-        <h3>Words of this box</h3>
+        <h3>{en`Words of this box`}</h3>
         <dl class="words">
           <For each={words()}>{(word) => <WordLine word={word} />}</For>
         </dl>
@@ -69,7 +70,7 @@ function PageLine() {
     <div class="box">
       <h2>{help().title}</h2>
       <p>{help().what}</p>
-      <p class="faint gap">Put the cursor into a box: its help stands here. Where no unit is typed, the one at the box is meant.</p>
+      <p class="faint gap">{en`Put the cursor into a box: its help stands here. Where no unit is typed, the one at the box is meant.`}</p>
     </div>
   );
 }

@@ -1,19 +1,26 @@
 import { For } from 'solid-js';
 import { optionChecks, pairChecks } from '../../../core/src/checks/index.ts';
+import { en } from '../../../core/src/en.ts';
 import { CHECK_REASONS } from '../../../core/src/help/checkReasons.ts';
 
 /** Every automatic check: why it is made, the worst it can say, where its limit comes from. */
 export function CheckList() {
   return (
     <>
-      <h2>Checks that are made by themselves</h2>
+      <h2>{en`Checks that are made by themselves`}</h2>
       <dl class="words">
         <For each={[...pairChecks, ...optionChecks]}>
           {({ id, title, worst, source }) => (
             <>
               <dt>{title}</dt>
               <dd>
-                {CHECK_REASONS[id]} At worst it {worst}. <small>Limit: {source}.</small>
+                {CHECK_REASONS[id]}
+                {en` At worst it `}
+                {worst}.{' '}
+                <small>
+                  {en`Limit: `}
+                  {source}.
+                </small>
               </dd>
             </>
           )}

@@ -1,4 +1,5 @@
 import { For, Match, onCleanup, onMount, Switch } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { type HelpPart, useApp } from '../state/app.ts';
 import type { Command } from '../state/commands.ts';
 import { BoxHelp } from './BoxHelp.tsx';
@@ -9,10 +10,10 @@ import { KeyList } from './KeyList.tsx';
 import { WordSearch } from './WordSearch.tsx';
 
 const PARTS: readonly (readonly [HelpPart, string])[] = [
-  ['box', 'This box'],
-  ['words', 'Words'],
-  ['checks', 'Checks'],
-  ['keys', 'Keys'],
+  ['box', en`This box`],
+  ['words', en`Words`],
+  ['checks', en`Checks`],
+  ['keys', en`Keys`],
 ];
 
 interface PanelProps {
@@ -28,7 +29,7 @@ export function HelpPanel(props: PanelProps) {
   let panel: HTMLElement | undefined;
   onMount(() => onCleanup(() => panel?.contains(document.activeElement) === true && focus.back()));
   return (
-    <aside ref={panel} class="help" aria-label="Help">
+    <aside ref={panel} class="help" aria-label={en`Help`}>
       <div class="bar-of parts">
         <For each={PARTS}>
           {([part, words]) => (
@@ -38,7 +39,8 @@ export function HelpPanel(props: PanelProps) {
           )}
         </For>
         <button type="button" class="plain right" onClick={() => app.showHelp(null)}>
-          Close <kbd>Esc</kbd>
+          {en`Close `}
+          <kbd>{en`Esc`}</kbd>
         </button>
       </div>
       <Switch>
@@ -56,15 +58,9 @@ export function HelpPanel(props: PanelProps) {
         </Match>
       </Switch>
       <div class="bar-of block">
-        <button type="button" onClick={() => void props.walk.begin()}>
-          First change, step by step
-        </button>
-        <button type="button" onClick={() => props.print(() => app.host.print())}>
-          Print all of help
-        </button>
-        <button type="button" onClick={() => props.print(() => app.host.savePdf('help.pdf', app.paper()))}>
-          Save help as PDF
-        </button>
+        <button type="button" onClick={() => void props.walk.begin()}>{en`First change, step by step`}</button>
+        <button type="button" onClick={() => props.print(() => app.host.print())}>{en`Print all of help`}</button>
+        <button type="button" onClick={() => props.print(() => app.host.savePdf('help.pdf', app.paper()))}>{en`Save help as PDF`}</button>
       </div>
     </aside>
   );

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { limitsOf } from '../../../core/src/help/fieldHelp.ts';
 import { FIELD_PAGES } from '../../../core/src/help/fields/index.ts';
 import { FIRST_CHANGE } from '../../../core/src/help/firstChange.ts';
@@ -14,9 +15,9 @@ import { WordLine } from './WordLine.tsx';
 export function HelpPaper(props: { readonly commands: readonly Command[] }) {
   const app = useApp();
   return (
-    <article class={`helppaper ${app.paper()}`} aria-label="Help on paper">
-      <h1>Ratiowright: help</h1>
-      <h2>Pages</h2>
+    <article class={`helppaper ${app.paper()}`} aria-label={en`Help on paper`}>
+      <h1>{en`Ratiowright: help`}</h1>
+      <h2>{en`Pages`}</h2>
       <dl>
         <For each={Object.values(PAGE_HELP)}>
           {({ title, what }) => (
@@ -27,7 +28,7 @@ export function HelpPaper(props: { readonly commands: readonly Command[] }) {
           )}
         </For>
       </dl>
-      <h2>First change, step by step, on the invented example</h2>
+      <h2>{en`First change, step by step, on the invented example`}</h2>
       <ol>
         <For each={FIRST_CHANGE}>{({ what }) => <li>{what}</li>}</For>
       </ol>
@@ -38,10 +39,10 @@ export function HelpPaper(props: { readonly commands: readonly Command[] }) {
             <table>
               <thead>
                 <tr>
-                  <th scope="col">Box</th>
-                  <th scope="col">What it means</th>
-                  <th scope="col">Limits and units</th>
-                  <th scope="col">Where it is found</th>
+                  <th scope="col">{en`Box`}</th>
+                  <th scope="col">{en`What it means`}</th>
+                  <th scope="col">{en`Limits and units`}</th>
+                  <th scope="col">{en`Where it is found`}</th>
                 </tr>
               </thead>
               <tbody>
@@ -64,7 +65,7 @@ export function HelpPaper(props: { readonly commands: readonly Command[] }) {
           </section>
         )}
       </For>
-      <h2>Words</h2>
+      <h2>{en`Words`}</h2>
       <dl class="words">
         <For each={WORDS}>{(word) => <WordLine word={word} />}</For>
       </dl>

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { Command } from '../state/commands.ts';
 import { KEY_PLACES, keyName, PAGE_KEYS } from './pageKeys.ts';
 
@@ -9,7 +10,7 @@ export function keyGroups(
   const everywhere = commands.flatMap(({ key, title }) => (key === null ? [] : [[key, title] as const]));
   const pages = Object.entries(PAGE_KEYS).map(([at, keys]) => [at, Object.entries<string>(keys)] as const);
   return [
-    ['everywhere; single letters outside boxes only', everywhere],
+    [en`everywhere; single letters outside boxes only`, everywhere],
     ...pages.map(([at, keys]) => [KEY_PLACES[at] ?? at, keys] as const),
   ];
 }
@@ -17,7 +18,7 @@ export function keyGroups(
 export function KeyList(props: { readonly commands: readonly Command[] }) {
   return (
     <>
-      <h2>Keys</h2>
+      <h2>{en`Keys`}</h2>
       <For each={keyGroups(props.commands)}>
         {([title, keys]) => (
           <div class="block">

@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { fixed } from '../../../core/src/format.ts';
 import { limitReadings } from '../../../core/src/help/limitReadings.ts';
 import { useApp } from '../state/app.ts';
@@ -17,14 +18,15 @@ export function LimitReadings(props: { readonly box: HTMLElement }) {
     <Show when={readings().length > 1}>
       <table class="block">
         <caption>
-          {typed('low')} to {typed('high')}, by each reading
+          {typed('low')}
+          {en` to `}
+          {typed('high')}
+          {en`, by each reading`}
         </caption>
         <thead>
           <tr>
-            <th scope="col">If they are</th>
-            <th scope="col" class="num">
-              B per 100 A
-            </th>
+            <th scope="col">{en`If they are`}</th>
+            <th scope="col" class="num">{en`B per 100 A`}</th>
           </tr>
         </thead>
         <tbody>
@@ -33,7 +35,9 @@ export function LimitReadings(props: { readonly box: HTMLElement }) {
               <tr>
                 <td>{definition}</td>
                 <td class="num nw">
-                  {fixed(leastB, 2, app.say())} to {fixed(mostB, 2, app.say())}
+                  {fixed(leastB, 2, app.say())}
+                  {en` to `}
+                  {fixed(mostB, 2, app.say())}
                 </td>
               </tr>
             )}

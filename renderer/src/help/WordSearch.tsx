@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { findWords } from '../../../core/src/help/words/index.ts';
 import { WordLine } from './WordLine.tsx';
 
@@ -16,9 +17,9 @@ export function WordSearch() {
   });
   return (
     <>
-      <h2>Words</h2>
+      <h2>{en`Words`}</h2>
       <label class="field">
-        <span class="k">Look up a word</span>
+        <span class="k">{en`Look up a word`}</span>
         <input
           ref={box}
           type="text"
@@ -29,9 +30,17 @@ export function WordSearch() {
         />
       </label>
       <p class="hint" role="status">
-        {found().length === 1 ? '1 word' : `${found().length} words`}
+        {found().length === 1 ? '1 word' : en`${found().length} words`}
       </p>
-      <Show when={found().length > 0} fallback={<p>No word here holds “{typed().trim()}”.</p>}>
+      <Show
+        when={found().length > 0}
+        fallback={
+          <p>
+            {en`No word here holds “`}
+            {typed().trim()}”.
+          </p>
+        }
+      >
         <dl class="words">
           <For each={found()}>{(word) => <WordLine word={word} />}</For>
         </dl>

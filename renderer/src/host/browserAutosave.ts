@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import type { BrowserFiles, FilePlace } from './browserFiles.ts';
 import { textOf } from './fileText.ts';
 import type { Host, LeftWork, Work } from './host.ts';
@@ -36,7 +37,7 @@ export function createAutosaves(files: BrowserFiles): Pick<Host, 'autosave' | 'd
     },
     async resume(id) {
       const row = (await rowsOf(await database)).find((one) => one.id === id);
-      if (row === undefined || !(await hold(id))) throw new Error('Another window goes on with this work.');
+      if (row === undefined || !(await hold(id))) throw new Error(en`Another window goes on with this work.`);
       slot = id;
       return row.place === null ? null : files.tokenFor(row.place);
     },

@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import { EXTENSION } from '../../../core/src/file/envelope.ts';
 import { download } from './download.ts';
 import { digestOf, failureOf, textOf, unlessCancelled, upload } from './fileText.ts';
@@ -24,7 +25,7 @@ declare global {
   }
 }
 
-const TYPES: PickerOptions['types'] = [{ description: 'Shop file', accept: { 'application/json': [EXTENSION] } }];
+const TYPES: PickerOptions['types'] = [{ description: en`Shop file`, accept: { 'application/json': [EXTENSION] } }];
 
 export interface FilePlace {
   readonly handle: FileSystemFileHandle;
@@ -133,7 +134,7 @@ async function presentOf(handle: FileSystemFileHandle): Promise<File | null> {
 
 async function theirsOf(file: File, seen: string): Promise<Theirs> {
   try {
-    return { text: await textOf(file), what: `${file.name} was changed by somebody else since it was opened.`, seen };
+    return { text: await textOf(file), what: en`${file.name} was changed by somebody else since it was opened.`, seen };
   } catch (error) {
     return { text: null, what: error instanceof Error ? error.message : String(error), seen };
   }

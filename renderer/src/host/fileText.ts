@@ -1,13 +1,15 @@
+import { en } from '../../../core/src/en.ts';
 import { EXTENSION, LARGEST_FILE_BYTES } from '../../../core/src/file/envelope.ts';
 
 /** The text of a file; refuses what is too large before reading it, and what is no text. */
 export async function textOf(file: File): Promise<string> {
-  if (file.size > LARGEST_FILE_BYTES) throw new Error(`${file.name} has ${file.size} bytes; more than ${LARGEST_FILE_BYTES} are not read.`);
+  if (file.size > LARGEST_FILE_BYTES)
+    throw new Error(en`${file.name} has ${file.size} bytes; more than ${LARGEST_FILE_BYTES} are not read.`);
   const bytes = await file.arrayBuffer();
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    throw new Error(`${file.name} is not a text file.`);
+    throw new Error(en`${file.name} is not a text file.`);
   }
 }
 
@@ -20,17 +22,17 @@ export async function digestOf(file: Blob & { readonly lastModified?: number }):
 
 /** Names of the failures of a browser's files [File System Standard of the WHATWG, from memory]. */
 const REASONS: Readonly<Record<string, string>> = {
-  NotAllowedError: 'the browser may not write to it',
-  QuotaExceededError: 'the disk is full',
-  NoModificationAllowedError: 'it is read-only, or another program holds it',
-  InvalidStateError: 'it changed while it was being written',
-  NotFoundError: 'its folder or drive is no longer there',
-  NotReadableError: 'its disk or the connection to it failed',
+  NotAllowedError: en`the browser may not write to it`,
+  QuotaExceededError: en`the disk is full`,
+  NoModificationAllowedError: en`it is read-only, or another program holds it`,
+  InvalidStateError: en`it changed while it was being written`,
+  NotFoundError: en`its folder or drive is no longer there`,
+  NotReadableError: en`its disk or the connection to it failed`,
 };
 
 export function failureOf(name: string, cause: unknown): Error {
-  const reason = cause instanceof DOMException ? (REASONS[cause.name] ?? `the browser says ${cause.name}`) : String(cause);
-  return new Error(`${name} was not saved: ${reason}. What is on the disk was left as it was.`, { cause });
+  const reason = cause instanceof DOMException ? (REASONS[cause.name] ?? en`the browser says ${cause.name}`) : String(cause);
+  return new Error(en`${name} was not saved: ${reason}. What is on the disk was left as it was.`, { cause });
 }
 
 export async function unlessCancelled<T>(picked: Promise<T>): Promise<T | null> {

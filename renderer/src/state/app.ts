@@ -1,4 +1,5 @@
 import { createContext, createSignal, useContext } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { readWith } from '../../../core/src/file/readWith.ts';
 import { type Place, placeText, type Say, type Selection } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
@@ -225,7 +226,7 @@ export function createApp(host: Host, files: PageFiles): App {
       );
     },
     take({ text, name, token = null, backup }) {
-      const outcome = readWith(text, () => 'the file is damaged, or it is no shop file');
+      const outcome = readWith(text, () => en`the file is damaged, or it is no shop file`);
       if (!outcome.ok) {
         // Where a damaged text goes wrong is looked for by code of its own, which is seldom loaded.
         void import('../../../core/src/file/read.ts')
@@ -235,7 +236,7 @@ export function createApp(host: Host, files: PageFiles): App {
           )
           .then(({ findings }) => {
             const faults = findings.map(({ where, what }) => `${placeText(where)}: ${what}`).join(' ');
-            tell(`${name} was not opened. ${faults}${backup ? ` The last version that opened lies beside it as ${backup}.` : ''}`);
+            tell(en`${name} was not opened. ${faults}${backup ? en` The last version that opened lies beside it as ${backup}.` : ''}`);
           });
         return false;
       }
@@ -254,7 +255,7 @@ export function createApp(host: Host, files: PageFiles): App {
       // A page that is there opens at once.
       if (!files.has(next)) await files.load(next);
     } catch (error) {
-      tell(`The page could not be loaded: ${sentenceOf(error)}`);
+      tell(en`The page could not be loaded: ${sentenceOf(error)}`);
       return;
     }
     // Whoever asked for another page in the meantime is not taken back.

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { Plan } from '../../../core/src/index.ts';
 import { exactText, Fraction } from '../../../core/src/ratio.ts';
 import type { WindowPlans } from '../../../core/src/windowPlans.ts';
@@ -50,9 +51,9 @@ export function createBuying(app: App, reach: ReachState, buyable: () => Buyable
   const trouble = (): string | null => {
     const may = buyable();
     if (may?.ok !== true) return may?.trouble ?? null;
-    if (app.buyAsked().whole) return window() === null ? 'The window is not known yet.' : null;
-    if (limited().length === 0) return 'No material of the file has limits, so nothing could be called within reach.';
-    return chosen().length === 0 ? 'Tick a material at least.' : null;
+    if (app.buyAsked().whole) return window() === null ? en`The window is not known yet.` : null;
+    if (limited().length === 0) return en`No material of the file has limits, so nothing could be called within reach.`;
+    return chosen().length === 0 ? en`Tick a material at least.` : null;
   };
   const asked = (): BuyAsked | null => {
     const may = buyable();
@@ -95,7 +96,7 @@ export function createBuying(app: App, reach: ReachState, buyable: () => Buyable
       };
       const fault = (message: string) => {
         setProgress(null);
-        app.tell(`Purchases were not planned; this is a fault of the program: ${message}`);
+        app.tell(en`Purchases were not planned; this is a fault of the program: ${message}`);
       };
       jobs.ask({ asked: wanted, rank: 0, latest: true, on: { progress: setProgress, found: take, fault } });
     },

@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import { EXTENSION } from '../../../core/src/index.ts';
 import type { Host } from '../host/host.ts';
 import { beside } from '../views/beside.ts';
@@ -16,11 +17,11 @@ export interface Command {
 }
 
 const PAGE_TITLES: Readonly<Record<Page, string>> = {
-  machine: 'Machine',
-  material: 'Material',
-  options: 'Options',
-  reach: 'Reach',
-  sheet: 'Sheet',
+  machine: en`Machine`,
+  material: en`Material`,
+  options: en`Options`,
+  reach: en`Reach`,
+  sheet: en`Sheet`,
   check: 'Ratio check',
 };
 
@@ -50,7 +51,7 @@ export function commandsOf(app: App): readonly Command[] {
   return [
     {
       id: 'file.open',
-      title: 'Open a file',
+      title: en`Open a file`,
       key: 'Ctrl+O',
       when: always,
       run: () =>
@@ -60,10 +61,10 @@ export function commandsOf(app: App): readonly Command[] {
         }),
     },
     { id: 'file.save', title: 'Save', key: 'Ctrl+S', when: open, run: () => save(false) },
-    { id: 'file.saveAs', title: 'Save as', key: 'Ctrl+Shift+S', when: open, run: () => save(true) },
+    { id: 'file.saveAs', title: en`Save as`, key: 'Ctrl+Shift+S', when: open, run: () => save(true) },
     {
       id: 'file.saveAndClose',
-      title: 'Save and close',
+      title: en`Save and close`,
       key: null,
       when: open,
       run: async () => {
@@ -74,7 +75,7 @@ export function commandsOf(app: App): readonly Command[] {
     },
     {
       id: 'file.print',
-      title: 'Print the sheet',
+      title: en`Print the sheet`,
       key: 'Ctrl+P',
       when: () => app.ownPrint() !== null || app.solution.chosen() !== null,
       run: () =>
@@ -85,7 +86,7 @@ export function commandsOf(app: App): readonly Command[] {
     },
     {
       id: 'file.handedOver',
-      title: 'Open what the system handed over',
+      title: en`Open what the system handed over`,
       key: null,
       when: always,
       run: () =>
@@ -94,31 +95,31 @@ export function commandsOf(app: App): readonly Command[] {
           if (opened !== null) app.take(opened);
         }),
     },
-    { id: 'edit.undo', title: 'Undo', key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
-    { id: 'edit.redo', title: 'Redo', key: 'Ctrl+Shift+Z', windowsKey: 'Ctrl+Y', when: () => shop.canRedo, run: () => shop.redo() },
+    { id: 'edit.undo', title: en`Undo`, key: 'Ctrl+Z', when: () => shop.canUndo, run: () => shop.undo() },
+    { id: 'edit.redo', title: en`Redo`, key: 'Ctrl+Shift+Z', windowsKey: 'Ctrl+Y', when: () => shop.canRedo, run: () => shop.redo() },
     {
       id: 'help.about',
-      title: 'About and licences',
+      title: en`About and licences`,
       key: null,
       when: always,
       run: () => guarded(async () => (await beside()).openAbout(app)),
     },
     {
       id: 'start.demo',
-      title: 'Open the invented example',
+      title: en`Open the invented example`,
       key: 'D',
       when: () => !open(),
       run: () => leave(async () => void app.take({ text: await (await newShop()).demoShop(), name: `example${EXTENSION}` })),
     },
     {
       id: 'start.empty',
-      title: 'Start empty',
+      title: en`Start empty`,
       key: 'N',
       when: () => !open(),
       run: () => leave(async () => void app.take({ text: (await newShop()).emptyShop(), name: `shop${EXTENSION}` })),
     },
-    { id: 'help.box', title: 'Help', key: 'F1', when: always, run: () => app.showHelp(app.help() === null ? 'box' : null) },
-    { id: 'help.words', title: 'Look up a word', key: '/', when: always, run: () => app.showHelp('words') },
+    { id: 'help.box', title: en`Help`, key: 'F1', when: always, run: () => app.showHelp(app.help() === null ? 'box' : null) },
+    { id: 'help.words', title: en`Look up a word`, key: '/', when: always, run: () => app.showHelp('words') },
     ...PAGES.map((page, index) => ({
       id: `page.${page}`,
       title: PAGE_TITLES[page],
@@ -131,8 +132,8 @@ export function commandsOf(app: App): readonly Command[] {
 
 /** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
 export async function mayLeave({ shop, ask }: App): Promise<boolean> {
-  const text = `${shop.name} is not saved. If another file takes its place, its changes are lost.`;
-  return !shop.atStake || ask({ text, yes: 'Lose the changes', no: 'Keep this file' });
+  const text = en`${shop.name} is not saved. If another file takes its place, its changes are lost.`;
+  return !shop.atStake || ask({ text, yes: en`Lose the changes`, no: en`Keep this file` });
 }
 
 /** Keys run commands; single letters only outside fields, so that nobody loses what is typed. */
@@ -172,7 +173,7 @@ function keyOf(event: KeyboardEvent): string {
   const alone = event.altKey ? event.code.replace(/^(Digit|Key)/, '') : event.key;
   const key = alone.length === 1 ? alone.toUpperCase() : event.key;
   const parts = [
-    event.ctrlKey || event.metaKey ? 'Ctrl' : '',
+    event.ctrlKey || event.metaKey ? en`Ctrl` : '',
     event.altKey ? 'Alt' : '',
     // On some keyboards Shift makes the slash.
     event.shiftKey && key !== '/' ? 'Shift' : '',

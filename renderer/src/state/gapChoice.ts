@@ -1,5 +1,6 @@
 import { createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
 import type { GapClosers } from '../../../core/src/buying/index.ts';
+import { en } from '../../../core/src/en.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
 import type { ReachGap } from '../../../core/src/reach/figures.ts';
 import type { App } from './app.ts';
@@ -29,8 +30,7 @@ export interface GapChoice {
 export const makeBuyJobs = (): Jobs<BuyAsked, BuyAnswer> =>
   makeJobs(() => new Worker(new URL('./reach.worker.ts', import.meta.url), { type: 'module' }));
 
-const NOT_OF_THE_RACK =
-  'The search of this machine may take wheels that are not on the rack, so its gaps are not those of the rack. The Options page says what the search may use.';
+const NOT_OF_THE_RACK = en`The search of this machine may take wheels that are not on the rack, so its gaps are not those of the rack. The Options page says what the search may use.`;
 
 export function createGapChoice(app: App, reach: ReachState, buyable: () => Buyable | null): GapChoice {
   const jobs = makeBuyJobs();
@@ -77,7 +77,7 @@ export function createGapChoice(app: App, reach: ReachState, buyable: () => Buya
           },
           fault(message) {
             setProgress(null);
-            app.tell(`What closes the gap was not worked out; this is a fault of the program: ${message}`);
+            app.tell(en`What closes the gap was not worked out; this is a fault of the program: ${message}`);
           },
         },
       });

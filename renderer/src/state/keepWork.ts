@@ -1,4 +1,5 @@
 import { createEffect, createRoot } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { App } from './app.ts';
 import { offerLeftWork } from './leftWork.ts';
 
@@ -19,7 +20,7 @@ export async function keepWork(app: App): Promise<void> {
       },
       (error) => {
         // A disk that stays full would say so at every word.
-        if (!failed) app.tell(`Unsaved work is not kept against a crash: ${error instanceof Error ? error.message : String(error)}`);
+        if (!failed) app.tell(en`Unsaved work is not kept against a crash: ${error instanceof Error ? error.message : String(error)}`);
         failed = true;
       },
     );
@@ -43,6 +44,6 @@ export async function keepWork(app: App): Promise<void> {
   });
   // A page that is hidden may be ended without another word.
   document.addEventListener('visibilitychange', () => document.hidden && timer !== undefined && keep());
-  if (left === null) app.tell('What an earlier start may have left unsaved could not be read.');
+  if (left === null) app.tell(en`What an earlier start may have left unsaved could not be read.`);
   else await offerLeftWork(app, left);
 }

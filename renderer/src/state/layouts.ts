@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import type { ShopFile } from '../../../core/src/index.ts';
 
 type Machine = ShopFile['machines'][number];
@@ -16,41 +17,41 @@ interface Layout {
 
 const shaft = (id: string, name: string, from?: string, stage?: string): Shaft =>
   from === undefined ? { id, name } : { id, name, turnedBy: stage === undefined ? { shaft: from } : { shaft: from, stage } };
-const MOTOR = shaft('motor', 'Motor');
+const MOTOR = shaft('motor', en`Motor`);
 
 export const LAYOUTS: Readonly<Record<LayoutId, Layout>> = {
   'each-from-motor': {
-    title: 'Each pump from the motor',
-    shafts: [MOTOR, shaft('pump-a', 'Pump A', 'motor', 'sA'), shaft('pump-b', 'Pump B', 'motor', 'sB')],
+    title: en`Each pump from the motor`,
+    shafts: [MOTOR, shaft('pump-a', en`Pump A`, 'motor', 'sA'), shaft('pump-b', en`Pump B`, 'motor', 'sB')],
     A: 'pump-a',
     B: 'pump-b',
   },
   'b-from-a': {
-    title: 'B from A’s shaft',
-    shafts: [MOTOR, shaft('pump-a', 'Pump A', 'motor', 'sA'), shaft('pump-b', 'Pump B', 'pump-a', 'sB')],
+    title: en`B from A’s shaft`,
+    shafts: [MOTOR, shaft('pump-a', en`Pump A`, 'motor', 'sA'), shaft('pump-b', en`Pump B`, 'pump-a', 'sB')],
     A: 'pump-a',
     B: 'pump-b',
   },
   'a-direct': {
-    title: 'A direct, B from the motor',
-    shafts: [shaft('motor', 'Motor and pump A'), shaft('pump-b', 'Pump B', 'motor', 'sB')],
+    title: en`A direct, B from the motor`,
+    shafts: [shaft('motor', en`Motor and pump A`), shaft('pump-b', en`Pump B`, 'motor', 'sB')],
     A: 'motor',
     B: 'pump-b',
   },
   jackshaft: {
-    title: 'Both from a jackshaft',
+    title: en`Both from a jackshaft`,
     shafts: [
       MOTOR,
-      shaft('jack', 'Jackshaft', 'motor', 'sJ'),
-      shaft('pump-a', 'Pump A', 'jack', 'sA'),
-      shaft('pump-b', 'Pump B', 'jack', 'sB'),
+      shaft('jack', en`Jackshaft`, 'motor', 'sJ'),
+      shaft('pump-a', en`Pump A`, 'jack', 'sA'),
+      shaft('pump-b', en`Pump B`, 'jack', 'sB'),
     ],
     A: 'pump-a',
     B: 'pump-b',
   },
   'b-through-jackshaft': {
-    title: 'B through a jackshaft',
-    shafts: [shaft('motor', 'Motor and pump A'), shaft('jack', 'Jackshaft', 'motor', 'sJ'), shaft('pump-b', 'Pump B', 'jack', 'sB')],
+    title: en`B through a jackshaft`,
+    shafts: [shaft('motor', en`Motor and pump A`), shaft('jack', en`Jackshaft`, 'motor', 'sJ'), shaft('pump-b', en`Pump B`, 'jack', 'sB')],
     A: 'motor',
     B: 'pump-b',
   },

@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import { differences } from '../../../core/src/file/differences.ts';
 import { askAboutLeft } from '../frame/LeftDialog.tsx';
 import type { LeftBehind, LeftWork } from '../host/host.ts';
@@ -8,7 +9,7 @@ import { mayLeave } from './commands.ts';
 /** Offers what earlier starts left, one after the other, the newest first; what is not decided is offered again at the next start. */
 export async function offerLeftWork(app: App, { works, unreadable }: LeftBehind): Promise<void> {
   if (unreadable.length > 0)
-    app.tell(`Unsaved work of an earlier start could not be read. It was kept in the program's own folder as ${unreadable.join(', ')}.`);
+    app.tell(en`Unsaved work of an earlier start could not be read. It was kept in the program's own folder as ${unreadable.join(', ')}.`);
   for (const work of works) {
     try {
       if (await offer(app, work)) return;

@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import { FORMAT, type ShopFile, VERSION, writeShopFile } from '../../../core/src/index.ts';
 import demo from '../../../tests/examples/demo.ratiowright?url';
 import { layoutOf } from './layouts.ts';
@@ -6,7 +7,7 @@ import { WRITTEN_BY } from './shopStore.ts';
 /** The invented shop that the tests use too: a copy, so nothing done to it is lost for the next start. */
 export async function demoShop(): Promise<string> {
   const answer = await fetch(demo);
-  if (!answer.ok) throw new Error(`The invented example could not be read (${answer.status}).`);
+  if (!answer.ok) throw new Error(en`The invented example could not be read (${answer.status}).`);
   return answer.text();
 }
 
@@ -16,11 +17,11 @@ export function emptyShop(): string {
   const file: ShopFile = {
     format: FORMAT,
     version: VERSION,
-    shop: { name: 'My shop' },
+    shop: { name: en`My shop` },
     machines: [
       {
         id: 'machine-1',
-        name: 'Machine 1',
+        name: en`Machine 1`,
         rack: 'rack-1',
         motor: {},
         shafts,
@@ -29,8 +30,8 @@ export function emptyShop(): string {
         B: { shaft: B, fitted: 'b1', pumps: [{ id: 'b1' }] },
       },
     ],
-    materials: [{ id: 'material-1', name: 'Material 1', A: {}, B: {} }],
-    racks: [{ id: 'rack-1', name: 'Rack', pieces: [] }],
+    materials: [{ id: 'material-1', name: en`Material 1`, A: {}, B: {} }],
+    racks: [{ id: 'rack-1', name: en`Rack`, pieces: [] }],
     changeSheets: [],
     ratioChecks: [],
   };

@@ -1,5 +1,6 @@
 import { createMemo } from 'solid-js';
 import { MOST_DAYS } from '../../../core/src/calendar.ts';
+import { en } from '../../../core/src/en.ts';
 import { readCount } from '../../../core/src/entry.ts';
 import type { QuoteRecord } from '../../../core/src/file/quoteRecord.ts';
 import type { MaterialReach } from '../../../core/src/materialReach.ts';
@@ -9,7 +10,7 @@ import type { App } from './app.ts';
 import { today } from './keepSheet.ts';
 import type { ReachState } from './reach.ts';
 
-const NOT_YET = 'Not worked out when this page was made.';
+const NOT_YET = en`Not worked out when this page was made.`;
 
 /** The quote of the window that is shown, and those that were kept. */
 export interface QuoteState {
@@ -57,7 +58,7 @@ export function createQuote(app: App, reach: ReachState, rows: () => readonly Ma
       const quote = ready();
       if (quote === null || quote.isKept) return;
       const record = structuredClone(quote.record);
-      app.shop.edit(`keep ${record.id}`, (file) => {
+      app.shop.edit(en`keep ${record.id}`, (file) => {
         file.quotePages = [...(file.quotePages ?? []), record];
       });
       app.shop.pause();

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { MachineRow } from '../../../core/src/file/machine.ts';
 import type { RatioCheckRow } from '../../../core/src/file/ratioCheckRow.ts';
 import type { SheetRecord } from '../../../core/src/file/sheetRecord.ts';
@@ -136,7 +137,7 @@ export function createRatioCheck(app: App): RatioCheckState {
         asked: { file, row: structuredClone(plain(row)), say: app.say() },
         on: {
           found: (judged) => setSlow({ of: row, judged: revived(judged) }),
-          fault: (message) => app.tell(`The causes were not looked for; this is a fault of the program: ${message}`),
+          fault: (message) => app.tell(en`The causes were not looked for; this is a fault of the program: ${message}`),
         },
         rank: 0,
         latest: true,
@@ -180,7 +181,7 @@ export function createRatioCheck(app: App): RatioCheckState {
       const row = typed && rowOf(typed);
       const at = index();
       if (row === null) return;
-      step(`keep ${row.id}`, (file) => {
+      step(en`keep ${row.id}`, (file) => {
         file.ratioChecks.push(row);
         file.unfinishedChecks?.splice(at, 1);
         if (file.unfinishedChecks?.length === 0) put(file, 'unfinishedChecks', undefined);
@@ -188,14 +189,14 @@ export function createRatioCheck(app: App): RatioCheckState {
       open(row.id);
     },
     remove(id) {
-      step(`delete ${id}`, (file) => {
+      step(en`delete ${id}`, (file) => {
         file.ratioChecks = file.ratioChecks.filter((one) => one.id !== id);
       });
       open(null);
     },
     discard() {
       const at = index();
-      step(`discard ${at}`, (file) => {
+      step(en`discard ${at}`, (file) => {
         file.unfinishedChecks?.splice(at, 1);
         if (file.unfinishedChecks?.length === 0) put(file, 'unfinishedChecks', undefined);
       });

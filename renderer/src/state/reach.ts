@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { type Mounted, type Plan, resolve } from '../../../core/src/index.ts';
 import { type Fraction, ONE, ratioOf } from '../../../core/src/ratio.ts';
 import type { Reach } from '../../../core/src/reach/figures.ts';
@@ -94,7 +95,7 @@ export function createReach(app: App): ReachState {
   const [turn, again] = createSignal(0);
   const fault = (message: string) => {
     setProgress(null);
-    app.tell(`The reach was not worked out; this is a fault of the program: ${message}`);
+    app.tell(en`The reach was not worked out; this is a fault of the program: ${message}`);
   };
 
   createEffect(
@@ -158,7 +159,8 @@ export function createReach(app: App): ReachState {
       const read = readWindowEnd(typed);
       if (!read.ok) return read.expected;
       const other = readWindowEnd(text(end === 'low' ? 'high' : 'low'));
-      if (other.ok && read.value.compare(other.value) * (end === 'low' ? 1 : -1) >= 0) return 'The first must be smaller than the second.';
+      if (other.ok && read.value.compare(other.value) * (end === 'low' ? 1 : -1) >= 0)
+        return en`The first must be smaller than the second.`;
       app.askReach({ ...asked(), low: text('low'), high: text('high'), [end]: typed });
       return null;
     },

@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import { differences } from '../../../core/src/file/differences.ts';
 import { EXTENSION, type Finding, placeText, readShopFile } from '../../../core/src/index.ts';
 import { askAboutTheirs, type TheirsChoice } from '../frame/TheirsDialog.tsx';
@@ -11,7 +12,7 @@ export async function saveShop(app: App, asNew: boolean): Promise<void> {
     await (asNew ? saveAs(app) : save(app, null));
   } catch (error) {
     const what = error instanceof Error ? error.message : String(error);
-    app.tell(`${what} Your work is still in this window: save it again, or under another name or in another place.`);
+    app.tell(en`${what} Your work is still in this window: save it again, or under another name or in another place.`);
   }
 }
 
@@ -56,7 +57,7 @@ async function meet(app: App, theirs: Theirs): Promise<void> {
       if (their === null || token === null) return;
       await host.opens(token, theirs.seen);
       app.open(their, shop.name, token, { base: null, before: shop.snapshot() });
-      app.tell('Theirs is open now. Undo brings yours back.');
+      app.tell(en`Theirs is open now. Undo brings yours back.`);
     },
   };
   await act[choice]();
@@ -66,7 +67,7 @@ async function settle({ shop, host, tell }: App, saved: SavedFile, text: string)
   shop.saved(saved.name, saved.token, text);
   const trouble = unreadable(text);
   if (trouble === null && saved.token !== null) await host.opens(saved.token, null);
-  const aside = saved.aside === null ? null : `Saved. The file that somebody else had left there was kept as ${saved.aside}.`;
+  const aside = saved.aside === null ? null : en`Saved. The file that somebody else had left there was kept as ${saved.aside}.`;
   tell([aside, trouble].filter((line) => line !== null).join(' ') || null);
 }
 
@@ -74,7 +75,7 @@ async function settle({ shop, host, tell }: App, saved: SavedFile, text: string)
 function unreadable(text: string): string | null {
   const outcome = readShopFile(text);
   if (outcome.ok) return null;
-  return `Saved. As it stands the file will not open again until this is put right: ${faultsIn(outcome.findings)}`;
+  return en`Saved. As it stands the file will not open again until this is put right: ${faultsIn(outcome.findings)}`;
 }
 
 const faultsIn = (findings: readonly Finding[]): string =>

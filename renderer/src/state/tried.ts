@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import { takeTried } from '../../../core/src/file/takeTried.ts';
 import type { Plan, ShopFile } from '../../../core/src/index.ts';
 import { type Fraction, ONE } from '../../../core/src/ratio.ts';
@@ -106,7 +107,7 @@ export function createTried(app: App): Tried {
         },
         fault(message) {
           answered();
-          app.tell(`What can be built near this ratio was not found; this is a fault of the program: ${message}`);
+          app.tell(en`What can be built near this ratio was not found; this is a fault of the program: ${message}`);
         },
       });
     }),
@@ -131,7 +132,7 @@ export function createTried(app: App): Tried {
     near,
     behind,
     usable,
-    notToUse: () => (fromChemistry() ? 'Its ratio comes from chemistry, which the Material page holds.' : ''),
+    notToUse: () => (fromChemistry() ? en`Its ratio comes from chemistry, which the Material page holds.` : ''),
     use() {
       const times = ofOwn();
       const index = app.material();

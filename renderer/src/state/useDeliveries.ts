@@ -1,3 +1,4 @@
+import { en } from '../../../core/src/en.ts';
 import { machineTrouble } from '../../../core/src/file/machineTrouble.ts';
 import { SIDES } from '../../../core/src/plan.ts';
 import type { MeasuredDelivery } from '../../../core/src/ratioCheck/delivery.ts';
@@ -20,13 +21,13 @@ export function usableDeliveries({ evaluation }: Shown): BySide<MeasuredDelivery
  */
 export function useDeliveries(app: App, shown: Shown, counted: boolean): string | null {
   const usable = usableDeliveries(shown);
-  if (usable === null) return 'The catches do not agree, or do not tell both deliveries.';
+  if (usable === null) return en`The catches do not agree, or do not tell both deliveries.`;
   const stored = { A: storedDelivery(usable.A), B: storedDelivery(usable.B) };
   const [trouble] = SIDES.flatMap((side) => machineTrouble({ pump: { measuredDelivery: stored[side] } }) ?? []);
   if (trouble !== undefined) return trouble;
   const { machine, mounted } = shown.row;
   app.shop.pause();
-  app.shop.edit(`deliveries of ${shown.row.id}`, (file) => {
+  app.shop.edit(en`deliveries of ${shown.row.id}`, (file) => {
     const row = file.machines.find(({ id }) => id === machine);
     for (const side of SIDES) {
       const pump = row?.[side].pumps.find(({ id }) => id === mounted.pumps[side]);

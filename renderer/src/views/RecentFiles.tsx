@@ -1,4 +1,5 @@
 import { createSignal, For, onMount, Show } from 'solid-js';
+import { en } from '../../../core/src/en.ts';
 import type { RecentFile } from '../host/host.ts';
 import { sentenceOf, useApp } from '../state/app.ts';
 
@@ -18,7 +19,7 @@ export function RecentFiles() {
   return (
     <Show when={recent().length > 0}>
       <div>
-        <h2>Open again</h2>
+        <h2>{en`Open again`}</h2>
         <ul class="recent">
           <For each={recent()}>
             {({ name, token }) => (

@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import { type Column, columnCalled, NOTHING, PLAIN_ORDER } from './columns.ts';
 
 /** Where the columns of a list stand. Without a head they stand in `PLAIN_ORDER`, and the first row is a material already. */
@@ -25,18 +26,18 @@ export function columnsOf(first: readonly string[]): Columns {
   const byName = new Map<string, Column>();
   const troubles: string[] = [];
   for (const column of named) {
-    if (byName.has(column.name)) troubles.push(`The column "${column.name}" stands there twice.`);
+    if (byName.has(column.name)) troubles.push(en`The column "${column.name}" stands there twice.`);
     else byName.set(column.name, column);
   }
-  const ratioHeads = ['ratio', 'B per 100 A', 'ratio by weight', 'ratio by volume'];
-  const basisSaid = ['basis', 'ratio by weight', 'ratio by volume'].some((name) => byName.has(name));
+  const ratioHeads = ['ratio', 'B per 100 A', en`ratio by weight`, en`ratio by volume`];
+  const basisSaid = ['basis', en`ratio by weight`, en`ratio by volume`].some((name) => byName.has(name));
   const missing = [
     ...(byName.has('name') ? [] : ['name']),
     ...(ratioHeads.some((name) => byName.has(name)) ? [] : ['ratio']),
-    ...(basisSaid ? [] : ['basis (weight or volume; it is never guessed)']),
+    ...(basisSaid ? [] : [en`basis (weight or volume; it is never guessed)`]),
   ];
   if (missing.length > 0)
-    troubles.push(`The head lacks: ${missing.join(', ')}. Without a head the columns stand as: ${PLAIN_ORDER.join(', ')}.`);
+    troubles.push(en`The head lacks: ${missing.join(', ')}. Without a head the columns stand as: ${PLAIN_ORDER.join(', ')}.`);
   const ignored = first.filter((cell, at) => found[at] === null && cell.trim() !== '').map((cell) => cell.trim());
   return { byName, hasHead, ignored, troubles };
 }

@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import { quoted } from '../../visible.ts';
 import type { LimitsRow } from '../material.ts';
 import { definitionCalled, LIMIT_DEFINITIONS, type LimitDefinition } from './columns.ts';
@@ -29,15 +30,15 @@ export function limitsOf(
 ): { readonly row: LimitsRow; readonly assumed: boolean } | null {
   const written = definitionCalled(cells.definition);
   if (cells.definition !== '' && written === null)
-    say('limits definition', `${quoted(cells.definition)} is no definition known here: ${LIMIT_DEFINITIONS.join(', ')}.`);
+    say(en`limits definition`, en`${quoted(cells.definition)} is no definition known here: ${LIMIT_DEFINITIONS.join(', ')}.`);
   const ends = cells.low !== '' || cells.high !== '';
   const given = [cells.limits !== '', cells.plusMinus !== '', ends].filter((one) => one).length;
-  if (given > 1) say('limits', 'The limits are given twice: keep one of their columns.');
-  if (given === 0 && cells.definition !== '') say('limits', 'There is a definition, but no limits.');
+  if (given > 1) say('limits', en`The limits are given twice: keep one of their columns.`);
+  if (given === 0 && cells.definition !== '') say('limits', en`There is a definition, but no limits.`);
   if (given !== 1) return null;
   if (ends) {
     if (cells.low === '' || cells.high === '') {
-      say(cells.low === '' ? 'limit low' : 'limit high', 'Nothing is given: limits have a low and a high end.');
+      say(cells.low === '' ? en`limit low` : en`limit high`, en`Nothing is given: limits have a low and a high end.`);
       return null;
     }
     const [low, high] = [cells.low, cells.high].map((text) => text.replace(/\s*%$/, ''));
@@ -52,7 +53,7 @@ export function limitsOf(
   }
   const { low, high, definition: inCell } = read.value;
   if (inCell !== null && written !== null && inCell !== written)
-    say('limits definition', `${quoted(written)} stands beside limits in ${inCell}: keep one of them.`);
+    say(en`limits definition`, en`${quoted(written)} stands beside limits in ${inCell}: keep one of them.`);
   const definition = inCell ?? written ?? cells.headed;
   return { row: { definition: definition ?? otherwise, low, high }, assumed: definition === null };
 }

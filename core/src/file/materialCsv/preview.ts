@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import { ratioText, type Say, withTrueMinus } from '../../format.ts';
 import { ONE } from '../../ratio.ts';
 import { writtenLimits } from '../resolveLimits.ts';
@@ -17,10 +18,10 @@ export interface ListedWords {
  * @example listedWords(E12 of the demo, say)  // { ratio: '100 : 38.9 by weight', byVolume: '2.1723 : 1', limits: '−2 to 2 % of B per A' }
  */
 export function listedWords({ material: { ratio, limits }, mix }: ListedMaterial, say: Say): ListedWords {
-  const parts = ratio?.perHundredA === undefined ? (ratio?.parts ?? '') : `${ratio.perHundredA} per 100 A`;
+  const parts = ratio?.perHundredA === undefined ? (ratio?.parts ?? '') : en`${ratio.perHundredA} per 100 A`;
   return {
-    ratio: `${parts} by ${ratio?.basis ?? ''}`,
-    byVolume: mix === null ? 'densities missing' : ratioText(ONE.div(mix.wantedBPerA), say),
-    limits: limits === undefined ? 'not given' : withTrueMinus(writtenLimits(limits, null)),
+    ratio: en`${parts} by ${ratio?.basis ?? ''}`,
+    byVolume: mix === null ? en`densities missing` : ratioText(ONE.div(mix.wantedBPerA), say),
+    limits: limits === undefined ? en`not given` : withTrueMinus(writtenLimits(limits, null)),
   };
 }

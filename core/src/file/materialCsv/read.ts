@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import type { Mix } from '../../plan.ts';
 import { clip, quoted } from '../../visible.ts';
 import { type CsvRow, csvLines, readCsv } from '../csv.ts';
@@ -79,7 +80,7 @@ export function readMaterials(text: string, wish: ListWish): MaterialList {
       ids.push({ id });
       assumed += Number(read.assumed);
       const twice = materials.find(({ material }) => material.name === read.material.name);
-      const notes = twice === undefined ? read.notes : [...read.notes, `Line ${twice.line} has a material of the same name.`];
+      const notes = twice === undefined ? read.notes : [...read.notes, en`Line ${twice.line} has a material of the same name.`];
       materials.push({ line: row.line, material: read.material, mix: read.mix, notes });
     } else {
       faults.push(...read.faults.map((fault) => ({ line: row.line, ...fault })));
@@ -111,7 +112,7 @@ const plainHead = (rows: readonly CsvRow[]): readonly string[] =>
 /** Only the first row beyond the most says so; the others stay too. */
 const TOO_MANY: RowRead = {
   ok: false,
-  faults: [{ column: null, what: `A list takes ${MOST_MATERIALS} materials: this row and those behind it are left.` }],
+  faults: [{ column: null, what: en`A list takes ${MOST_MATERIALS} materials: this row and those behind it are left.` }],
 };
 
 function tooWide({ cells }: CsvRow, most: number): { readonly ok: false; readonly faults: readonly CellFault[] } | null {
@@ -120,15 +121,15 @@ function tooWide({ cells }: CsvRow, most: number): { readonly ok: false; readonl
   return {
     ok: false,
     faults: [
-      { column: null, what: `${quoted(beyond.trim())} stands in cell ${cells.indexOf(beyond) + 1}, and there are ${most} columns.` },
+      { column: null, what: en`${quoted(beyond.trim())} stands in cell ${cells.indexOf(beyond) + 1}, and there are ${most} columns.` },
     ],
   };
 }
 
 function assumedNote(assumed: number, { limitsMean }: ListWish): readonly string[] {
   if (assumed === 0) return [];
-  return [`Limits of ${assumed === 1 ? '1 material say' : `${assumed} materials say`} no definition: taken as ${limitsMean}.`];
+  return [en`Limits of ${assumed === 1 ? en`1 material say` : en`${assumed} materials say`} no definition: taken as ${limitsMean}.`];
 }
 
 const ignoredNote = ({ ignored }: Columns): readonly string[] =>
-  ignored.length === 0 ? [] : [`Columns not read: ${clip(ignored.join(', '), MOST_LETTERS)}.`];
+  ignored.length === 0 ? [] : [en`Columns not read: ${clip(ignored.join(', '), MOST_LETTERS)}.`];

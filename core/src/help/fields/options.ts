@@ -1,76 +1,77 @@
+import { en } from '../../en.ts';
 import type { FieldPage } from '../fieldLine.ts';
 
-const search = (key: string): string => `machines.*.search.${key}`;
+const search = (key: string): string => en`machines.*.search.${key}`;
 
 /** The Options page: what a search may use, how its list stands, and what can be tried. */
 export const options: FieldPage = {
-  title: 'Options',
+  title: en`Options`,
   lines: [
     {
       place: search('wheels'),
-      name: 'Wheels',
-      means: 'Whether the search takes what is on the rack, may buy some, or takes any number of teeth.',
-      found: 'What you are ready to do for this change.',
+      name: en`Wheels`,
+      means: en`Whether the search takes what is on the rack, may buy some, or takes any number of teeth.`,
+      found: en`What you are ready to do for this change.`,
     },
     {
       place: search('purchases'),
-      name: 'Most to buy',
-      means: 'How many wheels one option may need bought.',
-      found: 'What you are ready to buy.',
+      name: en`Most to buy`,
+      means: en`How many wheels one option may need bought.`,
+      found: en`What you are ready to buy.`,
     },
     {
       place: search('teeth'),
-      name: 'Teeth, from – to',
-      means: 'Which wheels may be bought, or taken at all; empty: the limits of each slot.',
-      found: 'Catalogue of the sprockets you can get.',
+      name: en`Teeth, from – to`,
+      means: en`Which wheels may be bought, or taken at all; empty: the limits of each slot.`,
+      found: en`Catalogue of the sprockets you can get.`,
     },
     {
       place: search('anyPump'),
-      name: 'Any pump the machine may carry',
-      means: 'Whether an option may change a pump for another of the list.',
-      found: 'Yes if you have those pumps at hand.',
+      name: en`Any pump the machine may carry`,
+      means: en`Whether an option may change a pump for another of the list.`,
+      found: en`Yes if you have those pumps at hand.`,
     },
     {
       place: search('openShared'),
-      name: 'Change stages that both pumps share',
-      means: 'Whether wheels that turn both pumps may change: the speed then changes, the ratio does not.',
-      found: 'Yes where the flow, not the ratio, is out of range.',
+      name: en`Change stages that both pumps share`,
+      means: en`Whether wheels that turn both pumps may change: the speed then changes, the ratio does not.`,
+      found: en`Yes where the flow, not the ratio, is out of range.`,
     },
     {
       place: search('asMeasured'),
-      name: 'Count the measured delivery',
-      means: 'Whether the ratio counts what the pumps were measured to deliver, not their displacement alone.',
-      found: 'Yes after a stable ratio check.',
+      name: en`Count the measured delivery`,
+      means: en`Whether the ratio counts what the pumps were measured to deliver, not their displacement alone.`,
+      found: en`Yes after a stable ratio check.`,
     },
     {
       place: 'option-order',
-      name: 'Order',
-      means: 'Closest first, least work first, or only options that no other beats in both.',
-      found: 'What matters more today: the ratio or the time.',
+      name: en`Order`,
+      means: en`Closest first, least work first, or only options that no other beats in both.`,
+      found: en`What matters more today: the ratio or the time.`,
     },
     {
       place: 'hide-blocked',
-      name: 'Hide the blocked ones',
-      means: 'Leaves out what cannot be built as it stands.',
-      found: 'Show them to see what stands in the way.',
+      name: en`Hide the blocked ones`,
+      means: en`Leaves out what cannot be built as it stands.`,
+      found: en`Show them to see what stands in the way.`,
     },
     {
       place: 'try-teeth',
-      name: 'What would these teeth give?',
-      means: 'Any teeth, driver then driven, stage by stage; nothing is changed by it.',
-      found: 'Teeth you have in mind, as 23 25.',
+      name: en`What would these teeth give?`,
+      means: en`Any teeth, driver then driven, stage by stage; nothing is changed by it.`,
+      found: en`Teeth you have in mind, as 23 25.`,
     },
     {
       place: 'try-ratio',
-      name: 'Try a ratio',
-      means: 'Another ratio, written as the material’s own: what could be built near it. The material stays as it is.',
-      found: 'What you have in mind.',
+      name: en`Try a ratio`,
+      means: en`Another ratio, written as the material’s own: what could be built near it. The material stays as it is.`,
+      found: en`What you have in mind.`,
     },
     {
       place: 'try-ratio-slide',
-      name: 'Slide of the tried ratio',
-      means: 'Moves the tried ratio a little at each step, more B to the left.',
-      found: 'Arrow keys move it too.',
+      name: en`Slide of the tried ratio`,
+      means: en`Moves the tried ratio a little at each step, more B to the left.`,
+      found: en`Arrow keys move it too.`,
     },
   ],
 };

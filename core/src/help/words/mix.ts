@@ -1,51 +1,58 @@
+import { en } from '../../en.ts';
 import type { Word } from './word.ts';
 
 /** Materials, ratios and what they are off. */
 export const mix: readonly Word[] = [
-  { word: 'AHEW', means: 'Grams of an amine hardener that hold one mole of the hydrogens that react.' },
-  { word: 'as run', means: 'At the temperatures at which the parts are metered, not those of the data sheet.' },
+  { word: 'AHEW', means: en`Grams of an amine hardener that hold one mole of the hydrogens that react.` },
+  { word: en`as run`, means: en`At the temperatures at which the parts are metered, not those of the data sheet.` },
   {
     word: 'B-lean',
-    means: 'Less B comes than is wanted; the off-ratio is below zero.',
+    means: en`Less B comes than is wanted; the off-ratio is below zero.`,
   },
-  { word: 'B-rich', means: 'More B comes than is wanted; the off-ratio is above zero.' },
+  { word: 'B-rich', means: en`More B comes than is wanted; the off-ratio is above zero.` },
   {
     word: 'basis',
-    means: 'Whether a ratio counts weights or volumes. The two are not the same where the densities differ.',
+    means: en`Whether a ratio counts weights or volumes. The two are not the same where the densities differ.`,
   },
-  { word: 'batch', means: 'What is to be made in one go.' },
-  { word: 'density', also: ['densities'], means: 'Mass over volume, at a stated temperature.' },
-  { word: 'drift', means: 'How the ratio moves as temperature and pressure change, since thin parts slip more.' },
-  { word: 'EEW', means: 'Grams of an epoxy resin that hold one mole of epoxide groups.' },
-  { word: 'expansion', means: 'By which share a volume grows for each degree.' },
+  { word: 'batch', means: en`What is to be made in one go.` },
+  { word: 'density', also: ['densities'], means: en`Mass over volume, at a stated temperature.` },
+  { word: 'drift', means: en`How the ratio moves as temperature and pressure change, since thin parts slip more.` },
+  { word: 'EEW', means: en`Grams of an epoxy resin that hold one mole of epoxide groups.` },
+  { word: 'expansion', means: en`By which share a volume grows for each degree.` },
   {
     word: 'index',
-    means: 'Isocyanate groups for a hundred groups that they react with; 105 is five per cent more isocyanate than needed.',
+    means: en`Isocyanate groups for a hundred groups that they react with; 105 is five per cent more isocyanate than needed.`,
   },
   {
     word: 'limits',
     also: ['limit'],
-    means: 'What the data sheet allows. Exactly on the limit is inside.',
+    means: en`What the data sheet allows. Exactly on the limit is inside.`,
   },
   {
-    word: 'mix ratio',
+    word: en`mix ratio`,
     also: ['ratio'],
-    means: 'How much of A comes for how much of B, by weight or by volume.',
+    means: en`How much of A comes for how much of B, by weight or by volume.`,
   },
-  { word: 'NCO', also: ['% NCO'], means: 'Share of isocyanate groups in a part, by weight.' },
+  { word: 'NCO', also: ['% NCO'], means: en`Share of isocyanate groups in a part, by weight.` },
   {
     word: 'off-ratio',
-    means: 'How far B per A is from what is wanted: made over wanted, less one, in per cent. More B than asked is B-rich, less is B-lean.',
+    means: en`How far B per A is from what is wanted: made over wanted, less one, in per cent. More B than asked is B-rich, less is B-lean.`,
   },
   {
-    word: 'off-ratio budget',
-    also: ['worst case', 'likely'],
-    means:
-      'How far off the ratio may be once pumps, densities and temperatures are not exactly as stated: all the worst way at once, and the likely sum of squares beside it.',
+    word: en`off-ratio budget`,
+    also: [en`worst case`, 'likely'],
+    means: en`How far off the ratio may be once pumps, densities and temperatures are not exactly as stated: all the worst way at once, and the likely sum of squares beside it.`,
   },
-  { word: 'OH number', means: 'Milligrams of potassium hydroxide that one gram of a polyol stands for; it tells how much of it reacts.' },
-  { word: 'premix', also: ['premixed'], means: 'To stir a third part into one tank before it is metered, since two pumps take two parts.' },
-  { word: 'shot', means: 'So much material in so long.' },
-  { word: 'stoichiometry', means: 'The ratio at which nothing of either part is left over.' },
-  { word: 'viscosity', means: 'How thick a liquid is.' },
+  {
+    word: en`OH number`,
+    means: en`Milligrams of potassium hydroxide that one gram of a polyol stands for; it tells how much of it reacts.`,
+  },
+  {
+    word: 'premix',
+    also: ['premixed'],
+    means: en`To stir a third part into one tank before it is metered, since two pumps take two parts.`,
+  },
+  { word: 'shot', means: en`So much material in so long.` },
+  { word: 'stoichiometry', means: en`The ratio at which nothing of either part is left over.` },
+  { word: 'viscosity', means: en`How thick a liquid is.` },
 ];

@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import { float } from '../../ratio.ts';
 import { type Cause, likely, notLookedFor, ruledOut } from './cause.ts';
 import { shareText } from './words.ts';
@@ -5,23 +6,23 @@ import { shareText } from './words.ts';
 /** Catches that do not agree have a cause of their own, and it comes before every other. */
 export const agree: Cause = {
   id: 'cause.agree',
-  title: 'Catches that disagree',
-  source: 'our choice: the range against the width between the limits, the interval against half of it',
-  why: 'The mean of catches that do not agree is the ratio of no batch: whoever changes sprockets by it changes them for nothing.',
+  title: en`Catches that disagree`,
+  source: en`our choice: the range against the width between the limits, the interval against half of it`,
+  why: en`The mean of catches that do not agree is the ratio of no batch: whoever changes sprockets by it changes them for nothing.`,
   judge({ evaluation: { input, counted, range, interval, unstable } }) {
     const { limits } = input.terms;
-    if (counted.length < 2) return notLookedFor('One catch does not tell whether catches agree; make a second.');
-    if (limits === null) return notLookedFor('The material has no limits, so nothing says how far catches may differ.');
+    if (counted.length < 2) return notLookedFor(en`One catch does not tell whether catches agree; make a second.`);
+    if (limits === null) return notLookedFor(en`The material has no limits, so nothing says how far catches may differ.`);
     const apart = limits.high.sub(limits.low);
     const width = interval === null ? null : interval.to.value - interval.from.value;
     return unstable.length > 0
       ? likely(
           (say) =>
-            `The catches do not agree: they range over ${shareText(range, say)}${width === null ? '' : `, the interval is ${shareText(width, say)} wide`}, and the limits lie ${shareText(apart, say)} apart. Look for air, a starving or blocked side, a valve that sticks, and catch again. No sprocket is proposed from such catches.`,
+            en`The catches do not agree: they range over ${shareText(range, say)}${width === null ? '' : en`, the interval is ${shareText(width, say)} wide`}, and the limits lie ${shareText(apart, say)} apart. Look for air, a starving or blocked side, a valve that sticks, and catch again. No sprocket is proposed from such catches.`,
         )
       : ruledOut(
           (say) =>
-            `The catches agree: they range over ${shareText(range, say)}, the limits lie ${shareText(apart, say)} apart; the interval is ${shareText(width ?? 0, say)} wide, no more than half of that, ${shareText(float(apart) / 2, say)}.`,
+            en`The catches agree: they range over ${shareText(range, say)}, the limits lie ${shareText(apart, say)} apart; the interval is ${shareText(width ?? 0, say)} wide, no more than half of that, ${shareText(float(apart) / 2, say)}.`,
         );
   },
 };

@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import { SIDES, type SideName } from '../../plan.ts';
 import { type Fraction, float } from '../../ratio.ts';
 import { amountsOf } from '../amounts.ts';
@@ -20,15 +21,15 @@ interface Drift {
 /** One side that gives less, or more, from catch to catch. */
 export const drift: Cause = {
   id: 'cause.drift',
-  title: 'One side drifting',
-  source: 'our choice: each catch on the same side of the one before, in all by more than a quarter of the way to the nearer limit',
-  why: 'A side that gives less and less is drawing air or running short; one that gives more and more is still filling or clearing.',
+  title: en`One side drifting`,
+  source: en`our choice: each catch on the same side of the one before, in all by more than a quarter of the way to the nearer limit`,
+  why: en`A side that gives less and less is drawing air or running short; one that gives more and more is still filling or clearing.`,
   judge({ evaluation: { input, weighed } }) {
     const { limits } = input.terms;
     const amounts = amountsOf(input);
-    if (amounts.numbers.length < FEWEST) return notLookedFor('A drift shows from three catches on.');
+    if (amounts.numbers.length < FEWEST) return notLookedFor(en`A drift shows from three catches on.`);
     const quarter = limits && quarterToLimit(limits);
-    if (!quarter) return notLookedFor('The material has no limits, so nothing says how far a side may drift.');
+    if (!quarter) return notLookedFor(en`The material has no limits, so nothing says how far a side may drift.`);
     const byScale = weighed ? SIGMAS * Math.sqrt(2 * scaleVariance(input.scale).step) : 0;
     const found = SIDES.flatMap((side): readonly Drift[] => {
       const readings = amounts.of[side];
@@ -40,16 +41,16 @@ export const drift: Cause = {
       const tells = share.abs().compare(quarter) > 0 && float(last.sub(first).abs()) > byScale;
       return oneWay && tells ? [{ side, readings, share }] : [];
     });
-    if (found.length === 0) return ruledOut(() => 'Neither side drifts: none gives less, or more, from each catch to the next.');
+    if (found.length === 0) return ruledOut(() => en`Neither side drifts: none gives less, or more, from each catch to the next.`);
     return likely((say) =>
       found
         .map(({ side, readings, share }) => {
           const list = readings.map((one) => caughtText(one, weighed, say)).join(', ');
           const falls = share.s < 0n;
-          return `Side ${side} gives ${falls ? 'less' : 'more'} from catch to catch: ${list}, ${shareText(share.abs(), say)} in all. ${
+          return en`Side ${side} gives ${falls ? 'less' : 'more'} from catch to catch: ${list}, ${shareText(share.abs(), say)} in all. ${
             falls
-              ? 'Look for air drawn in, a tank or filter running short, a valve that does not close.'
-              : 'It is still filling, warming or clearing: run it on, then catch again.'
+              ? en`Look for air drawn in, a tank or filter running short, a valve that does not close.`
+              : en`It is still filling, warming or clearing: run it on, then catch again.`
           }`;
         })
         .join(' '),

@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import type { Say } from '../../format.ts';
 import { SIDES, type SideName } from '../../plan.ts';
 import { float } from '../../ratio.ts';
@@ -16,23 +17,23 @@ const FALLS = 3;
 /** A pump that gives less from check to check. */
 export const wear: Cause = {
   id: 'cause.wear',
-  title: 'Wear',
-  source: 'intervals of both deliveries, apart or not; our choice of three checks for a steady fall',
-  why: 'A pump wears slowly and to one side: its delivery falls over months, while air and blockage come and go.',
+  title: en`Wear`,
+  source: en`intervals of both deliveries, apart or not; our choice of three checks for a steady fall`,
+  why: en`A pump wears slowly and to one side: its delivery falls over months, while air and blockage come and go.`,
   judge(subject) {
     const lines = SIDES.map((side) => ({ side, points: pointsOf(subject, side) }));
     if (lines.every(({ points }) => points.length < 2))
-      return notLookedFor('There is no earlier check of these pumps with a delivery to hold this one against.');
+      return notLookedFor(en`There is no earlier check of these pumps with a delivery to hold this one against.`);
     const fallen = lines.filter(({ points }) => isApart(points));
     const falling = lines.filter(({ points }) => isFalling(points));
     const told = fallen.length > 0 ? fallen : falling;
-    const text = (say: Say) => told.map(({ side, points }) => `Pump ${side} delivers less and less: ${listText(points, say)}.`).join(' ');
-    const advice = 'Look at the pump, its drive and its filter before gearing for it, and watch the next check.';
-    if (fallen.length > 0) return likely((say) => `${text(say)} The fall is more than the catches leave open. ${advice}`);
+    const text = (say: Say) => told.map(({ side, points }) => en`Pump ${side} delivers less and less: ${listText(points, say)}.`).join(' ');
+    const advice = en`Look at the pump, its drive and its filter before gearing for it, and watch the next check.`;
+    if (fallen.length > 0) return likely((say) => en`${text(say)} The fall is more than the catches leave open. ${advice}`);
     if (falling.length > 0) return possible((say) => `${text(say)} ${advice}`);
     return ruledOut((say) =>
       lines
-        .flatMap(({ side, points }) => (points.length < 2 ? [] : [`Pump ${side} delivers what it did: ${listText(points, say)}.`]))
+        .flatMap(({ side, points }) => (points.length < 2 ? [] : [en`Pump ${side} delivers what it did: ${listText(points, say)}.`]))
         .join(' '),
     );
   },

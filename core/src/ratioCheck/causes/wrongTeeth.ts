@@ -1,4 +1,5 @@
 import { choicesOf } from '../../choices.ts';
+import { en } from '../../en.ts';
 import { offRatioText, type Say, signedRangeText } from '../../format.ts';
 import { offRatio } from '../../mixRatio.ts';
 import { ENDS, type Plan, type SideName, type Teeth } from '../../plan.ts';
@@ -16,15 +17,15 @@ const NO_B = -1 + 10 ** -DIGITS;
 /** Other teeth on the machine than the sheet says. */
 export const wrongTeeth: Cause = {
   id: 'cause.wrongTeeth',
-  title: 'Wrong teeth fitted',
-  source: 'the search, asked for the ratio that was measured',
-  why: 'A sprocket taken from the wrong peg is a whole tooth off, which is more than wear or air do; it is found by counting, not by weighing.',
+  title: en`Wrong teeth fitted`,
+  source: en`the search, asked for the ratio that was measured`,
+  why: en`A sprocket taken from the wrong peg is a whole tooth off, which is more than wear or air do; it is found by counting, not by weighing.`,
   judge({ evaluation, plan, teethBefore }) {
-    if (plan === null) return notLookedFor('The machine of this check is no longer in the file, so its teeth cannot be looked through.');
-    if (evaluation.unstable.length > 0) return notLookedFor('Catches that do not agree would fit many teeth.');
+    if (plan === null) return notLookedFor(en`The machine of this check is no longer in the file, so its teeth cannot be looked through.`);
+    if (evaluation.unstable.length > 0) return notLookedFor(en`Catches that do not agree would fit many teeth.`);
     const measured = evaluation.volumeBPerA;
     const found = foundWithin(evaluation);
-    if (measured === null || found === null) return notLookedFor('The catches give no interval by volume to look for teeth in.');
+    if (measured === null || found === null) return notLookedFor(en`The catches give no interval by volume to look for teeth in.`);
     const { wantedBPerA } = plan.mix;
     const offOf = (teeth: readonly Teeth[]) => offRatio(madeBPerA(plan, fittedPumps(plan), teeth), wantedBPerA);
     const fitted = offOf(fittedTeeth(plan));
@@ -35,21 +36,21 @@ export const wrongTeeth: Cause = {
     if (holds(fitted))
       return ruledOut(
         (say) =>
-          `The teeth of the sheet make ${offRatioText(fitted, say)}; measured is ${range(say)} (+ is B-rich), so other teeth are not needed to explain it.`,
+          en`The teeth of the sheet make ${offRatioText(fitted, say)}; measured is ${range(say)} (+ is B-rich), so other teeth are not needed to explain it.`,
       );
     if (teethBefore !== null && holds(offOf(teethBefore)))
       return likely(
         (say) =>
-          `The teeth of the sheet make ${offRatioText(fitted, say)}, measured is ${range(say)} (+ is B-rich): that is what the teeth from before the change give, ${offRatioText(offOf(teethBefore), say)}. Look whether the change was made.`,
+          en`The teeth of the sheet make ${offRatioText(fitted, say)}, measured is ${range(say)} (+ is B-rich): that is what the teeth from before the change give, ${offRatioText(offOf(teethBefore), say)}. Look whether the change was made.`,
       );
     const other = otherTeeth(plan, measured, room, found, wantedBPerA);
     if (other === null)
       return ruledOut(
-        (say) => `Measured is ${range(say)} (+ is B-rich); no other teeth of the rack explain it better than those of the sheet.`,
+        (say) => en`Measured is ${range(say)} (+ is B-rich); no other teeth of the rack explain it better than those of the sheet.`,
       );
     return possible(
       (say) =>
-        `The teeth of the sheet make ${offRatioText(fitted, say)}, measured is ${range(say)} (+ is B-rich). With ${otherText(plan, other)} it would be ${offRatioText(offOf(other), say)}. Count the teeth that are on.`,
+        en`The teeth of the sheet make ${offRatioText(fitted, say)}, measured is ${range(say)} (+ is B-rich). With ${otherText(plan, other)} it would be ${offRatioText(offOf(other), say)}. Count the teeth that are on.`,
     );
   },
 };
@@ -88,7 +89,7 @@ const otherText = (plan: Plan, teeth: readonly Teeth[]): string =>
         const other = teeth[index]?.[end];
         return other === undefined || other === stage[end].teeth
           ? []
-          : [`${other} teeth in place of ${stage[end].teeth} at ${stage.name} ${end}`];
+          : [en`${other} teeth in place of ${stage[end].teeth} at ${stage.name} ${end}`];
       }),
     )
-    .join(' and ');
+    .join(en` and `);

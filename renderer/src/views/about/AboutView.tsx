@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import '../../style/about.css';
 import { useApp } from '../../state/app.ts';
 import type { Licences } from './licences.ts';
@@ -10,17 +11,15 @@ export function AboutView(props: { readonly licences: Licences; readonly onClose
   return (
     <dialog ref={dialog} class="about" aria-labelledby="about" onClose={() => props.onClose()}>
       <h1 class="t" id="about">
-        Ratiowright {props.licences.version}
+        {en`Ratiowright `}
+        {props.licences.version}
       </h1>
-      <p>
-        Plans, fits and proves ratio changes on two-component gear-metering machines. Nothing leaves this computer; there is no network in
-        the program.
-      </p>
+      <p>{en`Plans, fits and proves ratio changes on two-component gear-metering machines. Nothing leaves this computer; there is no network in the program.`}</p>
       <details>
-        <summary>Ratiowright · MIT</summary>
+        <summary>{en`Ratiowright · MIT`}</summary>
         <pre>{props.licences.text}</pre>
       </details>
-      <h2>Parts by others</h2>
+      <h2>{en`Parts by others`}</h2>
       <For each={props.licences.packages}>
         {(one) => (
           <details>
@@ -33,14 +32,13 @@ export function AboutView(props: { readonly licences: Licences; readonly onClose
       </For>
       <Show when={app.host.kind === 'desktop'}>
         <p class="gap">
-          The window is Electron {props.licences.electron} · MIT, with Chromium and Node.js. Their licences lie beside the program, in
-          LICENSE.electron.txt and LICENSES.chromium.html.
+          {en`The window is Electron `}
+          {props.licences.electron}
+          {en` · MIT, with Chromium and Node.js. Their licences lie beside the program, in LICENSE.electron.txt and LICENSES.chromium.html.`}
         </p>
       </Show>
       <p class="gap">
-        <button type="button" class="pri" onClick={() => dialog?.close()}>
-          Close
-        </button>
+        <button type="button" class="pri" onClick={() => dialog?.close()}>{en`Close`}</button>
       </p>
     </dialog>
   );

@@ -1,3 +1,4 @@
+import { en } from '../../../../core/src/en.ts';
 /** A package of which something goes along with the program. */
 export interface PackageLicence {
   readonly name: string;
@@ -28,6 +29,6 @@ export const withTexts = ({ texts, packages, ...rest }: Written): Licences => ({
 
 export async function readLicences(): Promise<Licences> {
   const answer = await fetch('./licences.json');
-  if (!answer.ok) throw new Error('The list of licences is not there: it is made when the program is built.');
+  if (!answer.ok) throw new Error(en`The list of licences is not there: it is made when the program is built.`);
   return withTexts((await answer.json()) as Written);
 }

@@ -1,6 +1,7 @@
 import { createMemo, Show } from 'solid-js';
 import { beforeWeighing } from '../../../../core/src/beforeWeighing.ts';
 import { teethText, wantedText } from '../../../../core/src/checkPageWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import { SelectField } from '../../fields/SelectField.tsx';
 import { useApp } from '../../state/app.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
@@ -19,22 +20,25 @@ export function Before(props: { readonly state: RatioCheckState }) {
   };
   const options = () => {
     const { machine } = props.state;
-    const now = `What is fitted now: ${teethText((machine()?.stages ?? []).map((stage) => ({ driver: stage.driver.teeth, driven: stage.driven.teeth })))}`;
+    const now = en`What is fitted now: ${teethText((machine()?.stages ?? []).map((stage) => ({ driver: stage.driver.teeth, driven: stage.driven.teeth })))}`;
     return [
       ...props.state
         .sheets()
-        .map((sheet) => [sheet.id, `Sheet ${sheet.number}: ${teethText(sheet.mounted.teeth)}, ${nameOf(sheet.material)}`] as const),
+        .map((sheet) => [sheet.id, en`Sheet ${sheet.number}: ${teethText(sheet.mounted.teeth)}, ${nameOf(sheet.material)}`] as const),
       [NOW, now] as const,
     ];
   };
   return (
     <section class="before" aria-labelledby="before">
       <div class="head">
-        <h2 id="before">Before the first catch</h2>
-        <span class="faint">{props.state.machine()?.name}: both sides unmixed, weighed apart</span>
+        <h2 id="before">{en`Before the first catch`}</h2>
+        <span class="faint">
+          {props.state.machine()?.name}
+          {en`: both sides unmixed, weighed apart`}
+        </span>
       </div>
       <SelectField
-        label="What is proved"
+        label={en`What is proved`}
         place={props.state.place('changeSheet')}
         value={props.state.check()?.changeSheet ?? NOW}
         options={options()}
@@ -48,9 +52,10 @@ export function Before(props: { readonly state: RatioCheckState }) {
             </p>
             <Show when={of().plan.material.id !== app.selection().material}>
               <p class="hint">
-                The band above shows another material.{' '}
+                {en`The band above shows another material.`}{' '}
                 <button type="button" class="plain" onClick={() => pickMaterialOf(app, of().plan.material.id)}>
-                  Show {of().plan.material.name}
+                  {en`Show `}
+                  {of().plan.material.name}
                 </button>
               </p>
             </Show>
@@ -76,11 +81,11 @@ function ToExpect(props: { readonly state: RatioCheckState }) {
       {(of) => (
         <>
           <dl class="facts">
-            <Fact word="Expected of A" value={of().expected.A} />
-            <Fact word="Expected of B" value={of().expected.B} />
-            <Fact word="Limits allow of B" value={of().expected.allowedB} />
-            <Fact word="Smallest catch worth making" value={of().smallest} />
-            <Fact word="Catches worth making" value={of().count} />
+            <Fact word={en`Expected of A`} value={of().expected.A} />
+            <Fact word={en`Expected of B`} value={of().expected.B} />
+            <Fact word={en`Limits allow of B`} value={of().expected.allowedB} />
+            <Fact word={en`Smallest catch worth making`} value={of().smallest} />
+            <Fact word={en`Catches worth making`} value={of().count} />
           </dl>
           <Show when={of().small}>{(small) => <p class="hint warn">{small()}</p>}</Show>
         </>

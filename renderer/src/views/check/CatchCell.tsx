@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { CatchBox, UnfinishedCatch } from '../../../../core/src/file/unfinishedCheck.ts';
 import type { SideName } from '../../../../core/src/index.ts';
 import { type CatchColumn, readBox } from '../../../../core/src/ratioCheck/boxes.ts';
@@ -36,7 +37,7 @@ export function CatchCell(props: {
     return (
       <TypedBox
         bare
-        label={`Catch ${props.index + 1}, ${props.side} ${of.box}`}
+        label={en`Catch ${props.index + 1}, ${props.side} ${of.box}`}
         place={props.state.place(...place())}
         column={`${props.side}.${of.box}`}
         text={text()}

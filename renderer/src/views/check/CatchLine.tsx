@@ -1,4 +1,5 @@
 import { createUniqueId, For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { UnfinishedCatch } from '../../../../core/src/file/unfinishedCheck.ts';
 import { type Finding, offRatioText } from '../../../../core/src/index.ts';
 import { SIDES } from '../../../../core/src/plan.ts';
@@ -56,19 +57,17 @@ export function CatchLine(props: {
           <button
             type="button"
             class="plain"
-            aria-label={`${isOut() ? 'Count it' : 'Leave out'}: catch ${props.index + 1}`}
+            aria-label={en`${isOut() ? en`Count it` : en`Leave out`}: catch ${props.index + 1}`}
             onClick={leaveOut}
           >
-            {isOut() ? 'Count it' : 'Leave out'}
+            {isOut() ? en`Count it` : en`Leave out`}
           </button>
           <button
             type="button"
             class="plain"
-            aria-label={`Remove catch ${props.index + 1}`}
+            aria-label={en`Remove catch ${props.index + 1}`}
             onClick={() => act('removed', (check) => void check.catches.splice(props.index, 1))}
-          >
-            Remove
-          </button>
+          >{en`Remove`}</button>
         </td>
       </tr>
       <tr class="said" id={said} hidden={findings().length === 0 && !isOut()}>
@@ -77,12 +76,12 @@ export function CatchLine(props: {
             <Show when={isOut()}>
               <TypedBox
                 words
-                label={`Why catch ${props.index + 1} is left out`}
+                label={en`Why catch ${props.index + 1} is left out`}
                 place={props.state.place('catches', props.index, 'leftOut')}
                 text={props.row.leftOut}
                 set={(text) => props.state.edit(['catches', props.index, 'leftOut'], setOut(text ?? ''))}
                 fault={null}
-                placeholder="spilled, cup not empty, air in the line"
+                placeholder={en`spilled, cup not empty, air in the line`}
               />
             </Show>
             <For each={findings()}>{(finding) => <p class={colourOf(finding, props.row, props.columns)}>{finding.what}</p>}</For>

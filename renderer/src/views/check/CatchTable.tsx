@@ -1,4 +1,5 @@
 import { createMemo, For, Index } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { MOST_CATCHES } from '../../../../core/src/file/ratioCheckRow.ts';
 import { pastedCells } from '../../../../core/src/pastedCells.ts';
 import { SIDES } from '../../../../core/src/plan.ts';
@@ -10,7 +11,7 @@ import { CatchFile } from './CatchFile.tsx';
 import { CatchLine } from './CatchLine.tsx';
 import { moveInTable } from './moveInTable.ts';
 
-const HEADS = { gross: 'gross, g', tare: 'tare, g', net: 'net, g', 'worked net': 'net', volume: 'volume, cc' } as const;
+const HEADS = { gross: en`gross, g`, tare: en`tare, g`, net: en`net, g`, 'worked net': 'net', volume: en`volume, cc` } as const;
 
 /** The catches, typed from cell to cell; what a spreadsheet has on its clipboard fills them from the cell in which it is pasted. */
 export function CatchTable(props: { readonly state: RatioCheckState }) {
@@ -22,7 +23,7 @@ export function CatchTable(props: { readonly state: RatioCheckState }) {
     return check === null ? [] : columnsOf(check);
   });
   const add = () => {
-    if (rows().length >= MOST_CATCHES) return app.tell(`A ratio check has at most ${MOST_CATCHES} catches.`);
+    if (rows().length >= MOST_CATCHES) return app.tell(en`A ratio check has at most ${MOST_CATCHES} catches.`);
     app.shop.pause();
     props.state.edit(['catches', 'added'], (check) => void check.catches.push(blankCatch()));
     app.shop.pause();
@@ -52,16 +53,16 @@ export function CatchTable(props: { readonly state: RatioCheckState }) {
       });
     });
     app.shop.pause();
-    if (lost) app.tell('Not all that was pasted found a cell: there were more columns or lines than the table has.');
+    if (lost) app.tell(en`Not all that was pasted found a cell: there were more columns or lines than the table has.`);
   };
   return (
     <section class="catches" aria-labelledby="catches">
-      <h2 id="catches">Catches</h2>
+      <h2 id="catches">{en`Catches`}</h2>
       <div class="scrollx">
         <table ref={table} onKeyDown={(event) => moveInTable(event, add)} onPaste={paste}>
           <thead>
             <tr>
-              <th scope="col">Catch</th>
+              <th scope="col">{en`Catch`}</th>
               <For each={SIDES}>
                 {(side) => (
                   <For each={columns()}>
@@ -73,11 +74,9 @@ export function CatchTable(props: { readonly state: RatioCheckState }) {
                   </For>
                 )}
               </For>
-              <th scope="col" class="num">
-                Off-ratio
-              </th>
+              <th scope="col" class="num">{en`Off-ratio`}</th>
               <th scope="col">
-                <span class="heard">What to do</span>
+                <span class="heard">{en`What to do`}</span>
               </th>
             </tr>
           </thead>
@@ -87,12 +86,13 @@ export function CatchTable(props: { readonly state: RatioCheckState }) {
         </table>
       </div>
       <p class="bar-of gap">
-        <button type="button" onClick={add}>
-          Add a catch
-        </button>
+        <button type="button" onClick={add}>{en`Add a catch`}</button>
         <CatchFile state={props.state} />
         <span class="faint">
-          <kbd>Enter</kbd> next cell, <kbd>Ctrl Enter</kbd> new catch, arrows move. Cells of a spreadsheet can be pasted.
+          <kbd>{en`Enter`}</kbd>
+          {en` next cell, `}
+          <kbd>{en`Ctrl Enter`}</kbd>
+          {en` new catch, arrows move. Cells of a spreadsheet can be pasted.`}
         </span>
       </p>
     </section>

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { CauseState } from '../../../../core/src/ratioCheck/causes/index.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 
@@ -10,12 +11,12 @@ export function Causes(props: { readonly state: RatioCheckState }) {
   return (
     <section class="block causes" aria-labelledby="causes">
       <div class="head">
-        <h2 id="causes">Causes, before any sprocket</h2>
+        <h2 id="causes">{en`Causes, before any sprocket`}</h2>
         <Show when={props.state.shown() !== null && !props.state.judgedIsCurrent()}>
-          <span class="faint">looking</span>
+          <span class="faint">{en`looking`}</span>
         </Show>
       </div>
-      <Show when={causes().length > 0} fallback={<p class="faint">They are looked for as soon as catches are written.</p>}>
+      <Show when={causes().length > 0} fallback={<p class="faint">{en`They are looked for as soon as catches are written.`}</p>}>
         <dl class="find" classList={{ faint: !props.state.judgedIsCurrent() }}>
           <For each={causes()}>
             {({ cause, title, state, what }) => (

@@ -1,4 +1,5 @@
 import { createSignal, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { useApp } from '../../state/app.ts';
 import type { Kept } from '../../state/keptChecks.ts';
 import { createRatioCheck, type RatioCheckState } from '../../state/ratioCheck.ts';
@@ -27,15 +28,15 @@ export function CheckPage() {
 function Desk(props: { readonly state: RatioCheckState; readonly print: () => void }) {
   return (
     <main id="main" class="two check">
-      <section aria-label="The check">
-        <h1 class="heard">Ratio check</h1>
-        <Show when={props.state.machine()} fallback={<p>There is no machine in this file yet: the Machine page takes one.</p>}>
+      <section aria-label={en`The check`}>
+        <h1 class="heard">{en`Ratio check`}</h1>
+        <Show when={props.state.machine()} fallback={<p>{en`There is no machine in this file yet: the Machine page takes one.`}</p>}>
           <Show when={props.state.opened()} fallback={<WrittenCheck state={props.state} />}>
             {(opened) => <OpenedCheck state={props.state} opened={opened()} print={props.print} />}
           </Show>
         </Show>
       </section>
-      <section class="side" aria-label="What it tells">
+      <section class="side" aria-label={en`What it tells`}>
         <Verdict shown={props.state.shown()} waiting={props.state.opened() === null ? (props.state.written()?.waiting ?? []) : []} />
         <Causes state={props.state} />
         <Delivery state={props.state} />

@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { SIDES, type SideName } from '../../../../core/src/plan.ts';
 import { storedDelivery } from '../../../../core/src/ratioCheck/storedDelivery.ts';
 import { deliveryText, proposalText } from '../../../../core/src/ratioCheckWords.ts';
@@ -12,7 +13,7 @@ export function Delivery(props: { readonly state: RatioCheckState }) {
     <Show when={props.state.shown()}>
       {(shown) => (
         <section class="block" aria-labelledby="delivery">
-          <h2 id="delivery">Delivery</h2>
+          <h2 id="delivery">{en`Delivery`}</h2>
           <dl class="figures">
             <For each={SIDES}>{(side) => <OfPump side={side} shown={shown()} />}</For>
           </dl>
@@ -46,10 +47,14 @@ function OfPump(props: { readonly side: SideName; readonly shown: Shown }) {
   return (
     <>
       <dt classList={{ ca: props.side === 'A', cb: props.side === 'B' }}>
-        Pump {props.side}, {name()}
+        {en`Pump `}
+        {props.side}, {name()}
       </dt>
       <dd>
-        <Show when={measured()} fallback={<span class="faint">not known: it needs turns, or seconds with the dial, and the density</span>}>
+        <Show
+          when={measured()}
+          fallback={<span class="faint">{en`not known: it needs turns, or seconds with the dial, and the density`}</span>}
+        >
           {(of) => <>{deliveryText(of(), app.say())}</>}
         </Show>
       </dd>
@@ -77,19 +82,23 @@ function Use(props: { readonly shown: Shown }) {
   return (
     <>
       <p class="bar-of gap">
-        <button type="button" disabled={usable() === null || used()} onClick={() => say(useDeliveries(app, props.shown, false))}>
-          Use these deliveries
-        </button>
-        <button type="button" disabled={usable() === null} onClick={() => say(showAsMeasured(app, props.shown))}>
-          Show options as measured
-        </button>
+        <button
+          type="button"
+          disabled={usable() === null || used()}
+          onClick={() => say(useDeliveries(app, props.shown, false))}
+        >{en`Use these deliveries`}</button>
+        <button
+          type="button"
+          disabled={usable() === null}
+          onClick={() => say(showAsMeasured(app, props.shown))}
+        >{en`Show options as measured`}</button>
       </p>
       <p class="hint">
         {usable() === null
-          ? 'Deliveries are used only of catches that agree and tell both pumps.'
+          ? en`Deliveries are used only of catches that agree and tell both pumps.`
           : used()
-            ? 'These deliveries are kept with the pumps.'
-            : 'Using them keeps them with the pumps on the Machine page; the second button counts them in the ratio too.'}
+            ? en`These deliveries are kept with the pumps.`
+            : en`Using them keeps them with the pumps on the Machine page; the second button counts them in the ratio too.`}
       </p>
     </>
   );

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { readBox } from '../../../../core/src/ratioCheck/boxes.ts';
 import { CheckField } from '../../fields/CheckField.tsx';
 import { SelectField } from '../../fields/SelectField.tsx';
@@ -14,9 +15,9 @@ const RUNS = [
   ['time', 'seconds'],
 ] as const;
 const WEIGHINGS = [
-  ['gross', 'gross and tare'],
-  ['tared', 'net, scale tared'],
-  ['net', 'net, tare taken off'],
+  ['gross', en`gross and tare`],
+  ['tared', en`net, scale tared`],
+  ['net', en`net, tare taken off`],
 ] as const;
 
 /** How long a catch runs and what it is weighed on; what is seldom changed stands behind a line. */
@@ -53,21 +54,21 @@ export function HeadBoxes(props: { readonly state: RatioCheckState }) {
     <>
       <div class="run">
         <SelectField
-          label="A catch runs for"
+          label={en`A catch runs for`}
           place={props.state.place('runBy')}
           value={check()?.runBy}
           options={RUNS}
           pick={(value) => pickOf(RUNS, value, (picked) => props.state.edit(['runBy'], (row) => put(row, 'runBy', picked)))}
         />
-        <Show when={check()?.runBy === 'turns'} fallback={<Box name="time" label="Seconds" />}>
-          <Box name="turns" label="Turns of the motor" />
+        <Show when={check()?.runBy === 'turns'} fallback={<Box name="time" label={en`Seconds`} />}>
+          <Box name="turns" label={en`Turns of the motor`} />
         </Show>
         <Show when={check()?.runBy === 'time'}>
-          <Box name="dial" label="Dial, %" />
+          <Box name="dial" label={en`Dial, %`} />
         </Show>
-        <Box name="step" label="Step of the scale, g" placeholder="0.1" />
+        <Box name="step" label={en`Step of the scale, g`} placeholder="0.1" />
         <SelectField
-          label="Written down is"
+          label={en`Written down is`}
           place={props.state.place('weighing')}
           value={check()?.weighing}
           options={WEIGHINGS}
@@ -75,15 +76,15 @@ export function HeadBoxes(props: { readonly state: RatioCheckState }) {
         />
       </div>
       <details class="more">
-        <summary>More: scale uncertainty, confidence, volumes, day, name, note</summary>
+        <summary>{en`More: scale uncertainty, confidence, volumes, day, name, note`}</summary>
         <div class="g3">
-          <Box name="uncertainty" label="Scale uncertainty, ± g" hint="from its certificate, at 95 %" />
-          <Box name="confidence" label="Confidence, %" placeholder="95" />
-          <Words name="date" label="Weighed on" placeholder="today, as 2026-11-09" />
-          <Words name="by" label="Weighed by" />
-          <Words name="note" label="Note" />
+          <Box name="uncertainty" label={en`Scale uncertainty, ± g`} hint={en`from its certificate, at 95 %`} />
+          <Box name="confidence" label={en`Confidence, %`} placeholder="95" />
+          <Words name="date" label={en`Weighed on`} placeholder={en`today, as 2026-11-09`} />
+          <Words name="by" label={en`Weighed by`} />
+          <Words name="note" label={en`Note`} />
           <CheckField
-            label="Volumes are read too"
+            label={en`Volumes are read too`}
             place={props.state.place('volumes')}
             value={check()?.volumes === true}
             set={(on) => props.state.edit(['volumes'], (row) => put(row, 'volumes', on ? true : undefined))}

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { useApp } from '../../state/app.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 
@@ -10,17 +11,13 @@ export function Keep(props: { readonly state: RatioCheckState }) {
   return (
     <div class="gap">
       <p class="bar-of">
-        <button type="button" class="pri" disabled={!isReady()} onClick={props.state.keep}>
-          Keep this ratio check
-        </button>
+        <button type="button" class="pri" disabled={!isReady()} onClick={props.state.keep}>{en`Keep this ratio check`}</button>
         <Show when={props.state.begun()}>
-          <button type="button" onClick={props.state.discard}>
-            Start anew
-          </button>
+          <button type="button" onClick={props.state.discard}>{en`Start anew`}</button>
         </Show>
       </p>
       <p class="hint">
-        <Show when={against()} fallback={isReady() ? 'It is kept in the shop file with the limits, densities and pumps of today.' : ''}>
+        <Show when={against()} fallback={isReady() ? en`It is kept in the shop file with the limits, densities and pumps of today.` : ''}>
           {(finding) => (
             <button type="button" class="plain against" onClick={() => app.goTo(finding().where)}>
               {finding().what}

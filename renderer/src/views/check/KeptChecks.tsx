@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { offRatioText } from '../../../../core/src/index.ts';
 import { verdictHead } from '../../../../core/src/ratioCheckWords.ts';
 import { download } from '../../host/download.ts';
@@ -17,20 +18,18 @@ export function KeptChecks(props: { readonly state: RatioCheckState }) {
   };
   return (
     <section class="block kept" aria-labelledby="keptchecks">
-      <h2 id="keptchecks">Kept ratio checks</h2>
-      <Show when={props.state.kept().length > 0} fallback={<p class="faint">None of this machine yet.</p>}>
+      <h2 id="keptchecks">{en`Kept ratio checks`}</h2>
+      <Show when={props.state.kept().length > 0} fallback={<p class="faint">{en`None of this machine yet.`}</p>}>
         <div class="scrollx">
           <table>
             <thead>
               <tr>
-                <th scope="col">Day</th>
-                <th scope="col">Material</th>
-                <th scope="col" class="num">
-                  Off-ratio
-                </th>
-                <th scope="col">Verdict</th>
+                <th scope="col">{en`Day`}</th>
+                <th scope="col">{en`Material`}</th>
+                <th scope="col" class="num">{en`Off-ratio`}</th>
+                <th scope="col">{en`Verdict`}</th>
                 <th scope="col">
-                  <span class="heard">What to do</span>
+                  <span class="heard">{en`What to do`}</span>
                 </th>
               </tr>
             </thead>
@@ -41,16 +40,16 @@ export function KeptChecks(props: { readonly state: RatioCheckState }) {
                     <td class="nw">{row.date}</td>
                     <td>{materialOf(row.material)}</td>
                     <td class="num nw">{evaluation === null ? '–' : offRatioText(evaluation.offRatio.value, app.say())}</td>
-                    <td class="nw">{evaluation === null ? 'cannot be judged' : verdictHead(evaluation.verdict)}</td>
+                    <td class="nw">{evaluation === null ? en`cannot be judged` : verdictHead(evaluation.verdict)}</td>
                     <td>
                       <button
                         type="button"
                         class="plain"
-                        aria-label={`${isOpen(row.id) ? 'Close' : 'Read'} the ratio check of ${row.date}`}
+                        aria-label={en`${isOpen(row.id) ? en`Close` : en`Read`} the ratio check of ${row.date}`}
                         aria-expanded={isOpen(row.id)}
                         onClick={() => props.state.open(isOpen(row.id) ? null : row.id)}
                       >
-                        {isOpen(row.id) ? 'Close' : 'Read'}
+                        {isOpen(row.id) ? en`Close` : en`Read`}
                       </button>
                     </td>
                   </tr>
@@ -60,9 +59,7 @@ export function KeptChecks(props: { readonly state: RatioCheckState }) {
           </table>
         </div>
         <p class="gap">
-          <button type="button" onClick={() => void write()}>
-            Write all kept checks as a CSV file
-          </button>
+          <button type="button" onClick={() => void write()}>{en`Write all kept checks as a CSV file`}</button>
         </p>
       </Show>
     </section>

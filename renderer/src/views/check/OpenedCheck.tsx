@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js';
 import { teethText, wantedText } from '../../../../core/src/checkPageWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import type { CaughtRow } from '../../../../core/src/file/ratioCheckRow.ts';
 import { offRatioText } from '../../../../core/src/index.ts';
 import { SIDES } from '../../../../core/src/plan.ts';
@@ -16,29 +17,33 @@ export function OpenedCheck(props: { readonly state: RatioCheckState; readonly o
   const material = () => app.shop.file?.materials.find(({ id }) => id === row().material)?.name ?? row().material;
   const remove = () => {
     props.state.remove(row().id);
-    app.tell(`The ratio check of ${row().date} is deleted. Undo, Ctrl Z, brings it back.`);
+    app.tell(en`The ratio check of ${row().date} is deleted. Undo, Ctrl Z, brings it back.`);
   };
   return (
     <>
       <div class="head">
-        <h2>Ratio check of {row().date}</h2>
+        <h2>
+          {en`Ratio check of `}
+          {row().date}
+        </h2>
         <span class="faint">
-          {sheet() === undefined ? 'what was fitted' : `sheet ${sheet()?.number}`}: {teethText(row().mounted.teeth)}, {material()}
+          {sheet() === undefined ? en`what was fitted` : en`sheet ${sheet()?.number}`}: {teethText(row().mounted.teeth)}, {material()}
         </span>
       </div>
       <p class="provedline">{wantedText(row().terms)}</p>
-      <Show when={row().by}>{(by) => <p>Weighed by {by()}.</p>}</Show>
+      <Show when={row().by}>
+        {(by) => (
+          <p>
+            {en`Weighed by `}
+            {by()}.
+          </p>
+        )}
+      </Show>
       <Show when={row().note}>{(note) => <p class="faint">{note()}</p>}</Show>
       <p class="bar-of gap">
-        <button type="button" class="pri" onClick={() => props.state.open(null)}>
-          Back to the new check
-        </button>
-        <button type="button" disabled={props.opened.evaluation === null} onClick={() => props.print()}>
-          Print check record
-        </button>
-        <button type="button" onClick={remove}>
-          Delete this check
-        </button>
+        <button type="button" class="pri" onClick={() => props.state.open(null)}>{en`Back to the new check`}</button>
+        <button type="button" disabled={props.opened.evaluation === null} onClick={() => props.print()}>{en`Print check record`}</button>
+        <button type="button" onClick={remove}>{en`Delete this check`}</button>
       </p>
       <CatchesRead kept={props.opened} />
       <For each={props.opened.findings}>{({ severity, what }) => <p classList={{ bad: severity === 'blocks' }}>{what}</p>}</For>
@@ -51,12 +56,12 @@ function CatchesRead(props: { readonly kept: Kept }) {
   const off = (index: number) => props.kept.evaluation?.counted.find(({ number }) => number === index + 1);
   return (
     <section class="catches" aria-labelledby="catchesread">
-      <h2 id="catchesread">Catches</h2>
+      <h2 id="catchesread">{en`Catches`}</h2>
       <div class="scrollx">
         <table>
           <thead>
             <tr>
-              <th scope="col">Catch</th>
+              <th scope="col">{en`Catch`}</th>
               <For each={SIDES}>
                 {(side) => (
                   <th scope="col" class="num" classList={{ ca: side === 'A', cb: side === 'B' }}>
@@ -64,9 +69,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
                   </th>
                 )}
               </For>
-              <th scope="col" class="num">
-                Off-ratio
-              </th>
+              <th scope="col" class="num">{en`Off-ratio`}</th>
             </tr>
           </thead>
           <tbody>
@@ -76,7 +79,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
                   <th scope="row">{index() + 1}</th>
                   <For each={SIDES}>{(side) => <td class="num">{writtenText(one[side])}</td>}</For>
                   <td class="num nw">
-                    <Show when={off(index())} fallback={one.leftOut === undefined ? '–' : `left out: ${one.leftOut}`}>
+                    <Show when={off(index())} fallback={one.leftOut === undefined ? '–' : en`left out: ${one.leftOut}`}>
                       {(figures) => <>{offRatioText(figures().offRatio, app.say())}</>}
                     </Show>
                   </td>
@@ -88,7 +91,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
             {(evaluation) => (
               <tfoot>
                 <tr>
-                  <td>Mean</td>
+                  <td>{en`Mean`}</td>
                   <For each={SIDES}>
                     {(side) => <td class="num">{caughtText(evaluation().mean[side], evaluation().weighed, app.say())}</td>}
                   </For>

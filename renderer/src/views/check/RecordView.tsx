@@ -1,5 +1,6 @@
 import { createMemo, onCleanup, onMount, Show } from 'solid-js';
 import { checkCharts } from '../../../../core/src/checkCharts.ts';
+import { en } from '../../../../core/src/en.ts';
 import { checkFacts } from '../../../../core/src/ratioCheck/checkFacts.ts';
 import { checkRecord } from '../../../../core/src/sheet/checkRecord.ts';
 import { checkRecordBody, recordChart } from '../../../../core/src/sheet/checkRecordPage.ts';
@@ -31,7 +32,7 @@ export function RecordView(props: { readonly state: RatioCheckState; readonly op
   return (
     <main id="main" class="desk">
       <PrintTools
-        what="check record"
+        what={en`check record`}
         disabled={body() === null}
         print={print}
         pdf={() => app.host.savePdf(`ratio-${props.opened.row.id}.pdf`, app.paper())}
@@ -43,14 +44,12 @@ export function RecordView(props: { readonly state: RatioCheckState; readonly op
             checked={app.workings()}
             onChange={(event) => app.setWorkings(event.currentTarget.checked)}
           />
-          with the workings on further pages
+          {en`with the workings on further pages`}
         </label>
-        <button type="button" onClick={() => props.back()}>
-          Back to the check
-        </button>
-        <span class="faint">Black and white.</span>
+        <button type="button" onClick={() => props.back()}>{en`Back to the check`}</button>
+        <span class="faint">{en`Black and white.`}</span>
       </PrintTools>
-      <Show when={body()} fallback={<p class="screen">Looking for the causes; the page follows.</p>}>
+      <Show when={body()} fallback={<p class="screen">{en`Looking for the causes; the page follows.`}</p>}>
         {(made) => <Paper body={made()} size={app.paper()} />}
       </Show>
     </main>

@@ -1,5 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import { checkCharts } from '../../../../core/src/checkCharts.ts';
+import { en } from '../../../../core/src/en.ts';
 import { meetingTexts, trendTable } from '../../../../core/src/trendTable.ts';
 import { useApp } from '../../state/app.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
@@ -21,7 +22,7 @@ export function Trends(props: { readonly state: RatioCheckState }) {
   return (
     <Show when={charts().length > 0}>
       <section class="block trends" aria-labelledby="trends">
-        <h2 id="trends">From check to check</h2>
+        <h2 id="trends">{en`From check to check`}</h2>
         <For each={meetings()}>{(text) => <p>{text}</p>}</For>
         {/* Made by core: every word of the user is escaped there. */}
         <For each={charts()}>{({ svg }) => <figure innerHTML={svg} />}</For>
@@ -39,21 +40,15 @@ function Figures(props: { readonly state: RatioCheckState }) {
   };
   return (
     <details>
-      <summary>The same as a table</summary>
+      <summary>{en`The same as a table`}</summary>
       <div class="scrollx">
         <table>
           <thead>
             <tr>
-              <th scope="col">Day</th>
-              <th scope="col" class="num ca">
-                Pump A
-              </th>
-              <th scope="col" class="num cb">
-                Pump B
-              </th>
-              <th scope="col" class="num">
-                Off-ratio, + is B-rich
-              </th>
+              <th scope="col">{en`Day`}</th>
+              <th scope="col" class="num ca">{en`Pump A`}</th>
+              <th scope="col" class="num cb">{en`Pump B`}</th>
+              <th scope="col" class="num">{en`Off-ratio, + is B-rich`}</th>
             </tr>
           </thead>
           <tbody>

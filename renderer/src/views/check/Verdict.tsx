@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import { measuredRatioText, spreadText, unstableText, verdictSoFar, waitingText } from '../../../../core/src/checkPageWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import { offRatioText, signedRangeText } from '../../../../core/src/index.ts';
 import type { CheckVerdict } from '../../../../core/src/ratioCheck/verdict.ts';
 import { DECISION_RULE, furtherText, intervalBasis, verdictReason } from '../../../../core/src/ratioCheckWords.ts';
@@ -14,9 +15,9 @@ export function Verdict(props: { readonly shown: Shown | null; readonly waiting:
   const app = useApp();
   return (
     <section class="verdict" aria-labelledby="verdict">
-      <h2 id="verdict">Verdict</h2>
+      <h2 id="verdict">{en`Verdict`}</h2>
       <div role="status">
-        <Show when={props.shown} fallback={<p class="v faint">The first whole catch shows the ratio, the second its verdict.</p>}>
+        <Show when={props.shown} fallback={<p class="v faint">{en`The first whole catch shows the ratio, the second its verdict.`}</p>}>
           {(shown) => (
             <p class="v">
               <b class={COLOURS[shown().evaluation.verdict]}>{verdictSoFar(shown().evaluation.verdict, props.waiting)}</b>{' '}
@@ -40,25 +41,25 @@ function Reasons(props: { readonly shown: Shown }) {
       <Show when={unstableText(of())}>{(text) => <p class="warn">{text()}</p>}</Show>
       <Show when={of().further}>{(further) => <p>{furtherText(further(), of().weighed, app.say())}</p>}</Show>
       <VerdictDrawing evaluation={of()} />
-      <p class="hint">Off-ratio in %, + is B-rich, more B to the left as on the band. Rings: catches. Bar: interval of the mean.</p>
+      <p class="hint">{en`Off-ratio in %, + is B-rich, more B to the left as on the band. Rings: catches. Bar: interval of the mean.`}</p>
       <dl class="figures">
-        <dt>Ratio</dt>
+        <dt>{en`Ratio`}</dt>
         <dd>{measuredRatioText(of(), app.say())}</dd>
-        <dt>Off-ratio</dt>
+        <dt>{en`Off-ratio`}</dt>
         <dd>
-          {offRatioText(of().offRatio.value, app.say())} <small>= (B per A caught) / (B per A wanted) − 1</small>
+          {offRatioText(of().offRatio.value, app.say())} <small>{en`= (B per A caught) / (B per A wanted) − 1`}</small>
         </dd>
         <Show when={of().interval}>
           {(interval) => (
             <>
-              <dt>Interval</dt>
+              <dt>{en`Interval`}</dt>
               <dd>
-                {signedRangeText(interval().from.value, interval().to.value, app.say())} <small>+ is B-rich</small>
+                {signedRangeText(interval().from.value, interval().to.value, app.say())} <small>{en`+ is B-rich`}</small>
               </dd>
             </>
           )}
         </Show>
-        <dt>Spread</dt>
+        <dt>{en`Spread`}</dt>
         <dd>{spreadText(of(), app.say())}</dd>
       </dl>
       <p class="hint">

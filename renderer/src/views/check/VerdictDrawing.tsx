@@ -1,5 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import { verdictRuleText } from '../../../../core/src/checkPageWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import { signed } from '../../../../core/src/index.ts';
 import type { Evaluation } from '../../../../core/src/ratioCheck/evaluate.ts';
 import { type RuleSpan, verdictRule } from '../../../../core/src/ratioCheck/verdictRule.ts';
@@ -29,9 +30,7 @@ export function VerdictDrawing(props: { readonly evaluation: Evaluation }) {
         )}
       </For>
       <line class="wanted" x1={`${rule().wanted}%`} x2={`${rule().wanted}%`} y1={TOP - 2} y2={AXIS} />
-      <text class="m" x={`${rule().wanted}%`} y="11">
-        wanted
-      </text>
+      <text class="m" x={`${rule().wanted}%`} y="11">{en`wanted`}</text>
       <For each={rule().catches}>{({ at }) => <circle class="ring" cx={`${at}%`} cy={RINGS} r="3.5" />}</For>
       <Show when={rule().interval}>
         {(interval) => (
@@ -54,9 +53,7 @@ function Limits(props: { readonly span: RuleSpan }) {
         {(at) => (
           <>
             <line class="limit" x1={`${at}%`} x2={`${at}%`} y1={TOP - 2} y2={AXIS} />
-            <text class="m f" x={`${at}%`} y="11">
-              limit
-            </text>
+            <text class="m f" x={`${at}%`} y="11">{en`limit`}</text>
           </>
         )}
       </For>

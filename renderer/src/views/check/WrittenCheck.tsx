@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { writtenCatches } from '../../../../core/src/ratioCheck/blankCatch.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 import { Findings } from '../options/Findings.tsx';
@@ -28,7 +29,7 @@ export function WrittenCheck(props: { readonly state: RatioCheckState }) {
       <Before state={props.state} />
       <Show
         when={missing().length === 0}
-        fallback={<Findings title="The plan is not complete, so nothing can be held against it yet" findings={missing()} />}
+        fallback={<Findings title={en`The plan is not complete, so nothing can be held against it yet`} findings={missing()} />}
       >
         <CatchTable state={props.state} />
         <dl class="find general">

@@ -1,4 +1,5 @@
 import { createSignal, Index, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { MOST_CHECKLIST_LINES } from '../../../../core/src/file/machine.ts';
 import { withUsualLines } from '../../../../core/src/file/usualChecklist.ts';
 import { checklistSummary } from '../../../../core/src/machineSummary.ts';
@@ -41,37 +42,36 @@ export function ChecklistFields(props: { readonly form: MachineForm }) {
     if (lines().length > 0) app.goTo(props.form.place('checklist', Math.min(line, lines().length - 1)));
   };
   return (
-    <Fold title="Own checklist" summary={checklistSummary(lines())} group="checklist">
+    <Fold title={en`Own checklist`} summary={checklistSummary(lines())} group="checklist">
       <ol class="ownlines">
         <Index each={lines()}>
           {(text, index) => (
             <li>
               <TextField
                 bare
-                label={`Checklist line ${index + 1}`}
+                label={en`Checklist line ${index + 1}`}
                 place={props.form.place('checklist', index)}
                 value={text()}
-                hint={text().trim() === '' ? 'empty: not printed' : undefined}
+                hint={text().trim() === '' ? en`empty: not printed` : undefined}
                 set={(next) =>
                   props.form.edit(['checklist', index], ({ checklist }) => {
                     if (checklist !== undefined) checklist[index] = next ?? '';
                   })
                 }
               />
-              <button type="button" aria-label={`Move line ${index + 1} up`} disabled={index === 0} onClick={() => move(index, -1)}>
-                Up
-              </button>
               <button
                 type="button"
-                aria-label={`Move line ${index + 1} down`}
+                aria-label={en`Move line ${index + 1} up`}
+                disabled={index === 0}
+                onClick={() => move(index, -1)}
+              >{en`Up`}</button>
+              <button
+                type="button"
+                aria-label={en`Move line ${index + 1} down`}
                 disabled={index === lines().length - 1}
                 onClick={() => move(index, 1)}
-              >
-                Down
-              </button>
-              <button type="button" aria-label={`Remove line ${index + 1}`} onClick={() => remove(index)}>
-                Remove
-              </button>
+              >{en`Down`}</button>
+              <button type="button" aria-label={en`Remove line ${index + 1}`} onClick={() => remove(index)}>{en`Remove`}</button>
             </li>
           )}
         </Index>
@@ -79,15 +79,17 @@ export function ChecklistFields(props: { readonly form: MachineForm }) {
       <div class="bar-of">
         <Show
           when={lines().length < MOST_CHECKLIST_LINES}
-          fallback={<span class="faint">The sheet has room for {MOST_CHECKLIST_LINES} lines of your own.</span>}
+          fallback={
+            <span class="faint">
+              {en`The sheet has room for `}
+              {MOST_CHECKLIST_LINES}
+              {en` lines of your own.`}
+            </span>
+          }
         >
-          <button type="button" onClick={add}>
-            Add a line
-          </button>
+          <button type="button" onClick={add}>{en`Add a line`}</button>
         </Show>
-        <button type="button" onClick={addUsual}>
-          Add the usual lines
-        </button>
+        <button type="button" onClick={addUsual}>{en`Add the usual lines`}</button>
       </div>
       <p class="hint" role="status">
         {message()}

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { addStageBelow, removeStage } from '../../../../core/src/file/driveEdits.ts';
 import type { PageKey } from '../../help/pageKeys.ts';
 import { placeKey, useApp } from '../../state/app.ts';
@@ -48,9 +49,13 @@ export function Drive(props: { readonly form: MachineForm }) {
   return (
     <div class="block drive">
       <div class="head">
-        <h2>Drive</h2>
+        <h2>{en`Drive`}</h2>
         <span class="faint">
-          type over a number; <kbd>Tab</kbd> next slot, <kbd>Enter</kbd> its details
+          {en`type over a number; `}
+          <kbd>{en`Tab`}</kbd>
+          {en` next slot, `}
+          <kbd>{en`Enter`}</kbd>
+          {en` its details`}
         </span>
       </div>
       <DriveDrawing form={form()} keys={keys} />
@@ -60,7 +65,8 @@ export function Drive(props: { readonly form: MachineForm }) {
           <Show when={root()}>
             {(shaft) => (
               <button type="button" class="gap" data-place={placeKey(form().place('stages'))} onClick={() => add(shaft().id)}>
-                Add a stage below {shaft().name ?? shaft().id}
+                {en`Add a stage below `}
+                {shaft().name ?? shaft().id}
               </button>
             )}
           </Show>
@@ -74,12 +80,14 @@ export function Drive(props: { readonly form: MachineForm }) {
               <Show when={shaftOf(slot())}>
                 {(shaft) => (
                   <button type="button" onClick={() => add(shaft().id)}>
-                    Add a stage below {shaft().name ?? shaft().id} <kbd>Ins</kbd>
+                    {en`Add a stage below `}
+                    {shaft().name ?? shaft().id} <kbd>{en`Ins`}</kbd>
                   </button>
                 )}
               </Show>
               <button type="button" onClick={() => remove(slot().stage)}>
-                Remove this stage <kbd>Shift Del</kbd>
+                {en`Remove this stage `}
+                <kbd>{en`Shift Del`}</kbd>
               </button>
             </div>
           </div>

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { ShaftLink } from '../../../../core/src/file/driveTree.ts';
 import { CountField } from '../../fields/index.tsx';
 import { put } from '../../state/put.ts';
@@ -56,7 +57,7 @@ function TeethBox(props: BoxProps) {
         >
           <CountField
             bare
-            label={`${stageName(row())} ${props.end}, teeth`}
+            label={en`${stageName(row())} ${props.end}, teeth`}
             place={props.form.place('stages', at().stage, props.end, 'teeth')}
             value={row()[props.end].teeth}
             least={5}

@@ -1,3 +1,4 @@
+import { en } from '../../../../core/src/en.ts';
 import { ChecklistFields } from './ChecklistFields.tsx';
 import { LoadFields } from './LoadFields.tsx';
 import type { MachineForm } from './machineForm.ts';
@@ -10,8 +11,8 @@ export function Duty(props: { readonly form: MachineForm }) {
   return (
     <div class="block">
       <div class="head">
-        <h2>Flow, load and work</h2>
-        <span class="faint">all of it may stay empty; what needs it is then not checked</span>
+        <h2>{en`Flow, load and work`}</h2>
+        <span class="faint">{en`all of it may stay empty; what needs it is then not checked`}</span>
       </div>
       <WantedFields form={props.form} />
       <LoadFields form={props.form} />

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { gearTeethTrouble, machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { CountField, QuantityField } from '../../fields/index.tsx';
 import { put } from '../../state/put.ts';
@@ -7,23 +8,23 @@ import type { PumpEntry, PumpRow } from './pumpEntry.ts';
 type GearRow = NonNullable<PumpRow['gear']>;
 
 const LENGTHS: readonly (readonly [key: Exclude<keyof GearRow, 'teeth'>, words: string, hint: string])[] = [
-  ['module', 'Module', ''],
-  ['faceWidth', 'Face width', ''],
-  ['outsideDiameter', 'Outside diameter', ''],
-  ['insideDiameter', 'Inside diameter', ''],
-  ['centreDistance', 'Centre distance', ''],
-  ['gapWidth', 'Gap width', 'across the leak'],
-  ['gapLength', 'Gap length', 'along the leak'],
+  ['module', en`Module`, ''],
+  ['faceWidth', en`Face width`, ''],
+  ['outsideDiameter', en`Outside diameter`, ''],
+  ['insideDiameter', en`Inside diameter`, ''],
+  ['centreDistance', en`Centre distance`, ''],
+  ['gapWidth', en`Gap width`, en`across the leak`],
+  ['gapLength', en`Gap length`, en`along the leak`],
 ];
 
 /** The teeth come first: nothing else of a gear says anything without them. */
 export function GearTeeth(props: { readonly entry: PumpEntry }) {
   return (
     <CountField
-      label="Teeth of one gear"
+      label={en`Teeth of one gear`}
       place={props.entry.place('gear', 'teeth')}
       value={props.entry.row().gear?.teeth}
-      hint={props.entry.row().gear === undefined ? 'its other figures follow' : undefined}
+      hint={props.entry.row().gear === undefined ? en`its other figures follow` : undefined}
       least={4}
       most={200}
       whyNotEmpty={() => gearTeethTrouble(props.entry.row().gear)}

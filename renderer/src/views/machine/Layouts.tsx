@@ -1,4 +1,5 @@
 import { createMemo, For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { type DriveTree, driveTree } from '../../../../core/src/file/driveTree.ts';
 import { useApp } from '../../state/app.ts';
 import { LAYOUTS, type LayoutId, layoutOf } from '../../state/layouts.ts';
@@ -39,8 +40,8 @@ export function Layouts(props: { readonly form: MachineForm }) {
   return (
     <div class="block">
       <div class="head">
-        <h2 id="layouts">Ready-made layouts</h2>
-        <span class="faint">replace the drive above; teeth, chains and limits stay where they can</span>
+        <h2 id="layouts">{en`Ready-made layouts`}</h2>
+        <span class="faint">{en`replace the drive above; teeth, chains and limits stay where they can`}</span>
       </div>
       <div class="layouts" role="toolbar" aria-labelledby="layouts" onKeyDown={arrows}>
         <For each={DRAWN}>

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { loadSummary, usualServiceFactors } from '../../../../core/src/machineSummary.ts';
 import { SIDES } from '../../../../core/src/plan.ts';
@@ -14,12 +15,12 @@ export function LoadFields(props: { readonly form: MachineForm }) {
   const form = () => props.form;
   const row = () => form().row();
   return (
-    <Fold title="Load" summary={loadSummary(row())} group="load">
+    <Fold title={en`Load`} summary={loadSummary(row())} group="load">
       <div class="g2">
         <For each={SIDES}>
           {(side) => (
             <QuantityField
-              label={`Pressure across pump ${side}, ${form().units().pressure}`}
+              label={en`Pressure across pump ${side}, ${form().units().pressure}`}
               place={form().place(side, 'pressure')}
               dimension="pressure"
               unit={form().units().pressure}
@@ -32,8 +33,8 @@ export function LoadFields(props: { readonly form: MachineForm }) {
         <For each={SIDES}>
           {(side) => (
             <QuantityField
-              label={`Mechanical efficiency of pump ${side}`}
-              hint="as 0.88 or 88 %"
+              label={en`Mechanical efficiency of pump ${side}`}
+              hint={en`as 0.88 or 88 %`}
               place={form().place(side, 'mechanicalEfficiency')}
               dimension="share"
               unit=""
@@ -46,7 +47,7 @@ export function LoadFields(props: { readonly form: MachineForm }) {
           )}
         </For>
         <QuantityField
-          label="Service factor"
+          label={en`Service factor`}
           hint={usualServiceFactors(app.say())}
           place={form().place('serviceFactor')}
           dimension="share"

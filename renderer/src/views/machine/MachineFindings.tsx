@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { Finding } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
 
@@ -12,17 +13,15 @@ export function MachineFindings() {
   return (
     <div class="dock">
       <div class="bar-of">
-        <h2>Findings on this machine</h2>
+        <h2>{en`Findings on this machine`}</h2>
         <button
           type="button"
           class="right"
           classList={{ pri: findings().every(({ severity }) => severity !== 'blocks') }}
           onClick={() => app.show('material')}
-        >
-          Go on to the material
-        </button>
+        >{en`Go on to the material`}</button>
       </div>
-      <Show when={findings().length > 0} fallback={<p class="faint">None: the machine has all that a plan needs.</p>}>
+      <Show when={findings().length > 0} fallback={<p class="faint">{en`None: the machine has all that a plan needs.`}</p>}>
         <dl class="find">
           <For each={findings()}>
             {(finding) => (

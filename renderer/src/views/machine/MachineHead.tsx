@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type RangeEntry, rangeText, readWindowEntry } from '../../../../core/src/range.ts';
@@ -9,7 +10,7 @@ import { put } from '../../state/put.ts';
 import type { MachineForm } from './machineForm.ts';
 import { ReadField } from './ReadField.tsx';
 
-const USABLE: RangeEntry = { dimension: 'share', unit: '%', example: '20 to 100' };
+const USABLE: RangeEntry = { dimension: 'share', unit: '%', example: en`20 to 100` };
 
 /** Which machine of the file is looked at, its name and its motor. */
 export function MachineHead(props: { readonly form: MachineForm }) {
@@ -18,11 +19,11 @@ export function MachineHead(props: { readonly form: MachineForm }) {
   const motor = () => form().row().motor;
   return (
     <>
-      <h1 class="heard">Machine</h1>
+      <h1 class="heard">{en`Machine`}</h1>
       <MachinePick form={form()} />
       <div class="headfields">
         <TextField
-          label="Name of the machine"
+          label={en`Name of the machine`}
           place={form().place('name')}
           value={form().row().name}
           set={(name) =>
@@ -32,8 +33,8 @@ export function MachineHead(props: { readonly form: MachineForm }) {
           }
         />
         <QuantityField
-          label="Motor speed, rpm"
-          hint="at 100 %"
+          label={en`Motor speed, rpm`}
+          hint={en`at 100 %`}
           place={form().place('motor', 'speed')}
           dimension="speed"
           unit="rpm"
@@ -42,7 +43,7 @@ export function MachineHead(props: { readonly form: MachineForm }) {
           set={(speed) => form().edit(['motor', 'speed'], (row) => put(row.motor, 'speed', speed))}
         />
         <ReadField
-          label="Usable range, %"
+          label={en`Usable range, %`}
           place={form().place('motor', 'usable')}
           value={motor().usable}
           read={(text) => readWindowEntry(USABLE, text, app.say())}
@@ -51,7 +52,7 @@ export function MachineHead(props: { readonly form: MachineForm }) {
           set={(usable) => form().edit(['motor', 'usable'], (row) => put(row.motor, 'usable', usable))}
         />
         <QuantityField
-          label="Dial step, %"
+          label={en`Dial step, %`}
           place={form().place('motor', 'dialStep')}
           dimension="share"
           unit="%"
@@ -60,8 +61,8 @@ export function MachineHead(props: { readonly form: MachineForm }) {
           set={(step) => form().edit(['motor', 'dialStep'], (row) => put(row.motor, 'dialStep', step))}
         />
         <QuantityField
-          label={`Rated torque, ${form().units().torque}`}
-          hint="at its output shaft"
+          label={en`Rated torque, ${form().units().torque}`}
+          hint={en`at its output shaft`}
           place={form().place('motor', 'ratedTorque')}
           dimension="torque"
           unit={form().units().torque}
@@ -87,17 +88,15 @@ function MachinePick(props: { readonly form: MachineForm }) {
   return (
     <div class="bar-of pickline">
       <label>
-        <span class="heard">Machine</span>
+        <span class="heard">{en`Machine`}</span>
         <select name="pick.machine" onChange={(event) => app.pickMachine(event.currentTarget.selectedIndex)}>
           <For each={app.shop.file?.machines}>
-            {(row, index) => <option selected={index() === app.machine()}>{row.name === '' ? `unnamed (${row.id})` : row.name}</option>}
+            {(row, index) => <option selected={index() === app.machine()}>{row.name === '' ? en`unnamed (${row.id})` : row.name}</option>}
           </For>
         </select>
       </label>
       <AddMachine />
-      <button type="button" onClick={remove}>
-        Remove this machine
-      </button>
+      <button type="button" onClick={remove}>{en`Remove this machine`}</button>
     </div>
   );
 }
@@ -114,7 +113,7 @@ export function AddMachine() {
       const { shafts, stages, A, B } = layoutOf('a-direct', []);
       file.machines.push({
         id,
-        name: id.replace('machine-', 'Machine '),
+        name: id.replace('machine-', en`Machine `),
         ...(rack === undefined ? {} : { rack }),
         motor: {},
         shafts,
@@ -126,9 +125,5 @@ export function AddMachine() {
     app.shop.pause();
     app.goTo(['machines', (app.shop.file?.machines.length ?? 1) - 1, 'name']);
   };
-  return (
-    <button type="button" data-place={placeKey(['machines'])} onClick={add}>
-      Add a machine
-    </button>
-  );
+  return <button type="button" data-place={placeKey(['machines'])} onClick={add}>{en`Add a machine`}</button>;
 }

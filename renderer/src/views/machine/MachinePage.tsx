@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/machine.css';
 import { Drive } from './Drive.tsx';
@@ -20,8 +21,8 @@ export function MachinePage() {
         when={machine()?.id}
         keyed
         fallback={
-          <section aria-label="Machine">
-            <h1 class="t">There is no machine in this file</h1>
+          <section aria-label={en`Machine`}>
+            <h1 class="t">{en`There is no machine in this file`}</h1>
             <p class="gap">
               <AddMachine />
             </p>
@@ -42,13 +43,13 @@ export function MachinePage() {
 function Sections(props: { readonly form: MachineForm }) {
   return (
     <>
-      <section aria-label="Motor, drive and duty">
+      <section aria-label={en`Motor, drive and duty`}>
         <MachineHead form={props.form} />
         <Drive form={props.form} />
         <Layouts form={props.form} />
         <Duty form={props.form} />
       </section>
-      <section class="side docked" aria-label="Pumps, rack and findings">
+      <section class="side docked" aria-label={en`Pumps, rack and findings`}>
         <div class="scroll">
           <Pumps form={props.form} />
           <Rack form={props.form} />

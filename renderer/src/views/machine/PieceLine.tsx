@@ -1,4 +1,5 @@
 import { driveKind } from '../../../../core/src/drives/index.ts';
+import { en } from '../../../../core/src/en.ts';
 import { type EntryText, readCount } from '../../../../core/src/entry.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import type { PieceRow } from '../../../../core/src/file/rack.ts';
@@ -18,7 +19,7 @@ interface PieceProps {
 /** One row of the rack. */
 export function PieceLine(props: PieceProps) {
   const place = (key: string) => props.form.place('pieces', props.index, key);
-  const label = (what: string) => `${what}, row ${props.index + 1}`;
+  const label = (what: string) => en`${what}, row ${props.index + 1}`;
   const kind = () => driveKind(props.piece.kind);
   const edit = (key: string, change: (piece: PieceRow) => void) =>
     props.form.edit(['pieces', props.index, key], (rack) => {
@@ -55,11 +56,11 @@ export function PieceLine(props: PieceProps) {
   );
   return (
     <tr>
-      <td class="count">{count('teeth', 'Teeth', 5, 400)}</td>
+      <td class="count">{count('teeth', en`Teeth`, 5, 400)}</td>
       <td>
         <SelectField
           bare
-          label={label('Size')}
+          label={label(en`Size`)}
           place={place('size')}
           value={kind().size(props.piece.size) ?? undefined}
           options={kind().sizes.map((size) => [size, size] as const)}
@@ -73,7 +74,7 @@ export function PieceLine(props: PieceProps) {
       <td class="length">
         <QuantityField
           bare
-          label={label('Bore')}
+          label={label(en`Bore`)}
           place={place('bore')}
           dimension="length"
           unit={props.lengthUnit}
@@ -82,13 +83,11 @@ export function PieceLine(props: PieceProps) {
           set={(bore) => edit('bore', (piece) => put(piece, 'bore', bore))}
         />
       </td>
-      <td class="count">{count('quantity', 'Quantity', 0, 10_000)}</td>
-      <td>{words('part', 'Part number')}</td>
-      <td>{words('place', 'Place')}</td>
+      <td class="count">{count('quantity', en`Quantity`, 0, 10_000)}</td>
+      <td>{words('part', en`Part number`)}</td>
+      <td>{words('place', en`Place`)}</td>
       <td>
-        <button type="button" class="plain" aria-label={label('Remove')} onClick={remove}>
-          Remove
-        </button>
+        <button type="button" class="plain" aria-label={label(en`Remove`)} onClick={remove}>{en`Remove`}</button>
       </td>
     </tr>
   );
@@ -96,5 +95,5 @@ export function PieceLine(props: PieceProps) {
 
 /** A row always has its teeth and its quantity, so an empty box keeps the last good one. */
 function readGiven(text: string, least: number, most: number): EntryText<number> {
-  return text.trim() === '' ? { ok: false, expected: `${least} to ${most}` } : readCount(text, least, most);
+  return text.trim() === '' ? { ok: false, expected: en`${least} to ${most}` } : readCount(text, least, most);
 }

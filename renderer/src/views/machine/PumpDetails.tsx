@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { withErrorText } from '../../../../core/src/entry.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { pumpSummary } from '../../../../core/src/machineSummary.ts';
@@ -12,8 +13,8 @@ import type { PumpEntry } from './pumpEntry.ts';
 import { ReadField } from './ReadField.tsx';
 
 const SHARES = [
-  ['newDelivery', 'Delivery when new, %', 'of its displacement'],
-  ['leastDelivery', 'Least delivery, %', 'below it the pump is worn'],
+  ['newDelivery', en`Delivery when new, %`, en`of its displacement`],
+  ['leastDelivery', en`Least delivery, %`, en`below it the pump is worn`],
 ] as const;
 
 /** What is known of a pump beyond its line; closed, it is one line under it. */
@@ -21,10 +22,10 @@ export function PumpDetails(props: { readonly entry: PumpEntry }) {
   const app = useApp();
   const pump = () => props.entry.row();
   return (
-    <Fold title={`More on ${props.entry.called()}`} summary={pumpSummary(pump())} group="pump">
+    <Fold title={en`More on ${props.entry.called()}`} summary={pumpSummary(pump())} group="pump">
       <div class="g3">
         <QuantityField
-          label={`Pressure limit, ${props.entry.units().pressure}`}
+          label={en`Pressure limit, ${props.entry.units().pressure}`}
           place={props.entry.place('pressureLimit')}
           dimension="pressure"
           unit={props.entry.units().pressure}
@@ -33,8 +34,8 @@ export function PumpDetails(props: { readonly entry: PumpEntry }) {
           set={(limit) => props.entry.edit(['pressureLimit'], (row) => put(row, 'pressureLimit', limit))}
         />
         <ReadField
-          label="Measured delivery, %"
-          hint="as 98.5 +- 0.4"
+          label={en`Measured delivery, %`}
+          hint={en`as 98.5 +- 0.4`}
           place={props.entry.place('measuredDelivery')}
           value={pump().measuredDelivery}
           read={(text) => readWithErrorEntry('share', text, '%', app.say())}

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type RangeEntry, rangeText, readOpenRangeEntry, type TypedRange } from '../../../../core/src/range.ts';
 import { QuantityField, TextField } from '../../fields/index.tsx';
@@ -8,7 +9,7 @@ import { PumpDetails } from './PumpDetails.tsx';
 import { createPumpEntry, type PumpAt, type PumpRow } from './pumpEntry.ts';
 import { ReadField } from './ReadField.tsx';
 
-const SPEED: RangeEntry = { dimension: 'speed', unit: 'rpm', example: '10 to 100' };
+const SPEED: RangeEntry = { dimension: 'speed', unit: 'rpm', example: en`10 to 100` };
 
 /** A pump in one line of the table, and a closed line of further figures under it. */
 export function PumpLine(props: PumpAt & { readonly only: boolean }) {
@@ -21,7 +22,7 @@ export function PumpLine(props: PumpAt & { readonly only: boolean }) {
         <td>
           <QuantityField
             bare
-            label={`Displacement of ${called()}`}
+            label={en`Displacement of ${called()}`}
             place={place('displacement')}
             dimension="displacement"
             unit={units().displacement}
@@ -33,7 +34,7 @@ export function PumpLine(props: PumpAt & { readonly only: boolean }) {
         <td>
           <TextField
             bare
-            label={`Name of ${called()}`}
+            label={en`Name of ${called()}`}
             place={place('name')}
             value={row().name}
             set={(name) => edit(['name'], (pump) => put(pump, 'name', name))}
@@ -42,7 +43,7 @@ export function PumpLine(props: PumpAt & { readonly only: boolean }) {
         <td>
           <QuantityField
             bare
-            label={`Tolerance of ${called()}, ± %`}
+            label={en`Tolerance of ${called()}, ± %`}
             place={place('tolerance')}
             dimension="share"
             unit="%"
@@ -54,7 +55,7 @@ export function PumpLine(props: PumpAt & { readonly only: boolean }) {
         <td>
           <ReadField
             bare
-            label={`Speed of ${called()}, rpm from – to`}
+            label={en`Speed of ${called()}, rpm from – to`}
             place={place('speedFrom')}
             also={[place('speedTo')]}
             value={speedOf(row())}
@@ -75,7 +76,7 @@ export function PumpLine(props: PumpAt & { readonly only: boolean }) {
               type="radio"
               name={`fitted-${props.side}`}
               data-place={placeKey(props.form.place(props.side, 'fitted'))}
-              aria-label={`${called()} is fitted`}
+              aria-label={en`${called()} is fitted`}
               checked={props.form.row()[props.side].fitted === row().id}
               onChange={entry.fit}
             />
@@ -83,9 +84,7 @@ export function PumpLine(props: PumpAt & { readonly only: boolean }) {
         </td>
         <td>
           <Show when={!props.only}>
-            <button type="button" class="plain" aria-label={`Remove ${called()}`} onClick={entry.remove}>
-              Remove
-            </button>
+            <button type="button" class="plain" aria-label={en`Remove ${called()}`} onClick={entry.remove}>{en`Remove`}</button>
           </Show>
         </td>
       </tr>

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import type { SideName } from '../../../../core/src/index.ts';
 import { SelectField } from '../../fields/SelectField.tsx';
@@ -26,17 +27,20 @@ function SidePumps(props: { readonly form: MachineForm; readonly side: SideName 
       <div class="scrollx">
         <table>
           <caption>
-            <span class={props.side === 'A' ? 'ca' : 'cb'}>Pump {props.side}</span>
+            <span class={props.side === 'A' ? 'ca' : 'cb'}>
+              {en`Pump `}
+              {props.side}
+            </span>
           </caption>
           <thead>
             <tr>
               <th scope="col">{form().units().displacement}</th>
-              <th scope="col">Name</th>
+              <th scope="col">{en`Name`}</th>
               <th scope="col">± %</th>
-              <th scope="col">rpm from – to</th>
-              <th scope="col">Fitted</th>
+              <th scope="col">{en`rpm from – to`}</th>
+              <th scope="col">{en`Fitted`}</th>
               <th scope="col">
-                <span class="heard">Remove</span>
+                <span class="heard">{en`Remove`}</span>
               </th>
             </tr>
           </thead>
@@ -49,7 +53,7 @@ function SidePumps(props: { readonly form: MachineForm; readonly side: SideName 
       </div>
       <div class="bar-of">
         <SelectField
-          label={`Pump ${props.side} sits on`}
+          label={en`Pump ${props.side} sits on`}
           place={form().place(props.side, 'shaft')}
           value={side().shaft}
           options={form()
@@ -62,7 +66,8 @@ function SidePumps(props: { readonly form: MachineForm; readonly side: SideName 
           }
         />
         <button type="button" onClick={add}>
-          Add a pump {props.side}
+          {en`Add a pump `}
+          {props.side}
         </button>
       </div>
     </div>

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import { SelectField } from '../../fields/SelectField.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
@@ -18,7 +19,7 @@ export function Rack(props: { readonly form: MachineForm }) {
     const id = freshId(racks(), 'rack');
     app.shop.pause();
     app.shop.edit('racks.add', (file) => {
-      file.racks.push({ id, name: 'Rack', pieces: [] });
+      file.racks.push({ id, name: en`Rack`, pieces: [] });
       const machine = file.machines[app.machine()];
       if (machine !== undefined) machine.rack = id;
     });
@@ -27,11 +28,11 @@ export function Rack(props: { readonly form: MachineForm }) {
   return (
     <div class="block rack">
       <div class="head">
-        <h2>Rack</h2>
+        <h2>{en`Rack`}</h2>
         <Show when={racks().length > 1}>
           <SelectField
             bare
-            label="Rack of this machine"
+            label={en`Rack of this machine`}
             place={props.form.place('rack')}
             value={racks()[index()]?.id}
             options={racks().map(({ id, name }) => [id, name] as const)}
@@ -46,11 +47,7 @@ export function Rack(props: { readonly form: MachineForm }) {
       <Show
         when={racks()[index()]?.id}
         keyed
-        fallback={
-          <button type="button" data-place={placeKey(props.form.place('rack'))} onClick={add}>
-            Add a rack
-          </button>
-        }
+        fallback={<button type="button" data-place={placeKey(props.form.place('rack'))} onClick={add}>{en`Add a rack`}</button>}
       >
         {(id) => <RackContent id={id} lengthUnit={props.form.units().length} />}
       </Show>

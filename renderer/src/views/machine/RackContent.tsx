@@ -1,5 +1,6 @@
 import { createSignal, For, Show } from 'solid-js';
 import { driveKinds } from '../../../../core/src/drives/index.ts';
+import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import type { PieceRow } from '../../../../core/src/file/rack.ts';
 import { useApp } from '../../state/app.ts';
@@ -47,14 +48,17 @@ function PieceTable(props: { readonly form: RackForm; readonly lengthUnit: strin
           <table class="pieces">
             <thead>
               <tr>
-                <th scope="col">Teeth</th>
-                <th scope="col">Size</th>
-                <th scope="col">Bore, {props.lengthUnit}</th>
-                <th scope="col">Quantity</th>
-                <th scope="col">Part number</th>
-                <th scope="col">Place</th>
+                <th scope="col">{en`Teeth`}</th>
+                <th scope="col">{en`Size`}</th>
                 <th scope="col">
-                  <span class="heard">Remove</span>
+                  {en`Bore, `}
+                  {props.lengthUnit}
+                </th>
+                <th scope="col">{en`Quantity`}</th>
+                <th scope="col">{en`Part number`}</th>
+                <th scope="col">{en`Place`}</th>
+                <th scope="col">
+                  <span class="heard">{en`Remove`}</span>
                 </th>
               </tr>
             </thead>
@@ -67,14 +71,14 @@ function PieceTable(props: { readonly form: RackForm; readonly lengthUnit: strin
         </div>
         <Show when={shown().length < pieces().length}>
           <button type="button" class="gap" onClick={() => showAll(true)}>
-            Show all {pieces().length} rows
+            {en`Show all `}
+            {pieces().length}
+            {en` rows`}
           </button>
         </Show>
       </Show>
       <div class="bar-of gap">
-        <button type="button" onClick={add}>
-          Add a row
-        </button>
+        <button type="button" onClick={add}>{en`Add a row`}</button>
         <RackFiles form={props.form} />
       </div>
     </>

@@ -1,4 +1,5 @@
 import { createSignal, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { CsvTrouble } from '../../../../core/src/file/csv.ts';
 import { download } from '../../host/download.ts';
 import { sentenceOf, useApp } from '../../state/app.ts';
@@ -19,20 +20,20 @@ export function RackFiles(props: { readonly form: RackForm }) {
     input.value = '';
     const { LARGEST_CSV_BYTES, readRackCsv } = await rackTables();
     if (file.size > LARGEST_CSV_BYTES) {
-      app.tell(`${file.name} was not read: it has ${file.size} bytes, more than ${LARGEST_CSV_BYTES}.`);
+      app.tell(en`${file.name} was not read: it has ${file.size} bytes, more than ${LARGEST_CSV_BYTES}.`);
       return;
     }
     const table = readRackCsv(await file.text());
     if (!table.ok) {
-      app.tell(`${file.name} was not read, the rack stays as it was. ${troubleText(table.troubles)}`);
+      app.tell(en`${file.name} was not read, the rack stays as it was. ${troubleText(table.troubles)}`);
       return;
     }
     props.form.act('csv', (rack) => {
       rack.pieces = [...table.rows];
     });
     app.tell(null);
-    const left = table.ignored.length === 0 ? '' : ` Columns not read: ${table.ignored.join(', ')}.`;
-    say(`${table.rows.length} rows read from ${file.name} in place of those before.${left}`);
+    const left = table.ignored.length === 0 ? '' : en` Columns not read: ${table.ignored.join(', ')}.`;
+    say(en`${table.rows.length} rows read from ${file.name} in place of those before.${left}`);
   };
   const write = async () => {
     const { writeRackCsv } = await rackTables();
@@ -44,21 +45,17 @@ export function RackFiles(props: { readonly form: RackForm }) {
   let picker: HTMLInputElement | undefined;
   return (
     <>
-      <button type="button" onClick={() => picker?.click()}>
-        Read a CSV file
-      </button>
+      <button type="button" onClick={() => picker?.click()}>{en`Read a CSV file`}</button>
       <input
         ref={picker}
         class="heard"
         type="file"
         accept=".csv,text/csv"
         tabindex="-1"
-        aria-label="CSV file of the rack"
+        aria-label={en`CSV file of the rack`}
         onChange={(event) => guarded(read(event.currentTarget))}
       />
-      <button type="button" onClick={() => guarded(write())}>
-        Write a CSV file
-      </button>
+      <button type="button" onClick={() => guarded(write())}>{en`Write a CSV file`}</button>
       <Show when={said()}>
         <output class="reading">{said()}</output>
       </Show>
@@ -67,7 +64,7 @@ export function RackFiles(props: { readonly form: RackForm }) {
 }
 
 function troubleText(troubles: readonly CsvTrouble[]): string {
-  const lines = troubles.slice(0, MOST_TROUBLES).map(({ line, what }) => `Line ${line}: ${what}`);
+  const lines = troubles.slice(0, MOST_TROUBLES).map(({ line, what }) => en`Line ${line}: ${what}`);
   const more = troubles.length - lines.length;
-  return [...lines, ...(more > 0 ? [`And ${more} more.`] : [])].join('\n');
+  return [...lines, ...(more > 0 ? [en`And ${more} more.`] : [])].join('\n');
 }

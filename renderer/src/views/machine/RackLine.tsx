@@ -1,5 +1,6 @@
 import { createSignal } from 'solid-js';
 import type { DriveKind } from '../../../../core/src/drives/driveKind.ts';
+import { en } from '../../../../core/src/en.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { applyRackLine } from '../../../../core/src/rackChange.ts';
 import { RACK_LINE_EXAMPLE, rackLineReading, readRackLine, writeRackLine } from '../../../../core/src/rackLine.ts';
@@ -28,7 +29,7 @@ export function RackLine(props: LineProps) {
     const reading = rackLineReading(read.value, props.kind);
     return {
       ok: true,
-      reading: gone.length === 0 ? reading : `${reading}; off the rack: ${gone.map(({ teeth }) => teeth).join(', ')}`,
+      reading: gone.length === 0 ? reading : en`${reading}; off the rack: ${gone.map(({ teeth }) => teeth).join(', ')}`,
     } as const;
   };
   const apply = (event: SubmitEvent) => {
@@ -44,7 +45,7 @@ export function RackLine(props: LineProps) {
   return (
     <form class="rackline" onSubmit={apply}>
       <Entry
-        label={`Quick entry: ${props.kind.words.size}, then teeth, ranges and counts`}
+        label={en`Quick entry: ${props.kind.words.size}, then teeth, ranges and counts`}
         place={props.form.place('pieces')}
         placeholder={RACK_LINE_EXAMPLE}
         text={line()}
@@ -52,7 +53,7 @@ export function RackLine(props: LineProps) {
         hint={now()}
       />
       <QuantityField
-        label={`Bore of new rows, ${props.lengthUnit}`}
+        label={en`Bore of new rows, ${props.lengthUnit}`}
         place={props.form.place('newBore')}
         dimension="length"
         unit={props.lengthUnit}
@@ -61,7 +62,8 @@ export function RackLine(props: LineProps) {
         set={setBore}
       />
       <button type="submit" class="setrack">
-        Set the rack <kbd>Enter</kbd>
+        {en`Set the rack `}
+        <kbd>{en`Enter`}</kbd>
       </button>
     </form>
   );
@@ -70,7 +72,7 @@ export function RackLine(props: LineProps) {
     const read = readRackLine(line(), props.kind);
     const counts = read.ok ? rackLineReading(read.value, props.kind) : '';
     return typed() === null || typed() === line()
-      ? `On the rack: ${counts}`
-      : 'Enter sets the rack; bores, part numbers and places of rows that stay are kept.';
+      ? en`On the rack: ${counts}`
+      : en`Enter sets the rack; bores, part numbers and places of rows that stay are kept.`;
   }
 }

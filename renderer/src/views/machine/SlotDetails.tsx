@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { MachineRow, SlotRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type CountRange, countRangeText, readCountRange } from '../../../../core/src/range.ts';
@@ -39,12 +40,18 @@ export function SlotDetails(props: SlotProps) {
       {(slot) => (
         <fieldset class="gap">
           <legend>
-            Slot: {props.slot.end} on {props.shaft?.name ?? props.shaft?.id},{' '}
-            <span class="faint">{slot().teeth === undefined ? 'teeth not given' : `${slot().teeth} teeth fitted`}, ringed above</span>
+            {en`Slot: `}
+            {props.slot.end}
+            {en` on `}
+            {props.shaft?.name ?? props.shaft?.id},{' '}
+            <span class="faint">
+              {slot().teeth === undefined ? en`teeth not given` : en`${slot().teeth} teeth fitted`}
+              {en`, ringed above`}
+            </span>
           </legend>
           <div class="g4">
             <ReadField
-              label="Teeth from – to"
+              label={en`Teeth from – to`}
               place={place('teethFrom')}
               also={[place('teethTo')]}
               value={teethOf(slot())}
@@ -57,13 +64,13 @@ export function SlotDetails(props: SlotProps) {
                 })
               }
             />
-            {length('guard', 'Guard clears')}
-            {length('bore', 'Shaft bore')}
-            {length('keyway', 'Keyway')}
+            {length('guard', en`Guard clears`)}
+            {length('bore', en`Shaft bore`)}
+            {length('keyway', en`Keyway`)}
             <Show when={props.shaft}>
               {(shaft) => (
                 <TextField
-                  label="Shaft is called"
+                  label={en`Shaft is called`}
                   place={form().place('shafts', form().row().shafts.indexOf(shaft()), 'name')}
                   value={shaft().name}
                   set={(name) =>
@@ -76,7 +83,7 @@ export function SlotDetails(props: SlotProps) {
               )}
             </Show>
             <CheckField
-              label="May be changed"
+              label={en`May be changed`}
               place={place('mayChange')}
               value={slot().mayChange !== false}
               set={(yes) => set('mayChange', yes ? undefined : false)}

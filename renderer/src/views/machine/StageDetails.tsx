@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import { driveKind } from '../../../../core/src/drives/index.ts';
+import { en } from '../../../../core/src/en.ts';
 import type { StageRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type RangeEntry, rangeText, readWindowEntry, type TypedWindow } from '../../../../core/src/range.ts';
@@ -11,7 +12,7 @@ import { put } from '../../state/put.ts';
 import { type MachineForm, stageName } from './machineForm.ts';
 import { ReadField } from './ReadField.tsx';
 
-const TURNS = { A: 'turns pump A', B: 'turns pump B', both: 'turns both pumps', neither: 'turns no pump' } as const;
+const TURNS = { A: en`turns pump A`, B: en`turns pump B`, both: en`turns both pumps`, neither: en`turns no pump` } as const;
 
 /** What is known of the stage of the ringed slot. */
 export function StageDetails(props: { readonly form: MachineForm; readonly stage: number }) {
@@ -28,14 +29,15 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
   const entry = (): RangeEntry => ({
     dimension: 'length',
     unit: form().units().length,
-    example: form().units().length === 'mm' ? '250 to 263' : '9 7/8 to 10 3/8',
+    example: form().units().length === 'mm' ? en`250 to 263` : en`9 7/8 to 10 3/8`,
   });
   return (
     <Show when={row()}>
       {(stage) => (
         <fieldset class="gap">
           <legend>
-            Stage {stageName(stage())}, <span class="faint">{TURNS[turns()]}</span>
+            {en`Stage `}
+            {stageName(stage())}, <span class="faint">{TURNS[turns()]}</span>
           </legend>
           <div class="g4">
             <SelectField
@@ -46,7 +48,7 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
               pick={(size) => set('size', size)}
             />
             <CountField
-              label="Pitches fitted"
+              label={en`Pitches fitted`}
               place={place('pitches')}
               value={stage().pitches}
               least={4}
@@ -54,8 +56,8 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
               set={(pitches) => set('pitches', pitches)}
             />
             <ReadField
-              label={`Centres from – to, ${form().units().length}`}
-              hint="one figure where fixed"
+              label={en`Centres from – to, ${form().units().length}`}
+              hint={en`one figure where fixed`}
               place={place('centre')}
               value={windowOf(stage().centre)}
               read={(text) => readWindowEntry(entry(), text, app.say())}
@@ -64,7 +66,7 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
               set={(centre) => set('centre', centre && centreOf(centre))}
             />
             <QuantityField
-              label="Take-up, pitches"
+              label={en`Take-up, pitches`}
               place={place('takeUp')}
               dimension="pitches"
               unit="pitches"
@@ -73,7 +75,7 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
               set={(takeUp) => set('takeUp', takeUp)}
             />
             <QuantityField
-              label={`Centre now, ${form().units().length}`}
+              label={en`Centre now, ${form().units().length}`}
               place={place('centreNow')}
               dimension="length"
               unit={form().units().length}
@@ -81,9 +83,9 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
               check={(centreNow) => machineTrouble({ stage: { centreNow } })}
               set={(centre) => set('centreNow', centre)}
             />
-            <TextField label="Stage is called" place={place('name')} value={stage().name} set={(name) => set('name', name)} />
+            <TextField label={en`Stage is called`} place={place('name')} value={stage().name} set={(name) => set('name', name)} />
             <CheckField
-              label="Offset link accepted"
+              label={en`Offset link accepted`}
               place={place('offsetLink')}
               value={stage().offsetLink === true}
               set={(yes) => set('offsetLink', yes)}

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { tankSummary } from '../../../../core/src/machineSummary.ts';
 import { SIDES, type SideName } from '../../../../core/src/plan.ts';
@@ -8,8 +9,8 @@ import { Fold } from './Fold.tsx';
 import type { MachineForm } from './machineForm.ts';
 
 const MARKS = [
-  ['fill', 'Fill of tank'],
-  ['lowMark', 'Low mark of tank'],
+  ['fill', en`Fill of tank`],
+  ['lowMark', en`Low mark of tank`],
 ] as const;
 
 /** What the tanks hold, where they count as low, and what the mixer holds. */
@@ -17,13 +18,13 @@ export function TankFields(props: { readonly form: MachineForm }) {
   const form = () => props.form;
   const row = () => form().row();
   return (
-    <Fold title="Tanks and mixer" summary={tankSummary(row())} group="tanks">
+    <Fold title={en`Tanks and mixer`} summary={tankSummary(row())} group="tanks">
       <div class="g2">
         <For each={MARKS}>
           {([mark, words]) => <For each={SIDES}>{(side) => <Mark form={form()} side={side} mark={mark} words={words} />}</For>}
         </For>
         <QuantityField
-          label={`Mixer volume, ${form().units().mixer}`}
+          label={en`Mixer volume, ${form().units().mixer}`}
           place={form().place('mixerVolume')}
           dimension="volume"
           unit={form().units().mixer}

@@ -1,4 +1,5 @@
 import { createSignal } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { MachineRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble, wantedTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { wantedSummary } from '../../../../core/src/machineSummary.ts';
@@ -14,9 +15,9 @@ import { ReadField } from './ReadField.tsx';
 type BatchOf = NonNullable<MachineRow['batch']>['of'];
 
 const BATCHES: readonly (readonly [BatchOf, string])[] = [
-  ['mix', 'the mix'],
-  ['A', 'component A'],
-  ['B', 'component B'],
+  ['mix', en`the mix`],
+  ['A', en`component A`],
+  ['B', en`component B`],
 ];
 
 /** What the machine is to deliver: a flow, or a shot in place of it, and the batch to be made. */
@@ -25,10 +26,10 @@ export function WantedFields(props: { readonly form: MachineForm }) {
   const form = () => props.form;
   const row = () => form().row();
   return (
-    <Fold title="Wanted" summary={wantedSummary(row())} group="wanted">
+    <Fold title={en`Wanted`} summary={wantedSummary(row())} group="wanted">
       <div class="g2">
         <QuantityField
-          label={`Flow of A and B together, ${form().units().flow}`}
+          label={en`Flow of A and B together, ${form().units().flow}`}
           place={form().place('wantedFlow')}
           dimension="flow"
           unit={form().units().flow}
@@ -37,8 +38,8 @@ export function WantedFields(props: { readonly form: MachineForm }) {
           set={(flow) => form().edit(['wantedFlow'], (machine) => put(machine, 'wantedFlow', flow))}
         />
         <ReadField
-          label="or a shot: so much in so long"
-          hint="as 400 g in 6 s"
+          label={en`or a shot: so much in so long`}
+          hint={en`as 400 g in 6 s`}
           place={form().place('wantedShot')}
           value={row().wantedShot}
           read={(text) => readShotEntry(text, app.say())}
@@ -60,8 +61,8 @@ function Batch(props: { readonly form: MachineForm }) {
   return (
     <>
       <AmountField
-        label="Batch to be made"
-        hint="a mass or a volume, as 60 kg or 40 L"
+        label={en`Batch to be made`}
+        hint={en`a mass or a volume, as 60 kg or 40 L`}
         place={props.form.place('batch', 'amount')}
         value={batch()?.amount}
         check={(amount) => machineTrouble({ machine: { batch: { of: of(), amount } } })}
@@ -71,7 +72,7 @@ function Batch(props: { readonly form: MachineForm }) {
         }}
       />
       <SelectField
-        label="Batch of"
+        label={en`Batch of`}
         place={props.form.place('batch', 'of')}
         value={of()}
         options={BATCHES}

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { STARTING_MINUTES } from '../../../../core/src/file/startingMinutes.ts';
 import { workSummary } from '../../../../core/src/machineSummary.ts';
@@ -8,10 +9,10 @@ import { Fold } from './Fold.tsx';
 import type { MachineForm } from './machineForm.ts';
 
 const KINDS = [
-  ['sprocket', 'Sprocket'],
-  ['chainLength', 'Chain length'],
-  ['centre', 'Centre setting'],
-  ['pump', 'Pump'],
+  ['sprocket', en`Sprocket`],
+  ['chainLength', en`Chain length`],
+  ['centre', en`Centre setting`],
+  ['pump', en`Pump`],
 ] as const;
 const MOST_TURNS = 100_000;
 
@@ -20,12 +21,12 @@ export function WorkFields(props: { readonly form: MachineForm }) {
   const form = () => props.form;
   const row = () => form().row();
   return (
-    <Fold title="Work" summary={workSummary(row())} group="work">
+    <Fold title={en`Work`} summary={workSummary(row())} group="work">
       <div class="g5">
         <For each={KINDS}>
           {([kind, words]) => (
             <QuantityField
-              label={`${words}, min`}
+              label={en`${words}, min`}
               placeholder={String(STARTING_MINUTES[kind])}
               place={form().place('minutes', kind)}
               dimension="time"
@@ -43,7 +44,7 @@ export function WorkFields(props: { readonly form: MachineForm }) {
           )}
         </For>
         <CountField
-          label="Turns a catch"
+          label={en`Turns a catch`}
           place={form().place('catchTurns')}
           placeholder="20"
           value={row().catchTurns}

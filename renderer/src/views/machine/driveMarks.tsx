@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { PumpNode, ShaftLink, ShaftNode } from '../../../../core/src/file/driveTree.ts';
 import { clip } from '../../../../core/src/visible.ts';
 import { BOX, CHAIN_HALF, MOST_LETTERS, PUMP_WIDTH, SHAFT_HALF, SHAFT_WIDTH, xOf, yOf } from './drawingSizes.ts';
@@ -32,7 +33,7 @@ export function Shaft(props: { readonly form: MachineForm; readonly node: ShaftN
 }
 
 const LINE = { A: 'lineA', B: 'lineB', both: 'lineboth', neither: 'lineneither' } as const;
-const TURNS = { A: 'turns A', B: 'turns B', both: 'turns both', neither: 'turns no pump' } as const;
+const TURNS = { A: en`turns A`, B: en`turns B`, both: en`turns both`, neither: en`turns no pump` } as const;
 const LETTER = { A: 'ta', B: 'tb', both: '', neither: 'f' } as const;
 
 /** A chain is two runs between its boxes; a coupling is one bar. */
@@ -53,7 +54,7 @@ export function Link(props: { readonly form: MachineForm; readonly link: ShaftLi
           </text>
           <text class="f" x={from() + 6} y={y() + BOX.height / 2 + 34}>
             {row().size}
-            {row().pitches === undefined ? '' : `, ${row().pitches} pitches`}
+            {row().pitches === undefined ? '' : en`, ${row().pitches} pitches`}
           </text>
         </>
       )}

@@ -1,3 +1,4 @@
+import { en } from '../../../../core/src/en.ts';
 import type { DriveTree } from '../../../../core/src/file/driveTree.ts';
 import type { MachineRow } from '../../../../core/src/file/machine.ts';
 import { stageName } from './machineForm.ts';
@@ -7,10 +8,10 @@ export function driveSentence(machine: MachineRow, tree: DriveTree): string {
   const shaft = (index: number) => machine.shafts[index]?.name ?? machine.shafts[index]?.id ?? '';
   const links = tree.links.map(({ stage, from, to }) => {
     const row = stage === null ? undefined : machine.stages[stage];
-    return `${shaft(from.shaft)} turns ${shaft(to.shaft)} ${row === undefined ? 'directly' : `by ${stageName(row)}`}`;
+    return en`${shaft(from.shaft)} turns ${shaft(to.shaft)} ${row === undefined ? 'directly' : en`by ${stageName(row)}`}`;
   });
   const pumps = (['A', 'B'] as const).map(
-    (side) => `pump ${side} on ${shaft(machine.shafts.findIndex(({ id }) => id === machine[side].shaft))}`,
+    (side) => en`pump ${side} on ${shaft(machine.shafts.findIndex(({ id }) => id === machine[side].shaft))}`,
   );
-  return `Drive: ${[...links, ...pumps].join('; ')}.`;
+  return en`Drive: ${[...links, ...pumps].join('; ')}.`;
 }

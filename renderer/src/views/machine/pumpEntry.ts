@@ -1,3 +1,4 @@
+import { en } from '../../../../core/src/en.ts';
 import type { SideRow } from '../../../../core/src/file/machine.ts';
 import type { Place, SideName } from '../../../../core/src/index.ts';
 import type { EntryUnits } from '../../fields/entryUnits.ts';
@@ -27,7 +28,7 @@ export interface PumpEntry {
 /** @param at  read anew at every call, so that it may be the props of a component */
 export const createPumpEntry = (at: PumpAt): PumpEntry => ({
   row: () => at.pump,
-  called: () => at.pump.name ?? `pump ${at.index + 1} of ${at.side}`,
+  called: () => at.pump.name ?? en`pump ${at.index + 1} of ${at.side}`,
   place: (...steps) => at.form.place(at.side, 'pumps', at.index, ...steps),
   edit: (steps, change) =>
     at.form.edit([at.side, 'pumps', at.index, ...steps], (row) => {

@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js';
 import { SYSTEM_NAMES, type SystemName, systemOf, TANKS } from '../../../../core/src/chemistry/systems.ts';
+import { en } from '../../../../core/src/en.ts';
 import { chemistryNumberTrouble } from '../../../../core/src/file/chemistryRow.ts';
 import { put } from '../../state/put.ts';
 import { Choices } from './Choices.tsx';
@@ -9,17 +10,17 @@ import type { MaterialForm } from './materialForm.ts';
 import { NumberField } from './NumberField.tsx';
 
 const CHOICES = SYSTEM_NAMES.map((name) => [name, systemOf(name).words] as const);
-const IN_TANKS = TANKS.map((tank) => [tank, `tank ${tank}`] as const);
+const IN_TANKS = TANKS.map((tank) => [tank, en`tank ${tank}`] as const);
 
 /** The mix ratio out of what reacts in the two tanks. */
 export function ChemistryFields(props: { readonly form: MaterialForm }) {
   const row = () => chemistryOf(props.form);
   return (
     <fieldset class="block">
-      <legend>Mix ratio from what reacts, by weight</legend>
+      <legend>{en`Mix ratio from what reacts, by weight`}</legend>
       <div class="asked">
         <Choices
-          label="The material is"
+          label={en`The material is`}
           place={props.form.place('chemistry', 'system')}
           options={CHOICES}
           value={row().system}
@@ -46,7 +47,7 @@ function Tanks(props: { readonly form: MaterialForm; readonly system: SystemName
   const key = () => systemOf(props.system).askedAs;
   return (
     <Choices
-      label={`The ${systemOf(props.system).asked.words} is in`}
+      label={en`The ${systemOf(props.system).asked.words} is in`}
       place={props.form.place('chemistry', key())}
       options={IN_TANKS}
       value={askedTank(chemistryOf(props.form))}

@@ -1,4 +1,5 @@
 import { createSignal } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { TypedQuantity } from '../../../../core/src/entry.ts';
 import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
 import { entryUnits } from '../../fields/entryUnits.ts';
@@ -22,7 +23,7 @@ export function DensityCell(props: DensityProps) {
   // A temperature typed before its density, or left over while that is typed anew, waits here.
   const [waiting, setWaiting] = createSignal<TypedQuantity>();
   const at = () => stated()?.at ?? waiting();
-  const word = () => (props.which === 'density' ? 'Density' : 'Second density');
+  const word = () => (props.which === 'density' ? en`Density` : en`Second density`);
   const place = (key: 'value' | 'at') => props.form.place(props.part, props.which, key);
   const edit = (change: (part: { density?: Density; secondDensity?: Density }) => void) =>
     editPart(props.form, props.part, [props.which], change);
@@ -44,7 +45,7 @@ export function DensityCell(props: DensityProps) {
   return (
     <div class="pair">
       <QuantityField
-        label={`${word()} of ${props.whose}`}
+        label={en`${word()} of ${props.whose}`}
         bare
         place={place('value')}
         dimension="density"
@@ -53,15 +54,15 @@ export function DensityCell(props: DensityProps) {
         check={(value) => partTrouble({ density: { value } })}
         set={setValue}
       />
-      <span class="faint">at</span>
+      <span class="faint">{en`at`}</span>
       <QuantityField
-        label={`${word()} of ${props.whose} holds at`}
+        label={en`${word()} of ${props.whose} holds at`}
         bare
         place={place('at')}
         dimension="temperature"
         unit={entryUnits(app.say()).temperature}
         value={at()}
-        hint={waiting() === undefined ? undefined : 'waits for its density'}
+        hint={waiting() === undefined ? undefined : en`waits for its density`}
         check={(value) => partTrouble({ runAt: value })}
         set={setAt}
       />

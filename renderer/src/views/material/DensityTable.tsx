@@ -1,4 +1,5 @@
 import { For, type JSX, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { Dimension } from '../../../../core/src/entry.ts';
 import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
 import { quantity } from '../../../../core/src/index.ts';
@@ -18,7 +19,7 @@ const DIMENSION: Readonly<Record<Figure, Dimension>> = {
   densityUncertainty: 'share',
   temperatureUncertainty: 'temperatureDifference',
 };
-const WHOSE: Readonly<Record<PartKey, string>> = { A: 'A', B: 'B', third: 'the third part', premix: 'the mixture' };
+const WHOSE: Readonly<Record<PartKey, string>> = { A: 'A', B: 'B', third: en`the third part`, premix: en`the mixture` };
 
 /** Densities, and what moves them; one column a part, so that both tanks stand side by side. */
 export function DensityTable(props: { readonly form: MaterialForm }) {
@@ -30,7 +31,7 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
   const cells = (cell: (part: PartKey) => JSX.Element) => <For each={columns()}>{(part) => <td>{cell(part)}</td>}</For>;
   const figure = (part: PartKey, key: Figure, unit: string, word: string) => (
     <QuantityField
-      label={`${word} of ${WHOSE[part]}`}
+      label={en`${word} of ${WHOSE[part]}`}
       bare
       place={props.form.place(part, key)}
       dimension={DIMENSION[key]}
@@ -49,7 +50,7 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
   };
   return (
     <fieldset class="block ruled">
-      <legend>Densities</legend>
+      <legend>{en`Densities`}</legend>
       <div class="scrollx">
         <table class="parts" classList={{ four: columns().length > 2 }}>
           <thead>
@@ -59,42 +60,42 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
             </tr>
           </thead>
           <tbody>
-            <Line words="Density" unit={`${units().density} at ${units().temperature}`}>
+            <Line words={en`Density`} unit={`${units().density} at ${units().temperature}`}>
               {cells((part) => (
                 <DensityCell form={props.form} part={part} which="density" whose={WHOSE[part]} />
               ))}
             </Line>
-            <Line words="Run at" unit={units().temperature}>
-              {tankFigure('runAt', units().temperature, 'Temperature in the tank')}
+            <Line words={en`Run at`} unit={units().temperature}>
+              {tankFigure('runAt', units().temperature, en`Temperature in the tank`)}
             </Line>
-            <Line words="Expansion" unit={units().expansion}>
-              {cells((part) => figure(part, 'expansion', units().expansion, 'Expansion'))}
+            <Line words={en`Expansion`} unit={units().expansion}>
+              {cells((part) => figure(part, 'expansion', units().expansion, en`Expansion`))}
             </Line>
-            <Line words="or a second density" unit={`${units().density} at ${units().temperature}`}>
+            <Line words={en`or a second density`} unit={`${units().density} at ${units().temperature}`}>
               {cells((part) => (
                 <DensityCell form={props.form} part={part} which="secondDensity" whose={WHOSE[part]} />
               ))}
             </Line>
-            <Line words="Viscosity" unit={units().viscosity}>
-              {tankFigure('viscosity', units().viscosity, 'Viscosity')}
+            <Line words={en`Viscosity`} unit={units().viscosity}>
+              {tankFigure('viscosity', units().viscosity, en`Viscosity`)}
             </Line>
-            <Line words="Density known to ±" unit="%">
-              {cells((part) => figure(part, 'densityUncertainty', '%', 'Uncertainty of the density'))}
+            <Line words={en`Density known to ±`} unit="%">
+              {cells((part) => figure(part, 'densityUncertainty', '%', en`Uncertainty of the density`))}
             </Line>
-            <Line words="Temperature held to ±" unit={units().temperatureDifference}>
-              {cells((part) => figure(part, 'temperatureUncertainty', units().temperatureDifference, 'Uncertainty of the temperature'))}
+            <Line words={en`Temperature held to ±`} unit={units().temperatureDifference}>
+              {cells((part) => figure(part, 'temperatureUncertainty', units().temperatureDifference, en`Uncertainty of the temperature`))}
             </Line>
-            <Line words="As run" unit="worked out">
+            <Line words={en`As run`} unit="worked out">
               {cells(asRun)}
             </Line>
           </tbody>
         </table>
       </div>
       <p class="hint">
-        Any unit may be typed behind a number. An empty field stays empty: what needs it says that it was not made.
+        {en`Any unit may be typed behind a number. An empty field stays empty: what needs it says that it was not made.`}
         <Show when={columns().length > 2}>
           {' '}
-          Give the density of the third part or that of the mixture; where both are given, the mixture’s counts.
+          {en`Give the density of the third part or that of the mixture; where both are given, the mixture’s counts.`}
         </Show>
       </p>
     </fieldset>
@@ -105,8 +106,8 @@ function PartHead(props: { readonly form: MaterialForm; readonly part: PartKey }
   const name = () => props.form.row()[props.part]?.name;
   const tank = () => props.form.row().ratio?.thirdInto;
   const words = () => {
-    if (props.part === 'third') return name() ?? 'Third part';
-    if (props.part === 'premix') return tank() === undefined ? 'Mixture' : `Mixture in tank ${tank()}`;
+    if (props.part === 'third') return name() ?? en`Third part`;
+    if (props.part === 'premix') return tank() === undefined ? en`Mixture` : en`Mixture in tank ${tank()}`;
     return `${props.part} ${name() ?? ''}`;
   };
   return (

@@ -1,6 +1,7 @@
 import { For } from 'solid-js';
 import { type FigureRule, MEASURE_NAMES, measureOf } from '../../../../core/src/chemistry/measures.ts';
 import type { Tank } from '../../../../core/src/chemistry/systems.ts';
+import { en } from '../../../../core/src/en.ts';
 import { chemistryNumberTrouble, type IngredientRow, ingredientTrouble } from '../../../../core/src/file/chemistryRow.ts';
 import { capital } from '../../../../core/src/format.ts';
 import { TextField } from '../../fields/index.tsx';
@@ -41,20 +42,25 @@ export function IngredientLine(props: LineProps) {
   };
   return (
     <div class="ingredient">
-      <TextField label="Name" place={place('name')} value={props.row.name} set={(name) => edit('name', (row) => put(row, 'name', name))} />
+      <TextField
+        label={en`Name`}
+        place={place('name')}
+        value={props.row.name}
+        set={(name) => edit('name', (row) => put(row, 'name', name))}
+      />
       <NumberField
-        label="Parts by weight"
+        label={en`Parts by weight`}
         place={place('parts')}
         value={props.row.parts}
-        hint={props.alone && props.row.parts === undefined ? 'may stay empty' : undefined}
+        hint={props.alone && props.row.parts === undefined ? en`may stay empty` : undefined}
         check={(typed) => chemistryNumberTrouble('parts', typed)}
         set={(parts) => edit('parts', (row) => put(row, 'parts', parts))}
       />
       <SelectField
-        label="Described by its"
+        label={en`Described by its`}
         place={place('by')}
         value={props.row.by ?? ''}
-        options={[['', 'not said yet'], ...measures()]}
+        options={[['', en`not said yet`], ...measures()]}
         pick={pick}
       />
       <div>
@@ -71,9 +77,12 @@ export function IngredientLine(props: LineProps) {
           )}
         </For>
       </div>
-      <button type="button" class="plain" aria-label={`Remove ${props.row.name ?? 'this ingredient'} from ${props.tank}`} onClick={remove}>
-        Remove
-      </button>
+      <button
+        type="button"
+        class="plain"
+        aria-label={en`Remove ${props.row.name ?? en`this ingredient`} from ${props.tank}`}
+        onClick={remove}
+      >{en`Remove`}</button>
     </div>
   );
 }

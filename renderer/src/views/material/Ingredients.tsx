@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js';
 import { componentIn, type Tank } from '../../../../core/src/chemistry/systems.ts';
+import { en } from '../../../../core/src/en.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import { addIngredient, askedTank, chemistryOf } from './chemistryForm.ts';
 import { IngredientLine } from './IngredientLine.tsx';
@@ -12,7 +13,7 @@ export function Ingredients(props: { readonly form: MaterialForm; readonly tank:
   const holds = () => {
     const { system } = chemistryOf(props.form);
     const asked = askedTank(chemistryOf(props.form));
-    return system === undefined || asked === undefined ? '' : `, the ${componentIn(system, asked, props.tank).words}`;
+    return system === undefined || asked === undefined ? '' : en`, the ${componentIn(system, asked, props.tank).words}`;
   };
   const add = () => {
     const next = rows().length;
@@ -22,19 +23,21 @@ export function Ingredients(props: { readonly form: MaterialForm; readonly tank:
     app.goTo(props.form.place('chemistry', props.tank, 'ingredients', next, 'name'));
   };
   return (
-    <section class="ingredients" aria-label={`Ingredients of ${props.tank}`}>
+    <section class="ingredients" aria-label={en`Ingredients of ${props.tank}`}>
       <h3 classList={{ ca: props.tank === 'A', cb: props.tank === 'B' }}>
-        In tank {props.tank}
+        {en`In tank `}
+        {props.tank}
         {holds()}
       </h3>
       <For each={rows()}>
         {(row, index) => <IngredientLine form={props.form} tank={props.tank} row={row} index={index()} alone={rows().length === 1} />}
       </For>
       <Show when={rows().length === 0}>
-        <p class="hint">Nothing is in it yet.</p>
+        <p class="hint">{en`Nothing is in it yet.`}</p>
       </Show>
       <button type="button" data-place={placeKey(props.form.place('chemistry', props.tank, 'ingredients'))} onClick={add}>
-        Add an ingredient to {props.tank}
+        {en`Add an ingredient to `}
+        {props.tank}
       </button>
     </section>
   );

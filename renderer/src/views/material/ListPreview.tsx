@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { listedWords, type MaterialList } from '../../../../core/src/file/materialCsv/index.ts';
 import type { Say } from '../../../../core/src/index.ts';
 
@@ -7,16 +8,14 @@ export function ListPreview(props: { readonly list: MaterialList; readonly say: 
   return (
     <>
       <Show when={props.list.faults.length > 0}>
-        <section class="scrollx" tabindex="0" aria-label="Faults">
+        <section class="scrollx" tabindex="0" aria-label={en`Faults`}>
           <table class="faults">
-            <caption>To be mended in the list above</caption>
+            <caption>{en`To be mended in the list above`}</caption>
             <thead>
               <tr>
-                <th scope="col" class="num">
-                  Line
-                </th>
-                <th scope="col">Column</th>
-                <th scope="col">What was expected</th>
+                <th scope="col" class="num">{en`Line`}</th>
+                <th scope="col">{en`Column`}</th>
+                <th scope="col">{en`What was expected`}</th>
               </tr>
             </thead>
             <tbody>
@@ -35,21 +34,17 @@ export function ListPreview(props: { readonly list: MaterialList; readonly say: 
       </Show>
       <For each={props.list.notes}>{(note) => <p class="gap">{note}</p>}</For>
       <Show when={props.list.materials.length > 0}>
-        <section class="scrollx" tabindex="0" aria-label="Materials of the list">
+        <section class="scrollx" tabindex="0" aria-label={en`Materials of the list`}>
           <table class="listed">
-            <caption>As it was understood</caption>
+            <caption>{en`As it was understood`}</caption>
             <thead>
               <tr>
-                <th scope="col" class="num">
-                  Line
-                </th>
-                <th scope="col">Material</th>
-                <th scope="col">Ratio, A : B</th>
-                <th scope="col" class="num">
-                  By volume as run
-                </th>
-                <th scope="col">Limits</th>
-                <th scope="col">To know</th>
+                <th scope="col" class="num">{en`Line`}</th>
+                <th scope="col">{en`Material`}</th>
+                <th scope="col">{en`Ratio, A : B`}</th>
+                <th scope="col" class="num">{en`By volume as run`}</th>
+                <th scope="col">{en`Limits`}</th>
+                <th scope="col">{en`To know`}</th>
               </tr>
             </thead>
             <tbody>

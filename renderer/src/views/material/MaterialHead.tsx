@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import { TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
@@ -11,7 +12,7 @@ export function MaterialHead(props: { readonly form: MaterialForm; readonly list
   const form = () => props.form;
   const partName = (side: 'A' | 'B') => (
     <TextField
-      label={`Name of ${side}`}
+      label={en`Name of ${side}`}
       place={form().place(side, 'name')}
       value={form().row()[side].name}
       set={(name) => editPart(form(), side, ['name'], (part) => put(part, 'name', name))}
@@ -22,7 +23,7 @@ export function MaterialHead(props: { readonly form: MaterialForm; readonly list
       <MaterialPick form={form()} list={props.list} />
       <div class="g3">
         <TextField
-          label="Name of the material"
+          label={en`Name of the material`}
           place={form().place('name')}
           value={form().row().name}
           set={(name) =>
@@ -51,18 +52,16 @@ function MaterialPick(props: { readonly form: MaterialForm; readonly list: () =>
   return (
     <div class="bar-of pickline">
       <label>
-        <span class="heard">Material</span>
+        <span class="heard">{en`Material`}</span>
         <select name="pick.material" onChange={(event) => app.pickMaterial(event.currentTarget.selectedIndex)}>
           <For each={app.shop.file?.materials}>
-            {(row, index) => <option selected={index() === app.material()}>{row.name === '' ? `unnamed (${row.id})` : row.name}</option>}
+            {(row, index) => <option selected={index() === app.material()}>{row.name === '' ? en`unnamed (${row.id})` : row.name}</option>}
           </For>
         </select>
       </label>
       <AddMaterial />
       <ListButton list={props.list} />
-      <button type="button" onClick={remove}>
-        Remove this material
-      </button>
+      <button type="button" onClick={remove}>{en`Remove this material`}</button>
     </div>
   );
 }
@@ -75,24 +74,16 @@ export function AddMaterial() {
     const id = freshId(rows, 'material');
     app.shop.pause();
     app.shop.edit('materials.add', (file) => {
-      file.materials.push({ id, name: id.replace('material-', 'Material '), A: {}, B: {} });
+      file.materials.push({ id, name: id.replace('material-', en`Material `), A: {}, B: {} });
     });
     app.shop.pause();
     app.goTo(['materials', index, 'name']);
     // The made-up name is to be typed over.
     requestAnimationFrame(() => document.activeElement instanceof HTMLInputElement && document.activeElement.select());
   };
-  return (
-    <button type="button" data-place={placeKey(['materials'])} onClick={add}>
-      Add a material
-    </button>
-  );
+  return <button type="button" data-place={placeKey(['materials'])} onClick={add}>{en`Add a material`}</button>;
 }
 
 export function ListButton(props: { readonly list: () => void }) {
-  return (
-    <button type="button" data-place={LIST_PLACE} onClick={() => props.list()}>
-      Paste a list of materials
-    </button>
-  );
+  return <button type="button" data-place={LIST_PLACE} onClick={() => props.list()}>{en`Paste a list of materials`}</button>;
 }

@@ -1,4 +1,5 @@
 import { createSignal, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/material.css';
 import { ChemistryFields } from './ChemistryFields.tsx';
@@ -34,9 +35,9 @@ function OneMaterial(props: { readonly list: () => void }) {
         when={row()?.id}
         keyed
         fallback={
-          <section aria-label="Data sheet">
-            <h1 class="t">The file holds no material yet.</h1>
-            <p class="gap">Have the data sheet at hand: the mix ratio, by weight or by volume, its limits, and both densities.</p>
+          <section aria-label={en`Data sheet`}>
+            <h1 class="t">{en`The file holds no material yet.`}</h1>
+            <p class="gap">{en`Have the data sheet at hand: the mix ratio, by weight or by volume, its limits, and both densities.`}</p>
             <p class="gap bar-of">
               <AddMaterial />
               <ListButton list={props.list} />
@@ -55,10 +56,10 @@ function Sheet(props: { readonly first: Material; readonly list: () => void }) {
   const form = createMaterialForm(props.first);
   return (
     <>
-      <section aria-label="Data sheet">
+      <section aria-label={en`Data sheet`}>
         <div class="head">
-          <h1>Material</h1>
-          <span class="faint">what the data sheet says, as it says it</span>
+          <h1>{en`Material`}</h1>
+          <span class="faint">{en`what the data sheet says, as it says it`}</span>
         </div>
         <MaterialHead form={form} list={props.list} />
         <RatioSource form={form} />

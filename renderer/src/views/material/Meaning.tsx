@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
 import { worstFirst } from '../../../../core/src/finding.ts';
 import type { Finding, Place } from '../../../../core/src/index.ts';
@@ -10,16 +11,19 @@ import type { MaterialForm } from './materialForm.ts';
 export function Meaning(props: { readonly form: MaterialForm }) {
   const app = useApp();
   return (
-    <section class="side" aria-label="What it means">
-      <h2>In one sentence</h2>
-      <Show when={props.form.ratio()} fallback={<p class="faint gap">Once the ratio is complete, this says what it means by volume.</p>}>
+    <section class="side" aria-label={en`What it means`}>
+      <h2>{en`In one sentence`}</h2>
+      <Show
+        when={props.form.ratio()}
+        fallback={<p class="faint gap">{en`Once the ratio is complete, this says what it means by volume.`}</p>}
+      >
         {(ratio) => (
           <>
             <p class="say">{ratioSentence(ratio(), app.say())}</p>
             <Show when={ratio().chemistry}>
               {(chemistry) => (
                 <div class="block">
-                  <h2>What reacts</h2>
+                  <h2>{en`What reacts`}</h2>
                   <For each={chemistrySentences(chemistry(), app.say())}>{(sentence) => <p>{sentence}</p>}</For>
                 </div>
               )}
@@ -28,7 +32,7 @@ export function Meaning(props: { readonly form: MaterialForm }) {
             <Show when={wrongBasisText(ratio(), app.say())}>
               {(mistake) => (
                 <div class="block">
-                  <h2>On the other basis by mistake</h2>
+                  <h2>{en`On the other basis by mistake`}</h2>
                   <p>{mistake()}</p>
                 </div>
               )}
@@ -47,22 +51,16 @@ function Forms(props: { readonly ratio: KnownRatio }) {
   return (
     <div class="block scrollx">
       <table class="forms">
-        <caption>The same ratio in the other forms</caption>
+        <caption>{en`The same ratio in the other forms`}</caption>
         <thead>
           <tr>
-            <th scope="col">Form</th>
+            <th scope="col">{en`Form`}</th>
             <Show when={limited()}>
-              <th scope="col" class="num">
-                Most B
-              </th>
+              <th scope="col" class="num">{en`Most B`}</th>
             </Show>
-            <th scope="col" class="num">
-              Wanted
-            </th>
+            <th scope="col" class="num">{en`Wanted`}</th>
             <Show when={limited()}>
-              <th scope="col" class="num">
-                Least B
-              </th>
+              <th scope="col" class="num">{en`Least B`}</th>
             </Show>
           </tr>
         </thead>
@@ -105,8 +103,8 @@ function Lacking(props: { readonly form: MaterialForm }) {
   });
   return (
     <div class="block">
-      <h2>Still to settle</h2>
-      <Show when={lacks().length > 0} fallback={<p class="good">Nothing: the sheet says all that a plan needs of it.</p>}>
+      <h2>{en`Still to settle`}</h2>
+      <Show when={lacks().length > 0} fallback={<p class="good">{en`Nothing: the sheet says all that a plan needs of it.`}</p>}>
         <dl class="find">
           <For each={lacks()}>
             {(lack) => (

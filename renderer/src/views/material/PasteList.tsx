@@ -1,4 +1,5 @@
 import { createSignal, createUniqueId, For, onMount } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { LIMIT_DEFINITIONS, PLAIN_ORDER } from '../../../../core/src/file/materialCsv/index.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import { ListFiles } from './ListFiles.tsx';
@@ -22,7 +23,7 @@ export function PasteList(props: { readonly back: () => void }) {
     const added = pasted.add();
     const left = bad();
     say(
-      `${materials(added)} added to the shop file.${left === 0 ? ' The Reach page shows the best option of each.' : ` ${rows(left)} here.`}`,
+      en`${materials(added)} added to the shop file.${left === 0 ? en` The Reach page shows the best option of each.` : en` ${rows(left)} here.`}`,
     );
     box?.focus();
   };
@@ -38,19 +39,21 @@ export function PasteList(props: { readonly back: () => void }) {
   };
   return (
     <main id="main" class="material list">
-      <section aria-label="List of materials">
+      <section aria-label={en`List of materials`}>
         <div class="head">
-          <h1>Paste a list of materials</h1>
-          <span class="faint">out of a spreadsheet, or as CSV</span>
+          <h1>{en`Paste a list of materials`}</h1>
+          <span class="faint">{en`out of a spreadsheet, or as CSV`}</span>
         </div>
         <p id={`${id}-how`} class="how">
-          One material a row. Name, ratio (<b>100:38.9</b> or <b>38.9 per 100 A</b>) and basis (weight or volume) must be there; the rest
-          may be left out. With a head the columns stand in any order, without one as: {PLAIN_ORDER.join(', ')}. A quantity carries its unit
-          in its cell or in its head.
+          {en`One material a row. Name, ratio (`}
+          <b>100:38.9</b>
+          {en` or `}
+          <b>{en`38.9 per 100 A`}</b>
+          {en`) and basis (weight or volume) must be there; the rest may be left out. With a head the columns stand in any order, without one as: `}
+          {PLAIN_ORDER.join(', ')}
+          {en`. A quantity carries its unit in its cell or in its head.`}
         </p>
-        <label class="k" for={id}>
-          The list
-        </label>
+        <label class="k" for={id}>{en`The list`}</label>
         <textarea
           ref={box}
           id={id}
@@ -64,9 +67,7 @@ export function PasteList(props: { readonly back: () => void }) {
           onKeyDown={takeBack}
         />
         <div class="bar-of">
-          <label class="k" for={`${id}-mean`}>
-            Limits without a definition are
-          </label>
+          <label class="k" for={`${id}-mean`}>{en`Limits without a definition are`}</label>
           <select
             id={`${id}-mean`}
             name="list.limits"
@@ -83,11 +84,9 @@ export function PasteList(props: { readonly back: () => void }) {
         </div>
         <p class="gap bar-of">
           <button type="button" class="pri" disabled={good() === 0} onClick={add}>
-            {good() === 0 ? 'Add the materials' : `Add ${materials(good())}`}
+            {good() === 0 ? en`Add the materials` : en`Add ${materials(good())}`}
           </button>
-          <button type="button" onClick={() => props.back()}>
-            Back to the material
-          </button>
+          <button type="button" onClick={() => props.back()}>{en`Back to the material`}</button>
           <span role="status">{said() || state()}</span>
         </p>
         <ListPreview list={pasted.list()} say={app.say()} />
@@ -97,10 +96,10 @@ export function PasteList(props: { readonly back: () => void }) {
 
   function state(): string {
     if (pasted.text().trim() === '') return '';
-    const fault = bad() === 0 ? 'no fault found' : `${rows(bad())} here until mended`;
-    return `${materials(good())} read, ${fault}.`;
+    const fault = bad() === 0 ? en`no fault found` : en`${rows(bad())} here until mended`;
+    return en`${materials(good())} read, ${fault}.`;
   }
 }
 
-const materials = (count: number): string => (count === 1 ? '1 material' : `${count} materials`);
-const rows = (count: number): string => (count === 1 ? '1 row with a fault stays' : `${count} rows with faults stay`);
+const materials = (count: number): string => (count === 1 ? '1 material' : en`${count} materials`);
+const rows = (count: number): string => (count === 1 ? en`1 row with a fault stays` : en`${count} rows with faults stay`);

@@ -1,4 +1,5 @@
 import { createSignal, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { Basis } from '../../../../core/src/file/sheetRatio.ts';
 import { partCount, partsOf, perHundredOf } from '../../../../core/src/ratioWriting.ts';
 import { RatioField } from '../../fields/index.tsx';
@@ -10,13 +11,13 @@ import { SecondRatio } from './SecondRatio.tsx';
 import { LeftOverThird, ThirdPart } from './ThirdPart.tsx';
 
 const BASES = [
-  ['weight', 'by weight'],
-  ['volume', 'by volume'],
+  ['weight', en`by weight`],
+  ['volume', en`by volume`],
 ] as const;
 type Writing = 'parts' | 'perHundredA';
 const WRITINGS = [
   ['parts', 'A : B'],
-  ['perHundredA', 'B per 100 A'],
+  ['perHundredA', en`B per 100 A`],
 ] as const;
 const otherBasis = (basis: Basis): Basis => (basis === 'weight' ? 'volume' : 'weight');
 
@@ -47,16 +48,22 @@ export function RatioFields(props: { readonly form: MaterialForm }) {
     });
   };
   const leftOver = () => ratio() !== undefined && (form().row().third !== undefined || form().row().premix !== undefined);
-  const basisWords = () => (ratio()?.basis === undefined ? '' : ` by ${ratio()?.basis}`);
+  const basisWords = () => (ratio()?.basis === undefined ? '' : en` by ${ratio()?.basis}`);
   return (
     <fieldset class="block">
-      <legend>Mix ratio as the sheet gives it</legend>
+      <legend>{en`Mix ratio as the sheet gives it`}</legend>
       <div class="asked">
-        <Choices label="The sheet counts" place={form().place('ratio', 'basis')} options={BASES} value={ratio()?.basis} pick={pickBasis} />
-        <Choices label="and writes" place={form().place('ratio', 'writing')} options={WRITINGS} value={writing()} pick={pickWriting} />
+        <Choices
+          label={en`The sheet counts`}
+          place={form().place('ratio', 'basis')}
+          options={BASES}
+          value={ratio()?.basis}
+          pick={pickBasis}
+        />
+        <Choices label={en`and writes`} place={form().place('ratio', 'writing')} options={WRITINGS} value={writing()} pick={pickWriting} />
       </div>
       <Show when={ratio()?.basis === undefined}>
-        <p class="hint warn">By weight or by volume is not said yet. It is never guessed: the sheet says it.</p>
+        <p class="hint warn">{en`By weight or by volume is not said yet. It is never guessed: the sheet says it.`}</p>
       </Show>
       <div class="g3 gap">
         <div class="large">
@@ -64,7 +71,7 @@ export function RatioFields(props: { readonly form: MaterialForm }) {
             when={writing() === 'parts'}
             fallback={
               <NumberField
-                label={`B per 100 A${basisWords()}`}
+                label={en`B per 100 A${basisWords()}`}
                 place={form().place('ratio', 'perHundredA')}
                 also={[form().place('ratio', 'parts')]}
                 value={ratio()?.perHundredA}

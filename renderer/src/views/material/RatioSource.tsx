@@ -1,9 +1,10 @@
+import { en } from '../../../../core/src/en.ts';
 import { Choices } from './Choices.tsx';
 import type { MaterialForm } from './materialForm.ts';
 
 const SOURCES = [
-  ['sheet', 'as the sheet prints it'],
-  ['chemistry', 'from chemistry'],
+  ['sheet', en`as the sheet prints it`],
+  ['chemistry', en`from chemistry`],
 ] as const;
 
 /** Where the mix ratio comes from. */
@@ -11,7 +12,7 @@ export function RatioSource(props: { readonly form: MaterialForm }) {
   return (
     <div class="block ruled">
       <Choices
-        label="The mix ratio is given"
+        label={en`The mix ratio is given`}
         place={props.form.place('chemistry')}
         // Beside chemistry a second ratio has no box: the other answer takes it away.
         also={props.form.fromChemistry() ? [props.form.place('otherRatio')] : []}

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
 import type { Basis } from '../../../../core/src/file/sheetRatio.ts';
 import { entryUnits } from '../../fields/entryUnits.ts';
@@ -14,10 +15,10 @@ export function SecondRatio(props: { readonly form: MaterialForm; readonly basis
   return (
     <>
       <RatioField
-        label={`Also by ${props.basis}, if printed`}
+        label={en`Also by ${props.basis}, if printed`}
         place={props.form.place('otherRatio', 'parts')}
         value={row().otherRatio?.parts}
-        hint="It can stand in for the densities."
+        hint={en`It can stand in for the densities.`}
         set={(parts) =>
           props.form.edit(['otherRatio'], (changed) =>
             put(changed, 'otherRatio', parts === undefined ? undefined : { basis: props.basis, parts }),
@@ -26,7 +27,7 @@ export function SecondRatio(props: { readonly form: MaterialForm; readonly basis
       />
       <Show when={props.basis === 'weight' || row().otherRatio !== undefined}>
         <QuantityField
-          label={`Volumes counted at, ${entryUnits(app.say()).temperature}`}
+          label={en`Volumes counted at, ${entryUnits(app.say()).temperature}`}
           place={props.form.place('ratio', 'at')}
           dimension="temperature"
           unit={entryUnits(app.say()).temperature}

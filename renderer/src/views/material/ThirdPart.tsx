@@ -1,3 +1,4 @@
+import { en } from '../../../../core/src/en.ts';
 import { TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
@@ -10,11 +11,11 @@ export function ThirdPart(props: { readonly form: MaterialForm }) {
   return (
     <div class="g3 gap">
       <Choices
-        label="The third part is premixed into"
+        label={en`The third part is premixed into`}
         place={props.form.place('ratio', 'thirdInto')}
         options={[
-          ['A', 'tank A'],
-          ['B', 'tank B'],
+          ['A', en`tank A`],
+          ['B', en`tank B`],
         ]}
         value={ratio()?.thirdInto}
         pick={(side) =>
@@ -24,15 +25,15 @@ export function ThirdPart(props: { readonly form: MaterialForm }) {
         }
       />
       <TextField
-        label="Name of the third part"
+        label={en`Name of the third part`}
         place={props.form.place('third', 'name')}
         value={props.form.row().third?.name}
         set={(name) => editPart(props.form, 'third', ['name'], (part) => put(part, 'name', name))}
       />
       <p class="hint">
         {ratio()?.thirdInto === undefined
-          ? 'Three parts for two pumps: say into which tank the third goes.'
-          : 'Its density, or that of the mixture, stands below.'}
+          ? en`Three parts for two pumps: say into which tank the third goes.`
+          : en`Its density, or that of the mixture, stands below.`}
       </p>
     </div>
   );
@@ -52,10 +53,8 @@ export function LeftOverThird(props: { readonly form: MaterialForm }) {
   };
   return (
     <div class="bar-of gap">
-      <span>A third part is still described, but the ratio has two parts.</span>
-      <button type="button" data-place={placeKey(place())} onClick={forget}>
-        Forget the third part
-      </button>
+      <span>{en`A third part is still described, but the ratio has two parts.`}</span>
+      <button type="button" data-place={placeKey(place())} onClick={forget}>{en`Forget the third part`}</button>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { createMemo, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { isBlocked, type Plan, type PlannedOption } from '../../../../core/src/index.ts';
 import { fittedMount } from '../../../../core/src/optionList.ts';
 import { productText } from '../../../../core/src/productText.ts';
@@ -31,9 +32,9 @@ export function ChosenDrive(props: { readonly compares: boolean; readonly compar
         {(of) => (
           <div class="chosen">
             <div class="head">
-              <h2>Drive after the change</h2>
+              <h2>{en`Drive after the change`}</h2>
               <Show when={isBlocked(of().option)}>
-                <span class="bad">blocked: not to be built as it stands</span>
+                <span class="bad">{en`blocked: not to be built as it stands`}</span>
               </Show>
             </div>
             <Drive plan={of().plan} option={of().option} fitted={of().fitted} />
@@ -52,10 +53,12 @@ export function ChosenDrive(props: { readonly compares: boolean; readonly compar
       <Show when={chosen() !== null}>
         <div class="foot bar-of">
           <button type="button" class="pri" onClick={() => app.show('sheet')}>
-            Put on the sheet <kbd>P</kbd>
+            {en`Put on the sheet `}
+            <kbd>P</kbd>
           </button>
           <button type="button" aria-pressed={props.compares} onClick={() => props.compare(!props.compares)}>
-            Compare with fitted <kbd>C</kbd>
+            {en`Compare with fitted `}
+            <kbd>C</kbd>
           </button>
         </div>
       </Show>
@@ -66,12 +69,13 @@ export function ChosenDrive(props: { readonly compares: boolean; readonly compar
 function Nothing() {
   const app = useApp();
   const words = () => {
-    if (app.solution.answered() !== null) return 'Nothing can be built, so no drive is chosen. Choose a row to see what stands against it.';
-    return 'The drive is drawn once the machine and the material are complete.';
+    if (app.solution.answered() !== null)
+      return en`Nothing can be built, so no drive is chosen. Choose a row to see what stands against it.`;
+    return en`The drive is drawn once the machine and the material are complete.`;
   };
   return (
     <>
-      <h2>Drive after the change</h2>
+      <h2>{en`Drive after the change`}</h2>
       <p class="faint gap">{words()}</p>
       <OfThePlan />
     </>
@@ -84,7 +88,7 @@ function OfThePlan() {
   const findings = () => app.solution.answered()?.findings ?? [];
   return (
     <Show when={findings().length > 0}>
-      <Findings title="Of the whole plan" findings={findings()} />
+      <Findings title={en`Of the whole plan`} findings={findings()} />
     </Show>
   );
 }

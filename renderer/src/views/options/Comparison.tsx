@@ -1,5 +1,6 @@
 import { For } from 'solid-js';
 import { comparison } from '../../../../core/src/comparison.ts';
+import { en } from '../../../../core/src/en.ts';
 import type { Plan, PlannedOption } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
 
@@ -9,16 +10,12 @@ export function Comparison(props: { readonly plan: Plan; readonly option: Planne
   return (
     <div class="block scrollx">
       <table class="compared">
-        <caption>Fitted and chosen</caption>
+        <caption>{en`Fitted and chosen`}</caption>
         <thead>
           <tr>
-            <th scope="col">Figure</th>
-            <th scope="col" class="num">
-              Fitted
-            </th>
-            <th scope="col" class="num">
-              Chosen
-            </th>
+            <th scope="col">{en`Figure`}</th>
+            <th scope="col" class="num">{en`Fitted`}</th>
+            <th scope="col" class="num">{en`Chosen`}</th>
           </tr>
         </thead>
         <tbody>

@@ -1,3 +1,4 @@
+import { en } from '../../../../core/src/en.ts';
 import type { Line, OptionLines } from './optionLines.ts';
 
 /** Folds what an option dominates away under it, or shows it. */
@@ -8,8 +9,9 @@ export function Dominated(props: { readonly line: Line; readonly lines: OptionLi
       <td />
       <td colspan={props.columns - 1}>
         <button type="button" class="plain" aria-expanded={unfolded()} onClick={() => props.lines.fold(props.line, unfolded())}>
-          {unfolded() ? 'Fold away ' : ''}
-          {props.line.under.length} dominated
+          {unfolded() ? en`Fold away ` : ''}
+          {props.line.under.length}
+          {en` dominated`}
         </button>
       </td>
     </tr>

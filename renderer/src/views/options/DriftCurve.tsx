@@ -1,6 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import { driftOf } from '../../../../core/src/drift.ts';
 import { driftCurve, heatedText, notTellingText } from '../../../../core/src/driftCurve.ts';
+import { en } from '../../../../core/src/en.ts';
 import { type Plan, type PlannedOption, signed } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/driftCurve.css';
@@ -15,15 +16,13 @@ export function DriftCurve(props: { readonly plan: Plan; readonly option: Planne
   const curve = createMemo(() => driftCurve(props.plan, props.option, app.say()));
   const notTelling = () => notTellingText(driftOf(props.plan, props.option));
   return (
-    <figure class="drift block" aria-label="Drift with temperature">
-      <h3>Drift with temperature</h3>
+    <figure class="drift block" aria-label={en`Drift with temperature`}>
+      <h3>{en`Drift with temperature`}</h3>
       <Show when={curve()}>
         {(of) => (
           <>
             <svg class="plot" height={HEIGHT + 58} role="img" aria-label={of().sentence}>
-              <text class="f" x={-LEFT} y="12">
-                off-ratio in %, + is B-rich
-              </text>
+              <text class="f" x={-LEFT} y="12">{en`off-ratio in %, + is B-rich`}</text>
               <svg width="100%" y="22" height={HEIGHT} aria-hidden="true">
                 <For each={of().up}>
                   {(mark) => (
@@ -54,7 +53,8 @@ export function DriftCurve(props: { readonly plan: Plan; readonly option: Planne
                 </svg>
               </svg>
               <text class="f e" x="100%" y={HEIGHT + 56}>
-                {of().unit} from the temperature each is run at
+                {of().unit}
+                {en` from the temperature each is run at`}
               </text>
             </svg>
             <ul class="key">

@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { Plan, PlannedOption } from '../../../../core/src/index.ts';
 import { type DrawnWheel, driveDrawing } from '../../../../core/src/sheet/driveDrawing.ts';
 import { driveSentence } from '../../../../core/src/sheet/driveSentence.ts';
@@ -60,9 +61,11 @@ export function Drive(props: { readonly plan: Plan; readonly option: PlannedOpti
         </For>
       </svg>
       <figcaption class="faint">
-        <Show when={drawing().stages.length > 0} fallback="Both pumps turn with the motor: no stage to draw.">
-          {drawing().stages.some(({ centre_m }) => centre_m === null) ? 'Wheels to scale, centres not' : 'To scale'}, about {scale()}. A
-          solid, B dashed; dotted comes off.
+        <Show when={drawing().stages.length > 0} fallback={en`Both pumps turn with the motor: no stage to draw.`}>
+          {drawing().stages.some(({ centre_m }) => centre_m === null) ? en`Wheels to scale, centres not` : en`To scale`}
+          {en`, about `}
+          {scale()}
+          {en`. A solid, B dashed; dotted comes off.`}
         </Show>
       </figcaption>
     </figure>

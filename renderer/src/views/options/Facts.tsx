@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { optionFacts } from '../../../../core/src/facts/index.ts';
 import type { Plan, PlannedOption } from '../../../../core/src/index.ts';
 import type { Fact, FactGroup } from '../../../../core/src/workingText.ts';
@@ -12,9 +13,10 @@ export function Facts(props: { readonly plan: Plan; readonly option: PlannedOpti
   const app = useApp();
   const groups = createMemo(() => optionFacts(props.plan, props.option, app.say()));
   return (
-    <section class="block figures" aria-label="Figures and their working">
+    <section class="block figures" aria-label={en`Figures and their working`}>
       <h3>
-        Figures and their working <kbd>W</kbd>
+        {en`Figures and their working `}
+        <kbd>W</kbd>
       </h3>
       <For each={groups()}>{(group) => <Group group={group} />}</For>
     </section>

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { type Finding, placeText } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
 
@@ -10,18 +11,19 @@ export function Findings(props: { readonly title?: string; readonly findings: re
   const missing = () => props.findings.filter((finding) => finding.missing);
   return (
     <div class="block">
-      <h3>{props.title ?? 'Findings'}</h3>
+      <h3>{props.title ?? en`Findings`}</h3>
       <dl class="find">
         <For each={made()}>{(finding) => <Row finding={finding} word={finding.severity} />}</For>
         <Show when={props.findings.length === 0}>
-          <dt class="good">clear</dt>
-          <dd>Every check passes.</dd>
+          <dt class="good">{en`clear`}</dt>
+          <dd>{en`Every check passes.`}</dd>
         </Show>
       </dl>
       <Show when={missing().length > 0}>
         <details>
           <summary>
-            {missing().length} {missing().length === 1 ? 'check lacks' : 'checks lack'} an input
+            {missing().length} {missing().length === 1 ? en`check lacks` : en`checks lack`}
+            {en` an input`}
           </summary>
           <dl class="find">
             <For each={missing()}>{(finding) => <Row finding={finding} word="missing" />}</For>

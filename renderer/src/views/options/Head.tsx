@@ -1,4 +1,5 @@
 import { createMemo, For, Match, onCleanup, Show, Switch } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { type Finding, type Outcome, type Plan, placeText } from '../../../../core/src/index.ts';
 import { insideCount } from '../../../../core/src/optionList.ts';
 import { fewestChecksText, insideCountText } from '../../../../core/src/optionWords.ts';
@@ -13,7 +14,7 @@ export function Head() {
     <header class="listhead">
       <div class="head">
         <h1 class="t">
-          <Show when={trouble().length === 0} fallback="No options yet">
+          <Show when={trouble().length === 0} fallback={en`No options yet`}>
             <CountWords />
           </Show>
         </h1>
@@ -27,7 +28,7 @@ export function Head() {
         <Progress />
       </div>
       <Show when={trouble().length > 0}>
-        <p>Before there are options, the file has to say:</p>
+        <p>{en`Before there are options, the file has to say:`}</p>
         <ul class="todo">
           <For each={trouble()}>
             {(finding) => (
@@ -51,8 +52,8 @@ function CountWords() {
   const app = useApp();
   const words = createMemo(() => {
     const of = app.solution.answered();
-    if (of === null) return 'Options';
-    if (of.plan.mix.limits === null) return 'Limits not given: no option is called inside';
+    if (of === null) return en`Options`;
+    if (of.plan.mix.limits === null) return en`Limits not given: no option is called inside`;
     return insideCountText(insideCount(of.plan, of.ranked));
   });
   return <span class="sentence">{words()}</span>;
@@ -69,15 +70,18 @@ function Progress() {
     <div class="progress right">
       <Switch>
         <Match when={state() === 'runs'}>
-          <span>searching, {Math.floor(100 * (app.solution.progress() ?? 0))} %</span>
+          <span>
+            {en`searching, `}
+            {Math.floor(100 * (app.solution.progress() ?? 0))} %
+          </span>
         </Match>
         <Match when={state() === 'stopped'}>
-          <span class="warn">{app.solution.answered() === null ? 'not searched' : 'from before the last change'}</span>
+          <span class="warn">{app.solution.answered() === null ? en`not searched` : en`from before the last change`}</span>
         </Match>
       </Switch>
       <Show when={state() !== 'done'}>
         <button type="button" ref={keepFocus} onClick={() => (state() === 'runs' ? app.solution.cancel() : app.solution.again())}>
-          {state() === 'runs' ? 'Cancel' : 'Search again'}
+          {state() === 'runs' ? en`Cancel` : en`Search again`}
         </button>
       </Show>
     </div>
@@ -98,7 +102,7 @@ function NoneInside() {
   return (
     <Show when={sets().length > 0}>
       <p class="gap">
-        <span class="bad">Nothing inside the limits can be built.</span> {fewestChecksText(sets())}
+        <span class="bad">{en`Nothing inside the limits can be built.`}</span> {fewestChecksText(sets())}
       </p>
     </Show>
   );

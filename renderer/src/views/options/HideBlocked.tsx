@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { OptionLines } from './optionLines.ts';
 
 export function HideBlocked(props: { readonly lines: OptionLines }) {
@@ -11,7 +12,10 @@ export function HideBlocked(props: { readonly lines: OptionLines }) {
           checked={props.lines.hidesBlocked()}
           onChange={(event) => props.lines.hideBlocked(event.currentTarget.checked)}
         />
-        Hide {props.lines.blockedCount()} blocked <kbd>B</kbd>
+        {en`Hide `}
+        {props.lines.blockedCount()}
+        {en` blocked `}
+        <kbd>B</kbd>
       </label>
     </Show>
   );

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { asSheetCounts, fixed, offRatioText } from '../../../../core/src/index.ts';
 import { offRatio } from '../../../../core/src/mixRatio.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
@@ -18,15 +19,16 @@ export function NearRatios(props: { readonly near: Near; readonly behind: boolea
     (['A', 'B'] as const).map((side) => plan().sides[side].pumps.find(({ id }) => id === first.pumps[side])?.name ?? '').join(', ');
   return (
     // It scrolls, so the keyboard must reach it.
-    <section class="near" tabindex="0" aria-label="Nearest ratios">
+    <section class="near" tabindex="0" aria-label={en`Nearest ratios`}>
       <table aria-busy={props.behind}>
         <caption>
-          Nearest to {props.near.text}
+          {en`Nearest to `}
+          {props.near.text}
           <Show when={limited()}>
-            <small>limits about this ratio</small>
+            <small>{en`limits about this ratio`}</small>
           </Show>
           <Show when={props.behind}>
-            <small>searching</small>
+            <small>{en`searching`}</small>
           </Show>
         </caption>
         <thead>
@@ -34,16 +36,12 @@ export function NearRatios(props: { readonly near: Near; readonly behind: boolea
             <th scope="col" class="num">
               A : B
             </th>
-            <th scope="col" class="num">
-              B per 100 A
-            </th>
-            <th scope="col">Off-ratio</th>
-            <th scope="col" class="num">
-              Parts
-            </th>
-            <th scope="col">First option</th>
+            <th scope="col" class="num">{en`B per 100 A`}</th>
+            <th scope="col">{en`Off-ratio`}</th>
+            <th scope="col" class="num">{en`Parts`}</th>
+            <th scope="col">{en`First option`}</th>
             <Show when={pumps()}>
-              <th scope="col">Pumps</th>
+              <th scope="col">{en`Pumps`}</th>
             </Show>
           </tr>
         </thead>
@@ -79,7 +77,7 @@ export function NearRatios(props: { readonly near: Near; readonly behind: boolea
 function Nothing(props: { readonly columns: number }) {
   return (
     <tr>
-      <td colspan={props.columns}>Nothing can be built near it.</td>
+      <td colspan={props.columns}>{en`Nothing can be built near it.`}</td>
     </tr>
   );
 }

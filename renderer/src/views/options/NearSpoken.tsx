@@ -1,4 +1,5 @@
 import { createEffect, createSignal, on, onCleanup } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { offRatio } from '../../../../core/src/mixRatio.ts';
 import { mountedText } from '../../../../core/src/mountedWords.ts';
@@ -30,9 +31,9 @@ export function NearSpoken(props: { readonly near: Near | null }) {
 
   function nearestText({ plan, text, wanted, rows }: Near): string {
     const [first] = rows;
-    if (first === undefined) return `Nothing can be built near ${text}.`;
+    if (first === undefined) return en`Nothing can be built near ${text}.`;
     const made = ratioOf(...first.bPerA);
     const place = insideWord(first.inside);
-    return `Nearest to ${text}: ${ratioText(ONE.div(made), app.say())}, ${offRatioText(offRatio(made, wanted), app.say(), 3)}${place === null ? '' : `, ${place}`}, ${mountedText(plan, first.first)}.`;
+    return en`Nearest to ${text}: ${ratioText(ONE.div(made), app.say())}, ${offRatioText(offRatio(made, wanted), app.say(), 3)}${place === null ? '' : `, ${place}`}, ${mountedText(plan, first.first)}.`;
   }
 }

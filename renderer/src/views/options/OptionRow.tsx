@@ -1,5 +1,6 @@
 import { For, Show, untrack } from 'solid-js';
 import type { Band } from '../../../../core/src/band.ts';
+import { en } from '../../../../core/src/en.ts';
 import { fixed, isBlocked, offRatioText, type PlannedOption } from '../../../../core/src/index.ts';
 import type { StageOption } from '../../../../core/src/option.ts';
 import { findingsInShort, lengthNumberText } from '../../../../core/src/optionWords.ts';
@@ -44,14 +45,14 @@ export function OptionRow(props: RowProps) {
       <td class="nw faint">
         {place()}
         <Show when={props.line.dominated}>
-          <span class="heard"> dominated</span>
+          <span class="heard">{en` dominated`}</span>
         </Show>
       </td>
       <For each={option.stages}>{(stage) => <TeethCell stage={stage} />}</For>
       <td class="num">{fixed(ONE.div(option.bPerA), 4, app.say())}</td>
       <Show when={props.line.blocked} fallback={<Figures {...props} option={option} />}>
         <td colspan={props.columns.count - 2 - option.stages.length}>
-          <span class="bad">blocked</span>, {offRatioText(option.offRatio, app.say(), 3)}.{' '}
+          <span class="bad">{en`blocked`}</span>, {offRatioText(option.offRatio, app.say(), 3)}.{' '}
           <For each={option.findings.filter(({ severity }) => severity === 'blocks')}>
             {(finding) => (
               <span data-check={finding.check} data-severity={finding.severity}>
@@ -70,11 +71,13 @@ function TeethCell(props: { readonly stage: StageOption }) {
   const style = (end: 'driver' | 'driven') => {
     const { stage, teeth } = props.stage;
     if (stage[end].teeth === teeth[end]) return 'faint';
-    return stage.turns === 'A' ? 'new ca' : stage.turns === 'B' ? 'new cb' : 'new';
+    return stage.turns === 'A' ? en`new ca` : stage.turns === 'B' ? en`new cb` : 'new';
   };
   return (
     <td class="nw">
-      <span class={style('driver')}>{props.stage.teeth.driver}</span> to <span class={style('driven')}>{props.stage.teeth.driven}</span>
+      <span class={style('driver')}>{props.stage.teeth.driver}</span>
+      {en` to `}
+      <span class={style('driven')}>{props.stage.teeth.driven}</span>
     </td>
   );
 }
@@ -109,7 +112,7 @@ function Figures(props: RowProps & { readonly option: PlannedOption }) {
       <td class="findcell">
         <div class="short">
           <Show when={props.line.noGain}>
-            <span class="faint">no gain; </span>
+            <span class="faint">{en`no gain; `}</span>
           </Show>
           <Short option={props.option} />
         </div>

@@ -1,5 +1,6 @@
 import { createMemo, createSelector, createSignal, For, Show } from 'solid-js';
 import { bandOf } from '../../../../core/src/band.ts';
+import { en } from '../../../../core/src/en.ts';
 import { type Order, orderNote } from '../../../../core/src/optionList.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/optionTable.css';
@@ -13,9 +14,9 @@ import { TableHead } from './TableHead.tsx';
 const GROUPS = ['fitted', 'best', 'ranked'] as const;
 
 const TITLES: Readonly<Record<Order, string>> = {
-  closest: 'Closest first',
-  'least work': 'Least work first, inside the limits before outside',
-  'trade-off': 'Trade-off: the closer, the more work; inside the limits before outside',
+  closest: en`Closest first`,
+  'least work': en`Least work first, inside the limits before outside`,
+  'trade-off': en`Trade-off: the closer, the more work; inside the limits before outside`,
 };
 
 /** The list. One row takes the Tab key; arrows move, Enter chooses. */
@@ -60,7 +61,7 @@ export function OptionTable(props: { readonly lines: OptionLines }) {
       <Show when={columns()}>
         {(of) => (
           // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: its rows are chosen by arrows and Enter, as a grid's are
-          <table ref={(element) => (table = element)} class={classOf(of())} role="grid" aria-label="Options" onKeyDown={move}>
+          <table ref={(element) => (table = element)} class={classOf(of())} role="grid" aria-label={en`Options`} onKeyDown={move}>
             <TableHead columns={of()} />
             <For each={GROUPS}>
               {(group) => (
@@ -101,7 +102,7 @@ export function OptionTable(props: { readonly lines: OptionLines }) {
   );
 }
 
-const classOf = ({ stages }: Columns): string => (stages.length > 1 ? 'optiontable several' : 'optiontable');
+const classOf = ({ stages }: Columns): string => (stages.length > 1 ? en`optiontable several` : 'optiontable');
 
 const row = (table: HTMLElement, line: Line): HTMLElement | null => table.querySelector(`tr[data-key="${line.key}"]`);
 
@@ -110,7 +111,7 @@ function GroupHead(props: { readonly group: Line['group']; readonly lines: Optio
   const app = useApp();
   const title = () => {
     if (props.group === 'fitted') return null;
-    return props.group === 'best' ? 'Best for each number of parts changed' : TITLES[props.lines.order()];
+    return props.group === 'best' ? en`Best for each number of parts changed` : TITLES[props.lines.order()];
   };
   const note = () => (props.group === 'ranked' ? orderNote(props.lines.order(), app.solution.answered()?.ranked.more === true) : null);
   return (
@@ -135,13 +136,19 @@ function LeftOut(props: { readonly lines: OptionLines; readonly showAll: () => v
     <div class="leftout">
       <Show when={props.lines.left() > 0}>
         <button type="button" onClick={() => props.showAll()}>
-          Show all {props.lines.total()}
+          {en`Show all `}
+          {props.lines.total()}
         </button>
       </Show>
       <small>
-        <Show when={props.lines.left() > 0}>{props.lines.left()} more rows are left out here. </Show>
-        <Show when={ranked()?.more && props.lines.order() === 'closest'}>More options exist than are listed; they rank behind these. </Show>
-        <Show when={ranked()?.blocked.more}>More are blocked than are listed.</Show>
+        <Show when={props.lines.left() > 0}>
+          {props.lines.left()}
+          {en` more rows are left out here. `}
+        </Show>
+        <Show
+          when={ranked()?.more && props.lines.order() === 'closest'}
+        >{en`More options exist than are listed; they rank behind these. `}</Show>
+        <Show when={ranked()?.blocked.more}>{en`More are blocked than are listed.`}</Show>
       </small>
     </div>
   );

@@ -1,5 +1,6 @@
 import { createSignal, onCleanup, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
+import { en } from '../../../../core/src/en.ts';
 import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
@@ -25,7 +26,7 @@ export function OptionsPage() {
   let tryRatio: (() => void) | undefined;
   let side: HTMLElement | undefined;
   onMount(() => {
-    for (const part of PARTS) part.load().catch((error: unknown) => app.tell(`A part of the page could not be loaded: ${String(error)}`));
+    for (const part of PARTS) part.load().catch((error: unknown) => app.tell(en`A part of the page could not be loaded: ${String(error)}`));
     const stop = listenForLetters({
       P: () => app.solution.chosen() !== null && app.show('sheet'),
       B: () => lines.hideBlocked(!lines.hidesBlocked()),
@@ -42,11 +43,11 @@ export function OptionsPage() {
     if (chosen === null) return '';
     const teeth = teethText(chosen.teeth);
     const place = insideWord(chosen.inside);
-    return `Chosen: ${teeth}, ${ratioText(ONE.div(chosen.bPerA), app.say())}, ${offRatioText(chosen.offRatio, app.say(), 3)}${place === null ? '' : `, ${place}`}`;
+    return en`Chosen: ${teeth}, ${ratioText(ONE.div(chosen.bPerA), app.say())}, ${offRatioText(chosen.offRatio, app.say(), 3)}${place === null ? '' : `, ${place}`}`;
   };
   return (
     <main id="main" class="two options">
-      <section class="listing" aria-label="Options">
+      <section class="listing" aria-label={en`Options`}>
         <Head />
         <div class="settingsrow">
           <SearchSettings />
@@ -67,7 +68,7 @@ export function OptionsPage() {
           {heard()}
         </p>
       </section>
-      <section ref={(element) => (side = element)} class="side" aria-label="Chosen drive">
+      <section ref={(element) => (side = element)} class="side" aria-label={en`Chosen drive`}>
         <Dynamic component={ChosenDrive.get()} compares={compares()} compare={compare} />
       </section>
     </main>

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { ORDERS } from '../../../../core/src/optionList.ts';
 import '../../style/optionOrder.css';
 import type { OptionLines } from './optionLines.ts';
@@ -8,7 +9,8 @@ export function Order(props: { readonly lines: OptionLines }) {
   return (
     <fieldset class="order">
       <legend>
-        Order <kbd>O</kbd>
+        {en`Order `}
+        <kbd>O</kbd>
       </legend>
       <For each={ORDERS}>
         {(order) => (

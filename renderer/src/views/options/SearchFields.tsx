@@ -1,4 +1,5 @@
 import { createMemo, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { MachineRow } from '../../../../core/src/file/machine.ts';
 import { measuredDeliveries } from '../../../../core/src/measuredDeliveries.ts';
 import { countRangeText } from '../../../../core/src/range.ts';
@@ -35,7 +36,7 @@ export function SearchFields(props: { readonly row: MachineRow }) {
   return (
     <div class="fields">
       <SelectField
-        label="Wheels"
+        label={en`Wheels`}
         place={place('wheels')}
         // Where their boxes are not shown, this one brings them back.
         also={[place('purchases'), place('teeth')]}
@@ -48,7 +49,7 @@ export function SearchFields(props: { readonly row: MachineRow }) {
       />
       <Show when={wheels() === 'rack and purchases'}>
         <CountField
-          label="Most to buy"
+          label={en`Most to buy`}
           place={place('purchases')}
           value={search().purchases}
           least={1}
@@ -60,11 +61,11 @@ export function SearchFields(props: { readonly row: MachineRow }) {
       </Show>
       <Show when={wheels() !== 'rack'}>
         <Entry
-          label={wheels() === 'any' ? 'Teeth, from – to' : 'Teeth to buy, from – to'}
+          label={wheels() === 'any' ? en`Teeth, from – to` : en`Teeth to buy, from – to`}
           place={place('teeth')}
           text={countRangeText(search().teeth ?? {})}
           width="18"
-          placeholder="limits of each slot"
+          placeholder={en`limits of each slot`}
           take={(text) => {
             const read = readTeethRange(text);
             if (read.ok) edit('teeth', (next) => put(next, 'teeth', read.value));
@@ -73,12 +74,12 @@ export function SearchFields(props: { readonly row: MachineRow }) {
         />
       </Show>
       <div class="ticks">
-        <CheckField {...tick('anyPump')} label="Any pump the machine may carry" />
-        <CheckField {...tick('openShared')} label="Change stages that both pumps share" />
+        <CheckField {...tick('anyPump')} label={en`Any pump the machine may carry`} />
+        <CheckField {...tick('openShared')} label={en`Change stages that both pumps share`} />
         <CheckField
           {...tick('asMeasured')}
-          label="Count the measured delivery in the ratio"
-          note={measuredDeliveries(props.row) ?? 'no pump of this machine has one'}
+          label={en`Count the measured delivery in the ratio`}
+          note={measuredDeliveries(props.row) ?? en`no pump of this machine has one`}
           idle={measuredDeliveries(props.row) === null}
         />
       </div>

@@ -1,5 +1,6 @@
 import { createSignal, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
+import { en } from '../../../../core/src/en.ts';
 import { searchSummary } from '../../../../core/src/searchSummary.ts';
 import { useApp } from '../../state/app.ts';
 import '../../style/searchSettings.css';
@@ -19,7 +20,8 @@ export function SearchSettings() {
       {(row) => (
         <details class="settings" open={open() || inTrouble()} onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>
-            Search with <span class="faint">{searchSummary(row())}</span>
+            {en`Search with `}
+            <span class="faint">{searchSummary(row())}</span>
           </summary>
           <Dynamic component={SearchFields.get()} row={row()} />
         </details>

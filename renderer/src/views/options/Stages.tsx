@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { Plan, PlannedOption } from '../../../../core/src/index.ts';
 import { stageFacts } from '../../../../core/src/stageFacts.ts';
 import { useApp } from '../../state/app.ts';
@@ -19,15 +20,11 @@ export function Stages(props: { readonly plan: Plan; readonly option: PlannedOpt
             <caption>{stage.title}</caption>
             <thead>
               <tr>
-                <th scope="col">Of the stage</th>
-                <th scope="col" class="num">
-                  Now
-                </th>
-                <th scope="col" class="num">
-                  After
-                </th>
+                <th scope="col">{en`Of the stage`}</th>
+                <th scope="col" class="num">{en`Now`}</th>
+                <th scope="col" class="num">{en`After`}</th>
                 <th scope="col">
-                  <span class="heard">What to do</span>
+                  <span class="heard">{en`What to do`}</span>
                 </th>
               </tr>
             </thead>

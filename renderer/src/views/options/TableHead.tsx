@@ -1,10 +1,11 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { lengthUnit } from '../../../../core/src/format.ts';
 import type { Stage } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
 import type { Columns } from './columns.ts';
 
-const SIDES: Readonly<Record<Stage['turns'], string>> = { A: 'A', B: 'B', both: 'A and B', neither: 'no pump' };
+const SIDES: Readonly<Record<Stage['turns'], string>> = { A: 'A', B: 'B', both: en`A and B`, neither: en`no pump` };
 
 export function TableHead(props: { readonly columns: Columns }) {
   const app = useApp();
@@ -12,7 +13,7 @@ export function TableHead(props: { readonly columns: Columns }) {
     <thead>
       <tr>
         <th scope="col">
-          <span class="heard">Rank</span>
+          <span class="heard">{en`Rank`}</span>
         </th>
         <For each={props.columns.stages}>
           {(stage) => (
@@ -25,31 +26,24 @@ export function TableHead(props: { readonly columns: Columns }) {
           A : B
         </th>
         <th scope="col" colspan="2">
-          {props.columns.limits ? 'Off-ratio against the limits' : 'Off-ratio'}
+          {props.columns.limits ? en`Off-ratio against the limits` : en`Off-ratio`}
         </th>
-        <th scope="col" class="num">
-          Parts
-        </th>
-        <th scope="col" class="num">
-          Min
-        </th>
+        <th scope="col" class="num">{en`Parts`}</th>
+        <th scope="col" class="num">{en`Min`}</th>
         <Show when={props.columns.buying}>
-          <th scope="col" class="num">
-            Buy
-          </th>
+          <th scope="col" class="num">{en`Buy`}</th>
         </Show>
         <Show when={props.columns.pumps}>
-          <th scope="col">Pumps</th>
+          <th scope="col">{en`Pumps`}</th>
         </Show>
         <Show when={props.columns.geometry}>
-          <th scope="col" class="num">
-            Pitches
-          </th>
+          <th scope="col" class="num">{en`Pitches`}</th>
           <th scope="col" class="num nw centrecell">
-            Centre, {lengthUnit(app.say())}
+            {en`Centre, `}
+            {lengthUnit(app.say())}
           </th>
         </Show>
-        <th scope="col">Findings</th>
+        <th scope="col">{en`Findings`}</th>
       </tr>
     </thead>
   );

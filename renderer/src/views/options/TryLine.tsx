@@ -1,4 +1,5 @@
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { exactRatioText, isBlocked, offRatioText, type PlannedOption, ratioText } from '../../../../core/src/index.ts';
 import { fittedMount } from '../../../../core/src/optionList.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
@@ -33,7 +34,8 @@ export function TryLine(props: { readonly box: (element: HTMLInputElement) => vo
       }}
     >
       <label for="try-teeth">
-        What would these teeth give? <kbd>T</kbd>
+        {en`What would these teeth give? `}
+        <kbd>T</kbd>
       </label>
       <input
         id="try-teeth"
@@ -48,9 +50,7 @@ export function TryLine(props: { readonly box: (element: HTMLInputElement) => vo
         value={text()}
         onInput={(event) => setText(event.currentTarget.value)}
       />
-      <button type="submit" disabled={option() === undefined}>
-        Choose these teeth
-      </button>
+      <button type="submit" disabled={option() === undefined}>{en`Choose these teeth`}</button>
       <output id="try-gives" for="try-teeth">
         <Switch>
           <Match when={tried()?.refused}>{(words) => <span class="bad">{words()}</span>}</Match>
@@ -77,7 +77,8 @@ function Gives(props: { readonly option: PlannedOption }) {
       </Show>
       <Show when={isBlocked(props.option)}>
         {' '}
-        but <span class="bad">blocked</span>: {reasons().join(' ')}
+        {en`but `}
+        <span class="bad">{en`blocked`}</span>: {reasons().join(' ')}
       </Show>
     </>
   );

@@ -1,4 +1,5 @@
 import { createSignal, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { offRatio } from '../../../../core/src/mixRatio.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
@@ -20,7 +21,8 @@ export function TryRatio(props: { readonly box: (open: () => void) => void }) {
   return (
     <details ref={block} class="tryratio" open={open()} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        Try a ratio <kbd>R</kbd> <span class="faint">what could be built near another one</span>
+        {en`Try a ratio `}
+        <kbd>R</kbd> <span class="faint">{en`what could be built near another one`}</span>
       </summary>
       <Show when={open()}>
         <Slide />
@@ -36,7 +38,7 @@ function Slide() {
     const plan = app.solution.plan();
     return plan?.ok === true ? plan.value.mix.sheet.basis : '';
   };
-  const name = () => app.shop.file?.materials[app.material()]?.name ?? 'the material';
+  const name = () => app.shop.file?.materials[app.material()]?.name ?? en`the material`;
   let box: HTMLInputElement | undefined;
   const use = () => {
     tried.use();
@@ -47,7 +49,8 @@ function Slide() {
     <div class="tried">
       <div class="controls">
         <label for="try-ratio" class="k">
-          Ratio by {basis()}
+          {en`Ratio by `}
+          {basis()}
         </label>
         <input
           id="try-ratio"
@@ -62,11 +65,11 @@ function Slide() {
           onInput={(event) => tried.type(event.currentTarget.value)}
         />
         <span class="slide">
-          <span class="faint">more B</span>
+          <span class="faint">{en`more B`}</span>
           <input
             type="range"
             id="try-ratio-slide"
-            aria-label="Slide the ratio, more B to the left"
+            aria-label={en`Slide the ratio, more B to the left`}
             aria-valuetext={tried.text()}
             min={-MOST_STEPS}
             max={MOST_STEPS}
@@ -74,7 +77,7 @@ function Slide() {
             value={tried.steps()}
             onInput={(event) => tried.slide(event.currentTarget.valueAsNumber)}
           />
-          <span class="faint">less B</span>
+          <span class="faint">{en`less B`}</span>
         </span>
       </div>
       <div class="gives">
@@ -83,7 +86,8 @@ function Slide() {
             <Gives tried={tried} name={name()} />
           </output>
           <button type="button" disabled={!tried.usable()} onClick={use}>
-            Use this ratio for {name()}
+            {en`Use this ratio for `}
+            {name()}
           </button>
           <Show when={tried.notToUse()}>{(why) => <p class="faint">{why()}</p>}</Show>
         </div>
@@ -103,8 +107,8 @@ function Gives(props: { readonly tried: Tried; readonly name: string }) {
     if (!read.ok) return read;
     const wanted = triedByVolume(plan.value, read.value);
     const e = offRatio(wanted, plan.value.mix.wantedBPerA);
-    const own = e.n === 0n ? `the ratio of ${props.name}` : `${offRatioText(e, app.say())} against ${props.name}`;
-    return { ok: true as const, said: `${ratioText(ONE.div(wanted), app.say())} by volume as run, ${own}` };
+    const own = e.n === 0n ? en`the ratio of ${props.name}` : en`${offRatioText(e, app.say())} against ${props.name}`;
+    return { ok: true as const, said: en`${ratioText(ONE.div(wanted), app.say())} by volume as run, ${own}` };
   };
   return (
     <Show when={words()}>

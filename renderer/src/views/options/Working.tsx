@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { Worked } from '../../../../core/src/working.ts';
 import { type PutText, workingText } from '../../../../core/src/workingText.ts';
 import { useApp } from '../../state/app.ts';
@@ -18,7 +19,10 @@ export function Working(props: { readonly worked: Worked }) {
       <p>
         {props.worked.what}: <b>{text().result}</b>
       </p>
-      <p class="faint">Source: {text().source}</p>
+      <p class="faint">
+        {en`Source: `}
+        {text().source}
+      </p>
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { en } from '../../../../core/src/en.ts';
 import { lengthText, type Say } from '../../../../core/src/index.ts';
 import { type DrawnStage, type DriveDrawing, wheelsOf } from '../../../../core/src/sheet/driveDrawing.ts';
 import type { Loop, Point } from '../../../../core/src/sheet/loop.ts';
@@ -82,10 +83,10 @@ type Column = { readonly at: number; readonly lines: readonly Words[] };
 const plain = (words: string): Words => ({ words, isNew: false });
 const midway = ({ ends: [driver, driven] }: DrawnStage, px: ScreenDrive['px']): number =>
   (px(driver.wheel.centre).x + px(driven.wheel.centre).x) / 2;
-const nameOf = ({ name, train }: DrawnStage): string => (train === 'shared' ? `${name}, to A and B` : `${name}, to ${train}`);
+const nameOf = ({ name, train }: DrawnStage): string => (train === 'shared' ? en`${name}, to A and B` : en`${name}, to ${train}`);
 const centreOf = ({ centre_m, oldCentre_m }: DrawnStage, say: Say): string => {
-  if (centre_m === null) return 'centre not given';
-  return `${lengthText(centre_m, say)}${oldCentre_m === null ? '' : `, was ${lengthText(oldCentre_m, say)}`}`;
+  if (centre_m === null) return en`centre not given`;
+  return `${lengthText(centre_m, say)}${oldCentre_m === null ? '' : en`, was ${lengthText(oldCentre_m, say)}`}`;
 };
 
 /** Every shaft with the teeth of the wheels on it, one line each. */
@@ -98,7 +99,7 @@ function shaftsOf(stages: readonly DrawnStage[], x: (point: Point) => number): r
       return {
         at,
         lines: here.map(({ name, wheel, off }) => ({
-          words: `${here.length > 1 ? `${name} ` : ''}${wheel.teeth} T${off === null ? '' : `, was ${off.teeth}`}`,
+          words: `${here.length > 1 ? `${name} ` : ''}${wheel.teeth} T${off === null ? '' : en`, was ${off.teeth}`}`,
           isNew: wheel.state === 'new',
         })),
       };

@@ -1,6 +1,7 @@
 import { createSignal } from 'solid-js';
 import type { Target } from '../../../../core/src/bestOptions.ts';
 import { bestOptionsCsv, bestOptionsTabbed } from '../../../../core/src/bestOptionsCsv.ts';
+import { en } from '../../../../core/src/en.ts';
 import { copyText } from '../../host/copyText.ts';
 import { download } from '../../host/download.ts';
 import { useApp } from '../../state/app.ts';
@@ -25,24 +26,20 @@ export function BestFiles(props: { readonly reach: ReachState }) {
     const rows = targets();
     if (rows === null) return;
     const machine = app.shop.file?.machines[app.machine()]?.name ?? '';
-    download(`${machine} best options.csv`.trim(), bestOptionsCsv(rows, app.say()), 'text/csv');
+    download(en`${machine} best options.csv`.trim(), bestOptionsCsv(rows, app.say()), 'text/csv');
     say('');
   };
   const copy = () => {
     const rows = targets();
     if (rows === null) return;
     const copied = copyText(bestOptionsTabbed(rows, app.say()));
-    const words = `${rows.length === 1 ? '1 row' : `${rows.length} rows`} copied, to be pasted into a spreadsheet.`;
-    say(copied ? words : 'Nothing was copied: this browser does not allow it. Save as CSV instead.');
+    const words = en`${rows.length === 1 ? '1 row' : en`${rows.length} rows`} copied, to be pasted into a spreadsheet.`;
+    say(copied ? words : en`Nothing was copied: this browser does not allow it. Save as CSV instead.`);
   };
   return (
     <p class="gap bar-of">
-      <button type="button" disabled={targets() === null} onClick={save}>
-        Save as CSV
-      </button>
-      <button type="button" disabled={targets() === null} onClick={copy}>
-        Copy
-      </button>
+      <button type="button" disabled={targets() === null} onClick={save}>{en`Save as CSV`}</button>
+      <button type="button" disabled={targets() === null} onClick={copy}>{en`Copy`}</button>
       <span role="status">{said()}</span>
     </p>
   );

@@ -1,4 +1,5 @@
 import { createMemo, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { useApp } from '../../state/app.ts';
 import type { BuyingState } from '../../state/buying.ts';
 import type { ReachState } from '../../state/reach.ts';
@@ -24,17 +25,17 @@ export function Buying(props: { readonly reach: ReachState; readonly buying: Buy
     return of?.kind === 'window' ? of : null;
   };
   return (
-    <section class="buying" aria-label="What to buy">
-      <h2>What to buy</h2>
+    <section class="buying" aria-label={en`What to buy`}>
+      <h2>{en`What to buy`}</h2>
       <BuyingFields reach={props.reach} buying={props.buying} />
       <Show when={rack()} keyed>
         {(id) => <PriceList rack={id} />}
       </Show>
       <Show when={props.buying.stale()}>
-        <p class="warn">Something has changed since this was planned: plan again.</p>
+        <p class="warn">{en`Something has changed since this was planned: plan again.`}</p>
       </Show>
       <div role="status" class="heard">
-        <Show when={props.buying.progress() === null && found()}>Purchases are planned.</Show>
+        <Show when={props.buying.progress() === null && found()}>{en`Purchases are planned.`}</Show>
       </div>
       <Show when={materials()}>{(of) => <MaterialPlansView found={of()} />}</Show>
       <Show when={window()}>{(of) => <WindowPlansView found={of()} />}</Show>

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { toleranceText, windowText } from '../../../../core/src/reachWords.ts';
 import { readTeethRange } from '../../../../core/src/teethRange.ts';
 import { Entry } from '../../fields/Entry.tsx';
@@ -31,13 +32,13 @@ export function BuyingFields(props: { readonly reach: ReachState; readonly buyin
   return (
     <>
       <fieldset class="buyfor">
-        <legend class="heard">Plan purchases for</legend>
-        {basis(false, 'these materials')}
-        {basis(true, `the whole window, ${window()} within ${toleranceText(props.reach.tolerance(), app.say())}`)}
+        <legend class="heard">{en`Plan purchases for`}</legend>
+        {basis(false, en`these materials`)}
+        {basis(true, en`the whole window, ${window()} within ${toleranceText(props.reach.tolerance(), app.say())}`)}
       </fieldset>
       <Show when={!asked().whole}>
         <fieldset class="ticks">
-          <legend class="heard">Materials that have limits</legend>
+          <legend class="heard">{en`Materials that have limits`}</legend>
           <For each={props.buying.limited()}>
             {({ id, name }) => (
               <label class="choice">
@@ -62,26 +63,26 @@ export function BuyingFields(props: { readonly reach: ReachState; readonly buyin
             checked={asked().pumps === true}
             onChange={(event) => app.askBuy({ ...asked(), pumps: event.currentTarget.checked })}
           />
-          Pumps that are not fitted have to be bought too, each as one part
+          {en`Pumps that are not fitted have to be bought too, each as one part`}
         </label>
       </Show>
       <div class="buyfields">
         <CountField
-          label={asked().pumps === true ? 'Parts to buy, at most' : 'Wheels to buy, at most'}
+          label={asked().pumps === true ? en`Parts to buy, at most` : en`Wheels to buy, at most`}
           place={['reach', 'most']}
           value={asked().most}
           least={1}
           most={MOST}
           width="4"
-          whyNotEmpty={() => `1 to ${MOST}`}
+          whyNotEmpty={() => en`1 to ${MOST}`}
           set={(most) => most !== undefined && app.askBuy({ ...asked(), most })}
         />
         <Entry
-          label="Teeth to buy, from – to"
+          label={en`Teeth to buy, from – to`}
           place={['reach', 'teeth']}
           text={asked().teeth}
           width="18"
-          placeholder="as the machine says"
+          placeholder={en`as the machine says`}
           take={(text) => {
             const read = readTeethRange(text);
             if (read.ok) app.askBuy({ ...asked(), teeth: text });
@@ -92,15 +93,14 @@ export function BuyingFields(props: { readonly reach: ReachState; readonly buyin
           <Show
             when={props.buying.progress() !== null}
             fallback={
-              <button type="button" disabled={props.buying.trouble() !== null} onClick={props.buying.plan}>
-                Plan purchases
-              </button>
+              <button type="button" disabled={props.buying.trouble() !== null} onClick={props.buying.plan}>{en`Plan purchases`}</button>
             }
           >
-            <span class="faint nw">planning, {Math.floor(100 * (props.buying.progress() ?? 0))} %</span>
-            <button type="button" onClick={props.buying.cancel}>
-              Cancel
-            </button>
+            <span class="faint nw">
+              {en`planning, `}
+              {Math.floor(100 * (props.buying.progress() ?? 0))} %
+            </span>
+            <button type="button" onClick={props.buying.cancel}>{en`Cancel`}</button>
           </Show>
         </div>
       </div>

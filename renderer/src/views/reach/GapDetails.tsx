@@ -1,6 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import type { GapCloser, GapClosers, Wheel } from '../../../../core/src/buying/index.ts';
 import { closersSentence, wheelsText } from '../../../../core/src/buyWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import type { ReachGap } from '../../../../core/src/reach/figures.ts';
 import { gapText, offText, ratioInWords } from '../../../../core/src/reachWords.ts';
@@ -14,12 +15,13 @@ export function GapDetails(props: { readonly choice: GapChoice }) {
   return (
     <Show when={props.choice.chosen()}>
       {(gap) => (
-        <section class="gapdetails" aria-label="What closes the gap">
+        <section class="gapdetails" aria-label={en`What closes the gap`}>
           <div class="head">
-            <h2>Gap {gapText(gap(), app.say())}</h2>
-            <button type="button" class="plain" onClick={() => props.choice.choose(null)}>
-              Close
-            </button>
+            <h2>
+              {en`Gap `}
+              {gapText(gap(), app.say())}
+            </h2>
+            <button type="button" class="plain" onClick={() => props.choice.choose(null)}>{en`Close`}</button>
           </div>
           <p>{asItIs(gap())}</p>
           <Show when={props.choice.trouble()} fallback={<Closing choice={props.choice} />}>
@@ -31,7 +33,7 @@ export function GapDetails(props: { readonly choice: GapChoice }) {
   );
 
   function asItIs(gap: ReachGap): string {
-    return `As the rack is, a target of ${ratioInWords(gap.worstTarget, app.say())} is ${offText(gap.offRatio, app.say())} off.`;
+    return en`As the rack is, a target of ${ratioInWords(gap.worstTarget, app.say())} is ${offText(gap.offRatio, app.say())} off.`;
   }
 }
 
@@ -47,16 +49,13 @@ function Closing(props: { readonly choice: GapChoice }) {
           <p class="works">
             <Show
               when={props.choice.progress() !== null}
-              fallback={
-                <button type="button" onClick={props.choice.again}>
-                  Work it out
-                </button>
-              }
+              fallback={<button type="button" onClick={props.choice.again}>{en`Work it out`}</button>}
             >
-              <span class="faint nw">working it out, {Math.floor(100 * (props.choice.progress() ?? 0))} %</span>
-              <button type="button" onClick={props.choice.cancel}>
-                Cancel
-              </button>
+              <span class="faint nw">
+                {en`working it out, `}
+                {Math.floor(100 * (props.choice.progress() ?? 0))} %
+              </span>
+              <button type="button" onClick={props.choice.cancel}>{en`Cancel`}</button>
             </Show>
           </p>
         }
@@ -71,8 +70,8 @@ function Closing(props: { readonly choice: GapChoice }) {
 function Closers(props: { readonly closers: GapClosers }) {
   return (
     <>
-      <List caption="One wheel" rows={props.closers.singles} count={props.closers.singleCount} />
-      <List caption="Two wheels" rows={props.closers.pairs} count={props.closers.pairCount} />
+      <List caption={en`One wheel`} rows={props.closers.singles} count={props.closers.singleCount} />
+      <List caption={en`Two wheels`} rows={props.closers.pairs} count={props.closers.pairCount} />
     </>
   );
 }
@@ -96,13 +95,11 @@ function List(props: { readonly caption: string; readonly rows: readonly GapClos
           <caption>{props.caption}</caption>
           <thead>
             <tr>
-              <th scope="col">To buy</th>
-              <th scope="col" class="num">
-                leaves
-              </th>
-              <th scope="col">at</th>
+              <th scope="col">{en`To buy`}</th>
+              <th scope="col" class="num">{en`leaves`}</th>
+              <th scope="col">{en`at`}</th>
               <th scope="col">
-                <span class="heard">Add</span>
+                <span class="heard">{en`Add`}</span>
               </th>
             </tr>
           </thead>
@@ -113,14 +110,15 @@ function List(props: { readonly caption: string; readonly rows: readonly GapClos
                   <th scope="row">{wheelsText(row.wheels)}</th>
                   <td class="num nw">
                     <span class={row.closes ? 'good' : 'bad'}>
-                      {row.closes ? '' : 'over, '}
+                      {row.closes ? '' : en`over, `}
                       {offText(row.offRatio, app.say())}
                     </span>
                   </td>
                   <td class="nw">{ratioInWords(ONE.div(row.worstTarget), app.say())}</td>
                   <td>
                     <button type="button" class="plain" onClick={() => add(row.wheels)}>
-                      Add to the rack <span class="heard">{wheelsText(row.wheels)}</span>
+                      {en`Add to the rack `}
+                      <span class="heard">{wheelsText(row.wheels)}</span>
                     </button>
                   </td>
                 </tr>
@@ -130,11 +128,17 @@ function List(props: { readonly caption: string; readonly rows: readonly GapClos
         </table>
         <Show when={shown().length < props.rows.length}>
           <button type="button" class="plain" onClick={() => showAll(true)}>
-            Show {props.rows.length - FIRST} more
+            {en`Show `}
+            {props.rows.length - FIRST}
+            {en` more`}
           </button>
         </Show>
         <Show when={all() && props.rows.length < props.count}>
-          <p class="faint">and {props.count - props.rows.length} that leave more</p>
+          <p class="faint">
+            {en`and `}
+            {props.count - props.rows.length}
+            {en` that leave more`}
+          </p>
         </Show>
       </section>
     </Show>

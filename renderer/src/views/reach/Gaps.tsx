@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import type { ReachGap } from '../../../../core/src/reach/figures.ts';
 import { gapText, offText, ratioInWords, toleranceText } from '../../../../core/src/reachWords.ts';
@@ -19,19 +20,20 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
     <Show when={props.reach.found()}>
       {(found) => (
         // It scrolls, so the keyboard must reach it.
-        <section class="scrollx gapbox" tabindex="0" aria-label="Gaps">
+        <section class="scrollx gapbox" tabindex="0" aria-label={en`Gaps`}>
           <table class="gaps">
-            <caption>Gaps wider than {toleranceText(found().reach.wish.tolerance, app.say())}</caption>
+            <caption>
+              {en`Gaps wider than `}
+              {toleranceText(found().reach.wish.tolerance, app.say())}
+            </caption>
             <thead>
               <tr>
-                <th scope="col">A : B by volume</th>
-                <th scope="col">Worst target</th>
-                <th scope="col" class="num">
-                  Off-ratio there
-                </th>
-                <th scope="col">Materials in it</th>
+                <th scope="col">{en`A : B by volume`}</th>
+                <th scope="col">{en`Worst target`}</th>
+                <th scope="col" class="num">{en`Off-ratio there`}</th>
+                <th scope="col">{en`Materials in it`}</th>
                 <th scope="col">
-                  <span class="heard">What closes it</span>
+                  <span class="heard">{en`What closes it`}</span>
                 </th>
               </tr>
             </thead>
@@ -41,7 +43,7 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
                 fallback={
                   <tr>
                     <td colspan="5">
-                      {found().reach.moreGaps === null ? 'Too many to be looked for at this tolerance.' : 'There is none.'}
+                      {found().reach.moreGaps === null ? en`Too many to be looked for at this tolerance.` : en`There is none.`}
                     </td>
                   </tr>
                 }
@@ -61,7 +63,8 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
                         aria-pressed={isChosen(gap)}
                         onClick={() => props.choice.choose(isChosen(gap) ? null : gap)}
                       >
-                        What closes it <span class="heard">{gapText(gap, app.say())}</span>
+                        {en`What closes it `}
+                        <span class="heard">{gapText(gap, app.say())}</span>
                       </button>
                     </td>
                   </tr>
@@ -69,7 +72,15 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
               </For>
             </tbody>
           </table>
-          <Show when={found().reach.moreGaps}>{(more) => <p class="faint">and {more()} narrower ones</p>}</Show>
+          <Show when={found().reach.moreGaps}>
+            {(more) => (
+              <p class="faint">
+                {en`and `}
+                {more()}
+                {en` narrower ones`}
+              </p>
+            )}
+          </Show>
         </section>
       )}
     </Show>

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { QuoteRecord } from '../../../../core/src/file/quoteRecord.ts';
 import { keptWindowText } from '../../../../core/src/quote/kept.ts';
 import { useApp } from '../../state/app.ts';
@@ -12,20 +13,20 @@ export function KeptQuotes(props: {
   const app = useApp();
   return (
     <Show when={props.kept.length > 0}>
-      <section class="kept" aria-label="Kept quote pages">
-        <h2>Kept quote pages</h2>
+      <section class="kept" aria-label={en`Kept quote pages`}>
+        <h2>{en`Kept quote pages`}</h2>
         <div class="scrollx">
           <table>
             <thead>
               <tr>
-                <th scope="col">Number</th>
-                <th scope="col">Kept on</th>
-                <th scope="col">Machine</th>
-                <th scope="col">For</th>
-                <th scope="col">Window</th>
-                <th scope="col">Valid until</th>
+                <th scope="col">{en`Number`}</th>
+                <th scope="col">{en`Kept on`}</th>
+                <th scope="col">{en`Machine`}</th>
+                <th scope="col">{en`For`}</th>
+                <th scope="col">{en`Window`}</th>
+                <th scope="col">{en`Valid until`}</th>
                 <th scope="col">
-                  <span class="heard">Show again</span>
+                  <span class="heard">{en`Show again`}</span>
                 </th>
               </tr>
             </thead>
@@ -41,7 +42,7 @@ export function KeptQuotes(props: {
                     <td class="nw">{one.validUntil ?? 'changes'}</td>
                     <td>
                       <button type="button" class="plain" disabled={props.shown?.id === one.id} onClick={() => props.show(one)}>
-                        {props.shown?.id === one.id ? 'Shown above' : `Show quote page ${one.number}`}
+                        {props.shown?.id === one.id ? en`Shown above` : en`Show quote page ${one.number}`}
                       </button>
                     </td>
                   </tr>

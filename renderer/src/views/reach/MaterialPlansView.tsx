@@ -1,6 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import { bestLevel, type LaidPlan } from '../../../../core/src/buying/index.ts';
 import { boughtCount, countOf, materialsSentences, priceSentence, shortText } from '../../../../core/src/buyWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import { useApp } from '../../state/app.ts';
 import type { FoundPlans } from '../../state/buying.ts';
 import { PlanBlock } from './PlanBlock.tsx';
@@ -26,12 +27,16 @@ export function MaterialPlansView(props: { readonly found: Found }) {
         <p>{priceSentence(buying(), props.found.plan.currency, app.say())}</p>
       </Show>
       <table class="levels">
-        <caption>What each number of {pumps() ? 'parts' : 'wheels'} can do</caption>
+        <caption>
+          {en`What each number of `}
+          {pumps() ? 'parts' : 'wheels'}
+          {en` can do`}
+        </caption>
         <thead>
           <tr>
-            <th scope="col">To buy</th>
-            <th scope="col">Materials inside their limits, at most</th>
-            <th scope="col">Equal plans</th>
+            <th scope="col">{en`To buy`}</th>
+            <th scope="col">{en`Materials inside their limits, at most`}</th>
+            <th scope="col">{en`Equal plans`}</th>
           </tr>
         </thead>
         <tbody>
@@ -40,9 +45,11 @@ export function MaterialPlansView(props: { readonly found: Found }) {
               <tr>
                 <th scope="row">{purchases}</th>
                 <td>
-                  {servedCount} of {names().length}
+                  {servedCount}
+                  {en` of `}
+                  {names().length}
                 </td>
-                <td>{noGain ? 'no gain' : planCount}</td>
+                <td>{noGain ? en`no gain` : planCount}</td>
               </tr>
             )}
           </For>
@@ -50,14 +57,14 @@ export function MaterialPlansView(props: { readonly found: Found }) {
       </table>
       <Show when={best().purchases > 0}>
         <Plans
-          title={`Fewest, whatever they cost: ${countOf(best().purchases, pumps())}`}
+          title={en`Fewest, whatever they cost: ${countOf(best().purchases, pumps())}`}
           plans={props.found.plans.fewest}
           count={best().planCount}
           found={props.found}
         />
       </Show>
       <Show when={cheaper().length > 0}>
-        <Plans title="Lowest price, however many" plans={cheaper()} count={buying().cheapest?.planCount ?? 0} found={props.found} />
+        <Plans title={en`Lowest price, however many`} plans={cheaper()} count={buying().cheapest?.planCount ?? 0} found={props.found} />
       </Show>
     </div>
   );
@@ -77,11 +84,17 @@ function Plans(props: { readonly title: string; readonly plans: readonly LaidPla
       </div>
       <Show when={shown().length < props.plans.length}>
         <button type="button" onClick={() => showAll(true)}>
-          Show {props.plans.length - FIRST} more equal plans
+          {en`Show `}
+          {props.plans.length - FIRST}
+          {en` more equal plans`}
         </button>
       </Show>
       <Show when={left() > 0}>
-        <p class="faint">and {left()} further equal plans that are not shown</p>
+        <p class="faint">
+          {en`and `}
+          {left()}
+          {en` further equal plans that are not shown`}
+        </p>
       </Show>
     </div>
   );

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import type { ReachState } from '../../state/reach.ts';
@@ -10,21 +11,19 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
   const untold = () => props.reach.materials().filter(({ plan }) => plan === null);
   return (
     // It scrolls, so the keyboard must reach it.
-    <section class="scrollx" tabindex="0" aria-label="Materials">
+    <section class="scrollx" tabindex="0" aria-label={en`Materials`}>
       <table class="materials">
-        <caption>Materials of the shop file, each with its best option</caption>
+        <caption>{en`Materials of the shop file, each with its best option`}</caption>
         <thead>
           <tr>
-            <th scope="col">Material</th>
-            <th scope="col" class="num">
-              Wanted, by volume
-            </th>
-            <th scope="col">Limits</th>
-            <th scope="col">Best option</th>
-            <th scope="col">Off-ratio</th>
-            <th scope="col">In the worst case</th>
-            <th scope="col">Teeth</th>
-            <th scope="col">Flow of A and B</th>
+            <th scope="col">{en`Material`}</th>
+            <th scope="col" class="num">{en`Wanted, by volume`}</th>
+            <th scope="col">{en`Limits`}</th>
+            <th scope="col">{en`Best option`}</th>
+            <th scope="col">{en`Off-ratio`}</th>
+            <th scope="col">{en`In the worst case`}</th>
+            <th scope="col">{en`Teeth`}</th>
+            <th scope="col">{en`Flow of A and B`}</th>
           </tr>
         </thead>
         <tbody>
@@ -36,7 +35,7 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
                 <td class="nw">{row.limits}</td>
                 <Show
                   when={row.best}
-                  fallback={<td colspan="5">{props.reach.best(row.id) === undefined ? 'not known yet' : 'nothing can be built'}</td>}
+                  fallback={<td colspan="5">{props.reach.best(row.id) === undefined ? en`not known yet` : en`nothing can be built`}</td>}
                 >
                   {(best) => (
                     <>
@@ -48,7 +47,7 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
                         </Show>
                       </td>
                       <td class="nw">
-                        {best().worstCase ?? 'not known'}
+                        {best().worstCase ?? en`not known`}
                         <Show when={best().verdict}>{(verdict) => <small class={VERDICT_COLOURS[verdict()]}> {verdict()}</small>}</Show>
                       </td>
                       <td class="nw">{best().teeth}</td>
@@ -63,11 +62,11 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
       </table>
       <Show when={untold().length > 0}>
         <p class="faint">
-          Not complete yet:{' '}
+          {en`Not complete yet:`}{' '}
           {untold()
             .map(({ name }) => name)
             .join(', ')}
-          . The Material page says what is missing.
+          {en`. The Material page says what is missing.`}
         </p>
       </Show>
       <BestFiles reach={props.reach} />

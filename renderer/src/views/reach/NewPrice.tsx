@@ -1,5 +1,6 @@
 import { createSignal, createUniqueId, For } from 'solid-js';
 import { driveKind } from '../../../../core/src/drives/index.ts';
+import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import type { PriceRow } from '../../../../core/src/file/prices.ts';
 import { readPrice } from '../../../../core/src/price.ts';
@@ -37,15 +38,13 @@ export function NewPrice(props: { readonly rows: readonly PriceRow[]; readonly a
   return (
     <form class="pricerow" onSubmit={add}>
       <div class="field">
-        <label class="k" for={size}>
-          Size
-        </label>
+        <label class="k" for={size}>{en`Size`}</label>
         <select id={size} name="reach.price.size" onChange={(event) => pick(event.currentTarget.value)}>
           <For each={sizes()}>{(one) => <option selected={one.size === of()?.size}>{one.size}</option>}</For>
         </select>
       </div>
       <Entry
-        label="Teeth, from – to"
+        label={en`Teeth, from – to`}
         place={['reach', 'price', 'teeth']}
         width="9"
         text={teeth()}
@@ -57,7 +56,7 @@ export function NewPrice(props: { readonly rows: readonly PriceRow[]; readonly a
         }}
       />
       <Entry
-        label="Price of one"
+        label={en`Price of one`}
         place={['reach', 'price', 'price']}
         width="9"
         text={price()}
@@ -67,9 +66,7 @@ export function NewPrice(props: { readonly rows: readonly PriceRow[]; readonly a
           return taken(one?.ok !== false, one?.ok === false ? one.expected : '');
         }}
       />
-      <button type="submit" class="setprice" disabled={read() === null}>
-        Add the price
-      </button>
+      <button type="submit" class="setprice" disabled={read() === null}>{en`Add the price`}</button>
     </form>
   );
 }

@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
 import { type LaidPlan, pricesOf } from '../../../../core/src/buying/index.ts';
 import { boreText, boughtText, gainText, priceText, pumpText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import { exactRatioText, offRatioText } from '../../../../core/src/index.ts';
 import { mountedText } from '../../../../core/src/mountedWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
@@ -17,15 +18,16 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
     const { plan } = props.found;
     const priceOf = pricesOf(plan);
     if (priceOf === undefined) return null;
-    if (props.laid.pumps !== null && props.laid.pumps.length > 0) return 'price not known';
+    if (props.laid.pumps !== null && props.laid.pumps.length > 0) return en`price not known`;
     const prices = wheels().map(priceOf);
     const total = prices.reduce<number | null>((sum, one) => (sum === null || one === null ? null : sum + one), 0);
-    return total === null ? 'price not known' : priceText(total, plan.currency, app.say());
+    return total === null ? en`price not known` : priceText(total, plan.currency, app.say());
   };
   return (
     <article class="plan" data-plan={boughtText(props.laid)}>
       <h4>
-        Buy {boughtText(props.laid)}
+        {en`Buy `}
+        {boughtText(props.laid)}
         <Show when={price()}>{(words) => <small> {words()}</small>}</Show>
       </h4>
       <ul>
@@ -45,17 +47,15 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
         </For>
       </ul>
       {/* It scrolls, so the keyboard must reach it. */}
-      <section class="scrollx" tabindex="0" aria-label={`Materials with ${boughtText(props.laid)}`}>
+      <section class="scrollx" tabindex="0" aria-label={en`Materials with ${boughtText(props.laid)}`}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Material</th>
-              <th scope="col">Best option then</th>
-              <th scope="col">Off-ratio</th>
-              <th scope="col">Teeth</th>
-              <th scope="col" class="num">
-                Parts to change
-              </th>
+              <th scope="col">{en`Material`}</th>
+              <th scope="col">{en`Best option then`}</th>
+              <th scope="col">{en`Off-ratio`}</th>
+              <th scope="col">{en`Teeth`}</th>
+              <th scope="col" class="num">{en`Parts to change`}</th>
             </tr>
           </thead>
           <tbody>
@@ -63,7 +63,7 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
               {(option, index) => (
                 <tr>
                   <th scope="row">{names()[index()]}</th>
-                  <Show when={option} fallback={<td colspan="4">nothing can be built</td>}>
+                  <Show when={option} fallback={<td colspan="4">{en`nothing can be built`}</td>}>
                     {(one) => (
                       <>
                         <td class="nw">{exactRatioText(ONE.div(one().bPerA))}</td>
@@ -84,7 +84,8 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
       </section>
       <Show when={wheels().length > 0}>
         <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
-          Add these to the rack <span class="heard">{wheelsText(wheels())}</span>
+          {en`Add these to the rack `}
+          <span class="heard">{wheelsText(wheels())}</span>
         </button>
       </Show>
     </article>

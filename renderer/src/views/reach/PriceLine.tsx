@@ -1,3 +1,4 @@
+import { en } from '../../../../core/src/en.ts';
 import type { PriceRow } from '../../../../core/src/file/prices.ts';
 import { readPrice } from '../../../../core/src/price.ts';
 import { Entry } from '../../fields/Entry.tsx';
@@ -13,16 +14,16 @@ interface LineProps {
 
 /** One row of the price list. */
 export function PriceLine(props: LineProps) {
-  const label = (what: string) => `${what}, ${props.row.size}, from ${props.row.from}`;
+  const label = (what: string) => en`${what}, ${props.row.size}, from ${props.row.from}`;
   return (
     <div class="pricerow">
       <span class="size">{props.row.size}</span>
       <Entry
         bare
-        label={label('Teeth')}
+        label={label(en`Teeth`)}
         place={props.place('from')}
         width="9"
-        text={`${props.row.from} to ${props.row.to}`}
+        text={en`${props.row.from} to ${props.row.to}`}
         take={(text) => {
           const read = readFreeTeeth(text, props.row, props.others());
           if (!read.ok) return read;
@@ -32,7 +33,7 @@ export function PriceLine(props: LineProps) {
       />
       <Entry
         bare
-        label={label('Price')}
+        label={label(en`Price`)}
         place={props.place('price')}
         width="9"
         text={props.row.price}
@@ -45,9 +46,7 @@ export function PriceLine(props: LineProps) {
           return { ok: true };
         }}
       />
-      <button type="button" class="plain" aria-label={label('Remove the price')} onClick={() => props.remove()}>
-        Remove
-      </button>
+      <button type="button" class="plain" aria-label={label(en`Remove the price`)} onClick={() => props.remove()}>{en`Remove`}</button>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { RackRow } from '../../../../core/src/file/rack.ts';
 import { TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
@@ -22,13 +23,14 @@ export function PriceList(props: { readonly rack: string }) {
     edit([what], change);
     app.shop.pause();
   };
-  const summary = () => (rows().length === 0 ? 'none' : rows().length === 1 ? 'one row' : `${rows().length} rows`);
+  const summary = () => (rows().length === 0 ? 'none' : rows().length === 1 ? en`one row` : en`${rows().length} rows`);
   return (
     <details class="prices">
       <summary>
-        Prices <span class="faint">{summary()}</span>
+        {en`Prices `}
+        <span class="faint">{summary()}</span>
       </summary>
-      <p class="faint">With prices the plan of the lowest price is told beside that of the fewest wheels.</p>
+      <p class="faint">{en`With prices the plan of the lowest price is told beside that of the fewest wheels.`}</p>
       <div class="pricerows">
         <For each={rows()}>
           {(row, at) => (
@@ -49,7 +51,7 @@ export function PriceList(props: { readonly rack: string }) {
       </div>
       <NewPrice rows={rows()} add={(row) => act('add', (rack) => put(rack, 'prices', [...(rack.prices ?? []), row]))} />
       <TextField
-        label="Word for the money"
+        label={en`Word for the money`}
         place={['shop', 'currency']}
         width="12"
         value={app.shop.file?.shop.currency}

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, onCleanup, onMount, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { QuoteRecord } from '../../../../core/src/file/quoteRecord.ts';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { quoteBody } from '../../../../core/src/quote/quote.ts';
@@ -41,22 +42,11 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
   onCleanup(() => app.printInstead(null));
   return (
     <main id="main" class="desk">
-      <PrintTools what={`quote page ${shown()?.number ?? ''}`} disabled={body() === null} print={print} pdf={pdf}>
-        <Show
-          when={again() === null}
-          fallback={
-            <button type="button" onClick={() => pick(null)}>
-              Back to the new quote
-            </button>
-          }
-        >
-          <button type="button" disabled={quote.ready()?.isKept !== false} onClick={quote.keep}>
-            Keep this quote
-          </button>
+      <PrintTools what={en`quote page ${shown()?.number ?? ''}`} disabled={body() === null} print={print} pdf={pdf}>
+        <Show when={again() === null} fallback={<button type="button" onClick={() => pick(null)}>{en`Back to the new quote`}</button>}>
+          <button type="button" disabled={quote.ready()?.isKept !== false} onClick={quote.keep}>{en`Keep this quote`}</button>
         </Show>
-        <button type="button" onClick={() => props.back()}>
-          Back to reach
-        </button>
+        <button type="button" onClick={() => props.back()}>{en`Back to reach`}</button>
         <span class="faint" role="status">
           {said()}
         </span>
@@ -71,14 +61,14 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
     </main>
   );
   function said(): string {
-    if (again() !== null) return 'A kept quote page, as it was.';
-    if (quote.ready()?.isKept === true) return `Kept as quote page ${shown()?.number}.`;
+    if (again() !== null) return en`A kept quote page, as it was.`;
+    if (quote.ready()?.isKept === true) return en`Kept as quote page ${shown()?.number}.`;
     const rest =
-      props.reach.add() === null ? ' What might be added is being worked out; a page kept now says that it is not there yet.' : '';
-    return `One page, black and white. Printing keeps a copy of it in the shop file.${rest}`;
+      props.reach.add() === null ? en` What might be added is being worked out; a page kept now says that it is not there yet.` : '';
+    return en`One page, black and white. Printing keeps a copy of it in the shop file.${rest}`;
   }
   function waiting(): string {
-    if (app.solution.plan()?.ok === true) return 'Working out the reach; the page follows.';
-    return 'The plan is not complete yet: the Options page says what is missing.';
+    if (app.solution.plan()?.ok === true) return en`Working out the reach; the page follows.`;
+    return en`The plan is not complete yet: the Options page says what is missing.`;
   }
 }

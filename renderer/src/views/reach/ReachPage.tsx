@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { type MaterialReach, materialReach } from '../../../../core/src/materialReach.ts';
 import { reachSentences } from '../../../../core/src/reachWords.ts';
 import type { PageKey } from '../../help/pageKeys.ts';
@@ -50,15 +51,16 @@ function Rule(props: RuleProps) {
   const app = useApp();
   return (
     <main id="main" class="reach">
-      <section aria-label="Reach">
-        <h1 class="heard">Reach</h1>
+      <section aria-label={en`Reach`}>
+        <h1 class="heard">{en`Reach`}</h1>
         <Show when={app.solution.plan()?.ok} fallback={<Incomplete quote={props.quote} />}>
           <WindowFields reach={props.reach} />
           <Said reach={props.reach} />
           <ReachRule reach={props.reach} rows={props.rows} choice={props.choice} />
           <p class="gap">
             <button type="button" class="pri" onClick={() => props.quote()}>
-              Make the quote page <kbd>Q</kbd>
+              {en`Make the quote page `}
+              <kbd>Q</kbd>
             </button>
           </p>
           <div class="tables">
@@ -80,11 +82,12 @@ function Incomplete(props: { readonly quote: () => void }) {
   const app = useApp();
   return (
     <>
-      <p>The plan is not complete yet: the Options page says what is missing.</p>
+      <p>{en`The plan is not complete yet: the Options page says what is missing.`}</p>
       <Show when={(app.shop.file?.quotePages ?? []).length > 0}>
         <p class="gap">
           <button type="button" onClick={() => props.quote()}>
-            Kept quote pages <kbd>Q</kbd>
+            {en`Kept quote pages `}
+            <kbd>Q</kbd>
           </button>
         </p>
       </Show>

@@ -1,4 +1,5 @@
 import { createMemo, createSignal, onCleanup, onMount, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { fixed } from '../../../../core/src/index.ts';
 import { knownOnRule } from '../../../../core/src/knownOnRule.ts';
 import { flagWords, limitsOnRule, type MaterialReach } from '../../../../core/src/materialReach.ts';
@@ -102,7 +103,7 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
   });
   const sentence = () => {
     const found = props.reach.found();
-    return found === null ? 'Reach' : `Reach on a log scale, more B to the left. ${reachSentences(found.reach, app.say()).join(' ')}`;
+    return found === null ? en`Reach` : en`Reach on a log scale, more B to the left. ${reachSentences(found.reach, app.say()).join(' ')}`;
   };
   return (
     <figure class="reachrule">
@@ -110,7 +111,7 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
         ref={box}
         class="hold"
         tabindex="0"
-        aria-label="Window: arrow keys move it, plus and minus zoom, Home shows all, G chooses the next gap"
+        aria-label={en`Window: arrow keys move it, plus and minus zoom, Home shows all, G chooses the next gap`}
         onKeyDown={pressed}
         onPointerDown={hand.grab}
         onPointerMove={hand.drag}
@@ -123,25 +124,16 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
       </section>
       <figcaption>
         <span class="faint">
-          above: how many ratios, at most {fixed(rule()?.most ?? 0, 0, app.say())} in one bar; each ratio; A : B by volume · below: gaps
-          wider than the tolerance; A : B by weight · more B to the left · dashes: limits; solid: best option
+          {en`above: how many ratios, at most `}
+          {fixed(rule()?.most ?? 0, 0, app.say())}
+          {en` in one bar; each ratio; A : B by volume · below: gaps wider than the tolerance; A : B by weight · more B to the left · dashes: limits; solid: best option`}
         </span>
         <span class="bar-of">
-          <button type="button" onClick={() => move(-STEP)}>
-            More B
-          </button>
-          <button type="button" onClick={() => move(STEP)}>
-            Less B
-          </button>
-          <button type="button" onClick={() => zoom(1 / ZOOM)}>
-            Zoom in
-          </button>
-          <button type="button" onClick={() => zoom(ZOOM)}>
-            Zoom out
-          </button>
-          <button type="button" onClick={() => props.reach.showAll()}>
-            Show all
-          </button>
+          <button type="button" onClick={() => move(-STEP)}>{en`More B`}</button>
+          <button type="button" onClick={() => move(STEP)}>{en`Less B`}</button>
+          <button type="button" onClick={() => zoom(1 / ZOOM)}>{en`Zoom in`}</button>
+          <button type="button" onClick={() => zoom(ZOOM)}>{en`Zoom out`}</button>
+          <button type="button" onClick={() => props.reach.showAll()}>{en`Show all`}</button>
         </span>
       </figcaption>
     </figure>

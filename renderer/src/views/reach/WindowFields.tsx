@@ -1,4 +1,5 @@
 import { createUniqueId, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { Entry } from '../../fields/Entry.tsx';
 import { useApp } from '../../state/app.ts';
 import type { ReachState } from '../../state/reach.ts';
@@ -11,21 +12,19 @@ export function WindowFields(props: { readonly reach: ReachState }) {
   return (
     <div class="windowfields">
       <fieldset aria-labelledby={heading}>
-        <span id={heading} class="k">
-          Window, A : B by volume as run
-        </span>
+        <span id={heading} class="k">{en`Window, A : B by volume as run`}</span>
         <div class="ends">
           <Entry
-            label="Window from"
+            label={en`Window from`}
             bare
             place={['reach', 'low']}
             text={props.reach.text('low')}
             answered={props.reach.isAnswered('low')}
             take={(text) => taken(props.reach.type('low', text))}
           />
-          <span>to</span>
+          <span>{en`to`}</span>
           <Entry
-            label="Window to"
+            label={en`Window to`}
             bare
             place={['reach', 'high']}
             text={props.reach.text('high')}
@@ -36,7 +35,7 @@ export function WindowFields(props: { readonly reach: ReachState }) {
         </div>
       </fieldset>
       <Entry
-        label="Tolerance, ± %"
+        label={en`Tolerance, ± %`}
         place={['reach', 'tolerance']}
         text={props.reach.toleranceText()}
         take={(text) => taken(props.reach.typeTolerance(text))}
@@ -46,19 +45,21 @@ export function WindowFields(props: { readonly reach: ReachState }) {
           when={props.reach.progress() !== null}
           fallback={
             <Show when={props.reach.found() === null || !props.reach.current()}>
-              <button type="button" onClick={props.reach.again}>
-                Work it out
-              </button>
+              <button type="button" onClick={props.reach.again}>{en`Work it out`}</button>
             </Show>
           }
         >
-          <span class="faint nw">working it out, {Math.floor(100 * (props.reach.progress() ?? 0))} %</span>
-          <button type="button" onClick={props.reach.cancel}>
-            Cancel
-          </button>
+          <span class="faint nw">
+            {en`working it out, `}
+            {Math.floor(100 * (props.reach.progress() ?? 0))} %
+          </span>
+          <button type="button" onClick={props.reach.cancel}>{en`Cancel`}</button>
         </Show>
       </div>
-      <p class="faint whose">{app.shop.file?.machines[app.machine()]?.name}, with the wheels its search may use</p>
+      <p class="faint whose">
+        {app.shop.file?.machines[app.machine()]?.name}
+        {en`, with the wheels its search may use`}
+      </p>
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js';
 import { boreText, boughtText, pumpText, shortText, wheelsOf, wheelsText } from '../../../../core/src/buyWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import { ratioText } from '../../../../core/src/index.ts';
 import type { WindowPlan } from '../../../../core/src/windowPlans.ts';
 import { leftText, windowGainText, windowSentence } from '../../../../core/src/windowWords.ts';
@@ -18,7 +19,8 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
       <Show when={shortText(plans().mostPurchases, props.found.most, plans().buysPumps)}>{(words) => <p>{words()}</p>}</Show>
       <Show when={plans().fewestPurchases !== 0}>
         <p class="faint">
-          {plans().fewestPurchases === null ? 'They' : 'Fewer'} cannot serve all of these:{' '}
+          {plans().fewestPurchases === null ? en`They` : en`Fewer`}
+          {en` cannot serve all of these:`}{' '}
           {plans()
             .proofRatios.map((ratio) => ratioText(ratio, app.say()))
             .join(', ')}
@@ -26,12 +28,16 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
         </p>
       </Show>
       <table class="levels">
-        <caption>The least that a number of {plans().buysPumps ? 'parts' : 'wheels'} leaves</caption>
+        <caption>
+          {en`The least that a number of `}
+          {plans().buysPumps ? 'parts' : 'wheels'}
+          {en` leaves`}
+        </caption>
         <thead>
           <tr>
-            <th scope="col">To buy</th>
-            <th scope="col">Worst target of the window</th>
-            <th scope="col">First such plan</th>
+            <th scope="col">{en`To buy`}</th>
+            <th scope="col">{en`Worst target of the window`}</th>
+            <th scope="col">{en`First such plan`}</th>
           </tr>
         </thead>
         <tbody>
@@ -39,7 +45,7 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
             {(step) => (
               <tr>
                 <th scope="row">{step.purchases}</th>
-                <td>{step.noGain ? 'no gain' : leftText(step, app.say())}</td>
+                <td>{step.noGain ? en`no gain` : leftText(step, app.say())}</td>
                 <td>{(step.first && boughtText(step.first)) || '–'}</td>
               </tr>
             )}
@@ -51,7 +57,11 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
           <For each={plans().plans}>{(plan) => <Block plan={plan} />}</For>
         </div>
         <Show when={left() > 0}>
-          <p class="faint">and {left()} further equal plans that are not shown</p>
+          <p class="faint">
+            {en`and `}
+            {left()}
+            {en` further equal plans that are not shown`}
+          </p>
         </Show>
       </Show>
     </div>
@@ -63,8 +73,14 @@ function Block(props: { readonly plan: WindowPlan }) {
   const wheels = () => wheelsOf(props.plan.purchases);
   return (
     <article class="plan" data-plan={boughtText(props.plan)}>
-      <h4>Buy {boughtText(props.plan)}</h4>
-      <p>It leaves {leftText(props.plan, app.say())}.</p>
+      <h4>
+        {en`Buy `}
+        {boughtText(props.plan)}
+      </h4>
+      <p>
+        {en`It leaves `}
+        {leftText(props.plan, app.say())}.
+      </p>
       <ul>
         <For each={props.plan.purchases}>
           {(purchase) => (
@@ -83,7 +99,8 @@ function Block(props: { readonly plan: WindowPlan }) {
       </ul>
       <Show when={wheels().length > 0}>
         <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
-          Add these to the rack <span class="heard">{wheelsText(wheels())}</span>
+          {en`Add these to the rack `}
+          <span class="heard">{wheelsText(wheels())}</span>
         </button>
       </Show>
     </article>

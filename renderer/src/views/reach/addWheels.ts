@@ -1,5 +1,6 @@
 import type { Wheel } from '../../../../core/src/buying/index.ts';
 import { wheelsText } from '../../../../core/src/buyWords.ts';
+import { en } from '../../../../core/src/en.ts';
 import { addToRack } from '../../../../core/src/file/addToRack.ts';
 import type { App } from '../../state/app.ts';
 
@@ -10,5 +11,5 @@ export function addWheels(app: App, wheels: readonly Wheel[]): void {
   app.shop.pause();
   app.shop.edit('rack.bought', (file) => addToRack(file, machine, wheels));
   app.shop.pause();
-  app.tell(`On the rack now: ${wheelsText(wheels)}. Undo takes it back.`);
+  app.tell(en`On the rack now: ${wheelsText(wheels)}. Undo takes it back.`);
 }

@@ -1,4 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { teethText } from '../../../../core/src/teethWords.ts';
 import { useApp } from '../../state/app.ts';
 
@@ -10,20 +11,20 @@ export function KeptSheets() {
   const nameOf = (rows: readonly { id: string; name: string }[] | undefined, id: string) => rows?.find((row) => row.id === id)?.name ?? id;
   return (
     <Show when={kept().length > 0}>
-      <section class="kept" aria-label="Kept sheets">
-        <h2>Kept sheets</h2>
+      <section class="kept" aria-label={en`Kept sheets`}>
+        <h2>{en`Kept sheets`}</h2>
         <div class="scrollx">
           <table>
             <thead>
               <tr>
-                <th scope="col">Number</th>
-                <th scope="col">Printed</th>
-                <th scope="col">Machine</th>
-                <th scope="col">Material</th>
-                <th scope="col">Teeth</th>
-                <th scope="col">Fitted</th>
+                <th scope="col">{en`Number`}</th>
+                <th scope="col">{en`Printed`}</th>
+                <th scope="col">{en`Machine`}</th>
+                <th scope="col">{en`Material`}</th>
+                <th scope="col">{en`Teeth`}</th>
+                <th scope="col">{en`Fitted`}</th>
                 <th scope="col">
-                  <span class="heard">What to do</span>
+                  <span class="heard">{en`What to do`}</span>
                 </th>
               </tr>
             </thead>
@@ -45,7 +46,9 @@ export function KeptSheets() {
                           aria-expanded={open() === one.id}
                           onClick={() => setOpen(open() === one.id ? null : one.id)}
                         >
-                          {open() === one.id ? 'Hide' : 'Read'} sheet {one.number}
+                          {open() === one.id ? en`Hide` : en`Read`}
+                          {en` sheet `}
+                          {one.number}
                         </button>
                       </td>
                     </tr>

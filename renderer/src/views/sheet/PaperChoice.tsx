@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { useApp } from '../../state/app.ts';
 
 const PAPERS = ['A4', 'Letter'] as const;
@@ -8,7 +9,7 @@ export function PaperChoice() {
   const app = useApp();
   return (
     <fieldset class="papers">
-      <legend class="heard">Paper</legend>
+      <legend class="heard">{en`Paper`}</legend>
       <For each={PAPERS}>
         {(paper) => (
           <label class="choice">

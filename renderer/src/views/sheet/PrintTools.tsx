@@ -1,4 +1,5 @@
 import type { JSX } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { sentenceOf, useApp } from '../../state/app.ts';
 import { PaperChoice } from './PaperChoice.tsx';
 
@@ -17,11 +18,10 @@ export function PrintTools(props: {
   return (
     <div class="tools screen">
       <button type="button" class="pri" disabled={props.disabled} onClick={() => guarded(props.print)}>
-        Print {props.what}
+        {en`Print `}
+        {props.what}
       </button>
-      <button type="button" disabled={props.disabled} onClick={() => guarded(props.pdf)}>
-        Save as PDF
-      </button>
+      <button type="button" disabled={props.disabled} onClick={() => guarded(props.pdf)}>{en`Save as PDF`}</button>
       <PaperChoice />
       {props.children}
     </div>

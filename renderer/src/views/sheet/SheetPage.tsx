@@ -1,4 +1,5 @@
 import { createMemo, Show } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import { isBlocked } from '../../../../core/src/index.ts';
 import { useApp } from '../../state/app.ts';
 import { markAsFitted, printSheet, type ReadySheet, readySheet, saveSheetPdf } from '../../state/keepSheet.ts';
@@ -25,10 +26,10 @@ export function SheetPage() {
     </main>
   );
   function waiting(): string {
-    if (app.solution.progress() !== null) return 'Searching; the sheet follows.';
+    if (app.solution.progress() !== null) return en`Searching; the sheet follows.`;
     const plan = app.solution.plan();
-    if (plan !== null && !plan.ok) return 'The plan is not complete yet: the Options page says what is missing.';
-    return 'There is no option to put on a sheet.';
+    if (plan !== null && !plan.ok) return en`The plan is not complete yet: the Options page says what is missing.`;
+    return en`There is no option to put on a sheet.`;
   }
 }
 
@@ -39,7 +40,7 @@ function Tools(props: { readonly sheet: ReadySheet }) {
     return option !== null && isBlocked(option);
   };
   return (
-    <PrintTools what={`sheet ${props.sheet.number}`} print={() => printSheet(app)} pdf={() => saveSheetPdf(app)}>
+    <PrintTools what={en`sheet ${props.sheet.number}`} print={() => printSheet(app)} pdf={() => saveSheetPdf(app)}>
       <label class="choice">
         <input
           type="checkbox"
@@ -47,15 +48,17 @@ function Tools(props: { readonly sheet: ReadySheet }) {
           checked={app.workings()}
           onChange={(event) => app.setWorkings(event.currentTarget.checked)}
         />
-        with the workings on further pages
+        {en`with the workings on further pages`}
       </label>
-      <button type="button" disabled={blocked() || app.solution.chosen()?.changed === 0} onClick={() => markAsFitted(app, props.sheet)}>
-        Mark as fitted
-      </button>
+      <button
+        type="button"
+        disabled={blocked() || app.solution.chosen()?.changed === 0}
+        onClick={() => markAsFitted(app, props.sheet)}
+      >{en`Mark as fitted`}</button>
       <span class="faint">
         {props.sheet.kept === null
-          ? 'Black and white. Printing keeps a copy of the page in the shop file.'
-          : `Kept as sheet ${props.sheet.kept.number}.`}
+          ? en`Black and white. Printing keeps a copy of the page in the shop file.`
+          : en`Kept as sheet ${props.sheet.kept.number}.`}
       </span>
     </PrintTools>
   );

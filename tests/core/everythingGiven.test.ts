@@ -1,14 +1,14 @@
 // Golden workings of machines and materials of which everything is given, in each of the ways in which it can be given. They catch
 // changes of a figure, of what was put in, or of its words; what is true of them is tested in the files of their subjects.
 import { describe, expect, test } from 'vitest';
-import { optionFacts } from '../../../core/src/facts/index.ts';
-import type { MachineRow } from '../../../core/src/file/machine.ts';
-import type { MaterialRow } from '../../../core/src/file/material.ts';
-import type { ShopFile } from '../../../core/src/file/shopFile.ts';
-import { type WorkingGroup, workingGroups } from '../../../core/src/sheet/workingPage.ts';
-import { bench, demoFile, E12_ON_BENCH_1, made, metric } from '../sheet/demoSheet.ts';
+import { optionFacts } from '../../core/src/facts/index.ts';
+import type { MachineRow } from '../../core/src/file/machine.ts';
+import type { MaterialRow } from '../../core/src/file/material.ts';
+import type { ShopFile } from '../../core/src/file/shopFile.ts';
+import { type WorkingGroup, workingGroups } from '../../core/src/sheet/workingPage.ts';
+import { bench, demoFile, E12_ON_BENCH_1, made, metric } from './sheet/demoSheet.ts';
 
-const golden = (name: string): string => `../../golden/workings-${name}.txt`;
+const golden = (name: string): string => `../golden/workings-${name}.txt`;
 const mm = (value: string) => ({ value, unit: 'mm' });
 const of = (value: string, unit: string) => ({ value, unit });
 const lines = (groups: readonly WorkingGroup[]): string =>

@@ -1,19 +1,19 @@
 // Golden sentences: what every check says of options that are laid out on purpose where the limits are, and of machines of which
 // little is given. They catch changes; that each limit is right is tested in the file of its check.
 import { describe, expect, test } from 'vitest';
-import type { ShopFile } from '../../../core/src/file/shopFile.ts';
-import type { Finding } from '../../../core/src/finding.ts';
-import { planOption } from '../../../core/src/option.ts';
-import type { Teeth } from '../../../core/src/plan.ts';
-import { fittedPumps, fittedTeeth } from '../../../core/src/train.ts';
-import { inLine, planOf, shopOf, stageRow } from '../planFixture.ts';
-import { bench, demoPlan, inch, metric, pair } from '../sheet/demoSheet.ts';
+import type { ShopFile } from '../../core/src/file/shopFile.ts';
+import type { Finding } from '../../core/src/finding.ts';
+import { planOption } from '../../core/src/option.ts';
+import type { Teeth } from '../../core/src/plan.ts';
+import { fittedPumps, fittedTeeth } from '../../core/src/train.ts';
+import { inLine, planOf, shopOf, stageRow } from './planFixture.ts';
+import { bench, demoPlan, inch, metric, pair } from './sheet/demoSheet.ts';
 
 const line = ({ severity, check, where, what, figure, limit, source, missing }: Finding): string => {
   const held = [figure, limit].map((one) => (one === null ? '-' : `${Number(one.value.toPrecision(9))} ${one.unit}`)).join(' / ');
   return `${severity}${missing ? ' (missing)' : ''} ${check} @ ${where.join('.')}\n  ${what.replaceAll('\u00a0', '~')}\n  ${held} [${source}]`;
 };
-const golden = (name: string): string => `../../golden/findings-${name}.txt`;
+const golden = (name: string): string => `../golden/findings-${name}.txt`;
 
 /** Everything that a bench of the example is told about these teeth. */
 function said(machine: string, material: string, all: readonly (readonly Teeth[])[], say = metric, change?: (file: ShopFile) => void) {
