@@ -5,6 +5,7 @@ import { filesUnder, ROOT, textOf } from '../walls/sources.ts';
 import { callCrew, type Task } from './crew.ts';
 import { type Flags, flagsOf, HELP } from './flags.ts';
 import { regionAt, regionsOf, withMutants } from './instrument.ts';
+import { likelyFirst } from './likely.ts';
 import { mutantsOf } from './mutants.ts';
 import { callsFor, learnReach, type Reach, withinBudget } from './reach.ts';
 import { isMutated, sampled } from './sample.ts';
@@ -12,9 +13,6 @@ import { type Fate, type Result, reportOf } from './score.ts';
 import { NO_MUTANT, type PlacedMutant, work } from './worker.ts';
 
 const SCRIPT = process.argv[1] ?? '';
-/** How much sooner a test file is asked for each mutant of the same source file that it killed, and for having its name. */
-const KILLS_WEIGH = 4;
-const NAME_WEIGHS = 20;
 
 const tell = (line: string) => process.stderr.write(`${line}\n`);
 
@@ -52,24 +50,23 @@ async function tryAll(mutants: readonly PlacedMutant[], reach: Reach, flags: Fla
   const texts = Object.fromEntries(mutants.map(({ place }) => [place, textOf(place)]));
   const crew = callCrew(SCRIPT, { root: ROOT, mutants, texts }, flags.processes);
   const results: Result[] = [];
-  const kills = new Map<string, number>();
+  const order = likelyFirst();
   const until_ms = performance.now() + 60_000 * flags.minutes;
   await crew.each(mutants, async (member, mutant) => {
     if (performance.now() > until_ms) return;
     const { place, start, end, operator, after, id } = mutant;
     const text = texts[place] ?? '';
     const calls = callsFor(reach, place, regionAt(regionsOf(text), mutant));
-    const named = `/${path.basename(place, '.ts')}.test.ts`;
-    const weightOf = (file: string) => 1 + KILLS_WEIGH * (kills.get(`${place} ${file}`) ?? 0) + (file.endsWith(named) ? NAME_WEIGHS : 0);
-    const { taken, left } = withinBudget(calls, 1000 * flags.budget_s, weightOf);
+    const { taken, left } = withinBudget(calls, 1000 * flags.budget_s, (file) => order.chance(place, file));
     const active = flags.idle ? NO_MUTANT : id;
     const report = calls.length === 0 ? undefined : await member.ask({ kind: 'try', active, calls: taken });
     const killedBy = report?.kind === 'tried' ? report.failed : null;
     const fate: Fate = report === undefined ? 'not covered' : report === null ? 'timed out' : killedBy === null ? 'survived' : 'killed';
-    if (killedBy !== null) {
-      const key = `${place} ${killedBy.split(' > ')[0]}`;
-      kills.set(key, (kills.get(key) ?? 0) + 1);
-    }
+    order.note(
+      place,
+      taken.map(({ file }) => file),
+      killedBy?.split(' > ')[0] ?? null,
+    );
     const line = text.slice(0, start).split('\n').length;
     const before = text.slice(start, end);
     results.push({ operator, place, line, before, after, fate, killedBy, testsLeft: killedBy === null ? left : 0 });

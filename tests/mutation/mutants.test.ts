@@ -3,6 +3,7 @@ import { describe, expect, it, test } from 'vitest';
 import { filesUnder, textOf } from '../walls/sources.ts';
 import { flagsOf } from './flags.ts';
 import { regionAt, regionsOf, withMutants, withRegions } from './instrument.ts';
+import { likelyFirst } from './likely.ts';
 import { mutantsOf } from './mutants.ts';
 import { callsFor, type Reach, withinBudget } from './reach.ts';
 import { regexMutants } from './regexMutants.ts';
@@ -117,6 +118,18 @@ describe('which tests a mutant concerns', () => {
     expect(withinBudget(calls, 100, () => 1)).toEqual({ taken: [{ file: 'quick.test.ts', tests: [{ index: 0, cpu_ms: 1 }] }], left: 1 });
     expect(withinBudget(calls, 2000, () => 1).left).toBe(0);
     expect(withinBudget(calls.slice(1), 100, () => 1).left).toBe(0);
+  });
+});
+
+describe('which test file is asked first', () => {
+  it('the one with the name of the source, and after a while the one that noticed more of what it was asked', () => {
+    const { chance, note } = likelyFirst();
+    expect(chance('core/src/a.ts', 'tests/core/a.test.ts')).toBeGreaterThan(chance('core/src/a.ts', 'tests/core/b.test.ts'));
+    note('core/src/c.ts', ['x.test.ts', 'y.test.ts', 'z.test.ts'], 'y.test.ts');
+    expect(chance('core/src/d.ts', 'y.test.ts')).toBeGreaterThan(chance('core/src/d.ts', 'z.test.ts'));
+    // it was asked in vain, z was not asked at all
+    expect(chance('core/src/d.ts', 'x.test.ts')).toBeLessThan(chance('core/src/d.ts', 'z.test.ts'));
+    expect(chance('core/src/c.ts', 'y.test.ts')).toBeGreaterThan(chance('core/src/d.ts', 'y.test.ts'));
   });
 });
 
