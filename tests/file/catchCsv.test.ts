@@ -90,6 +90,23 @@ describe('catches as a table', () => {
     expect(writeCatchCsv(one, ',')).toBe('\uFEFFcatch;A net g;B net g\r\n1;244,6;101,9\r\n');
   });
 
+  test('only a plain decimal is a number to a spreadsheet; a fraction, a power or another unit is kept as text', () => {
+    const cells = (A: { readonly value: string; readonly unit: string }) =>
+      writeCatchCsv(
+        [
+          { A: { net: A }, B: { net: g('1') } },
+          { A: { net: g('1') }, B: { net: g('1') } },
+        ],
+        ',',
+      ).split('\r\n')[1];
+    expect([cells(g('244.6')), cells(g('3/4')), cells(g('1 1/2')), cells(g('7e-1'))]).toEqual([
+      '1;244,6;1',
+      "1;'3/4;1",
+      '1;1 1/2;1',
+      "1;'7e-1;1",
+    ]);
+  });
+
   test('a formula in a reason stays text [OWASP, CSV injection, from memory]', () => {
     expect(writeCatchCsv([{ A: {}, B: {}, leftOut: '=HYPERLINK("x")' }], '.')).toBe('\uFEFFcatch,left out\r\n1,"\'=HYPERLINK(""x"")"\r\n');
   });
