@@ -105,16 +105,16 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   catches: en`catch`,
   invented: en`invented example`,
   openShared: en`shared stages open`,
-  toLeft: en`to the left`,
-  wantedBPerA: en`wanted B per A`,
-  densityBOverA: en`density of B over A`,
 };
+
+/** A part that is one letter names a side. */
+const spokenPart = (part: string): string => ` ${part.length > 1 ? part.toLowerCase() : part}`;
 
 /** Asked of its own keys only: a file may hold a key that every object has. */
 function wordOf(step: string): string {
   if (Object.hasOwn(FIELD_WORDS, step)) return FIELD_WORDS[step] ?? '';
   const key = clip(step, MOST_LETTERS);
-  return keyAsWord(/^[a-z]+(?:[A-Z][a-z]+)+$/.test(key) ? key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`) : key);
+  return keyAsWord(/^[a-z]+(?:[A-Z][a-z]*)+$/.test(key) ? key.replace(/[A-Z][a-z]*/g, spokenPart) : key);
 }
 
 /** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */

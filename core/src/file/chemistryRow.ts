@@ -108,9 +108,7 @@ export const chemistry = v.pipe(
       system === undefined ||
       Object.values(SYSTEMS).every(({ askedAs }) => askedAs === systemOf(system).askedAs || said[askedAs] === undefined),
     ({ input: { system } }) =>
-      system === 'epoxy'
-        ? en`of "resinIn" and "isocyanateIn" only the one of its system is given: an epoxy has a resin`
-        : en`of "resinIn" and "isocyanateIn" only the one of its system is given: a urethane has an isocyanate`,
+      en`of "resinIn" and "isocyanateIn" only the one of its system is given: ${system === 'epoxy' ? en`an epoxy has a resin` : en`a urethane has an isocyanate`}`,
   ),
 );
 

@@ -22,10 +22,10 @@ export function temperatureNotes(ratio: SheetRatio, tanks: Tanks, place: Place, 
   return (['A', 'B'] as const).flatMap((side) => {
     const tank = tanks[side];
     if (!tank.runAt_K.known) {
-      const what = byVolume
-        ? en`${side}: the temperature it is run at is not given; the ratio by volume is taken as it stands.`
-        : en`${side}: the temperature it is run at is not given; its density is taken as stated.`;
-      return [missing('material.runTemperature', [...place, side, 'runAt'], what)];
+      const taken = byVolume ? en`the ratio by volume is taken as it stands` : en`its density is taken as stated`;
+      return [
+        missing('material.runTemperature', [...place, side, 'runAt'], en`${side}: the temperature it is run at is not given; ${taken}.`),
+      ];
     }
     const run_K = tank.runAt_K.value;
     const holding = temperatureText(run_K, say);
@@ -63,9 +63,8 @@ function expansionNote({ name, place, liquid }: Content, ratioHoldsAt_K: Given<F
   const cost = fixed(USUAL_EXPANSION_per_K.mul(step_K).mul(whole(100)), 2, say);
   const usual = fixed(USUAL_EXPANSION_per_K, 4, say);
   const over = fixed(step_K, 1, say);
-  const what = ofRatio.equals(ZERO)
-    ? en`${capital(name)}: its expansion is not given and is taken as none; a usual ${usual} per K over ${over} K would shift its density, and the catch expected from it, by ${cost} %.`
-    : en`${capital(name)}: its expansion is not given and is taken as none; a usual ${usual} per K over ${over} K would shift the ratio by ${cost} %.`;
+  const shifted = ofRatio.equals(ZERO) ? en`its density, and the catch expected from it,` : en`the ratio`;
+  const what = en`${capital(name)}: its expansion is not given and is taken as none; a usual ${usual} per K over ${over} K would shift ${shifted} by ${cost} %.`;
   return [{ ...missing('material.expansion', [...place, 'expansion'], what), severity: 'warns' }];
 }
 
