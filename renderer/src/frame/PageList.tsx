@@ -3,6 +3,9 @@ import { en } from '../../../core/src/en.ts';
 import { PAGES, useApp } from '../state/app.ts';
 import { type Command, shownKey } from '../state/commands.ts';
 
+/** A name is the same in every language. */
+const PROGRAM = 'Ratiowright';
+
 /** The pages, what is open, and how numbers are read. */
 export function PageList(props: { readonly commands: readonly Command[] }) {
   const app = useApp();
@@ -10,7 +13,7 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
   const number = (id: string) => command(id)?.key?.split('+').at(-1);
   return (
     <nav aria-label={en`Pages`}>
-      <b>Ratiowright</b>
+      <b>{PROGRAM}</b>
       <Show when={app.shop.file !== null}>
         <small>
           {app.shop.name} <span class="nw">· {app.shop.unsaved ? en`not saved` : en`saved`}</span>

@@ -11,7 +11,7 @@ export function AboutView(props: { readonly licences: Licences; readonly onClose
   return (
     <dialog ref={dialog} class="about" aria-labelledby="about" onClose={() => props.onClose()}>
       <h1 class="t" id="about">
-        Ratiowright {props.licences.version}
+        {`Ratiowright ${props.licences.version}`}
       </h1>
       <p>{en`Plans, fits and proves ratio changes on two-component gear-metering machines. Nothing leaves this computer; there is no network in the program.`}</p>
       <details>
