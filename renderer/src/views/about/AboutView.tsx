@@ -6,6 +6,7 @@ import type { Licences } from './licences.ts';
 
 /** A name is the same in every language. */
 const PROGRAM = 'Ratiowright';
+const OWN_LICENCE = `${PROGRAM} · MIT`;
 
 /** What the program is, its own licence, and those of all it is made of. */
 export function AboutView(props: { readonly licences: Licences; readonly onClose: () => void }) {
@@ -18,7 +19,7 @@ export function AboutView(props: { readonly licences: Licences; readonly onClose
       </h1>
       <p>{en`Plans, fits and proves ratio changes on two-component gear-metering machines. Nothing leaves this computer; there is no network in the program.`}</p>
       <details>
-        <summary>{`${PROGRAM} · MIT`}</summary>
+        <summary>{OWN_LICENCE}</summary>
         <pre>{props.licences.text}</pre>
       </details>
       <h2>{en`Parts by others`}</h2>
