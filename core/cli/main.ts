@@ -9,6 +9,7 @@ import { helpText } from './help.ts';
 import { withMaterials } from './materials.ts';
 import { optionsText } from './optionsText.ts';
 import { print, printJson } from './print.ts';
+import { withProgress } from './progress.ts';
 import { quoteText } from './quoteText.ts';
 import { ratioCheck } from './ratioCheck.ts';
 import { reach } from './reach.ts';
@@ -89,7 +90,8 @@ function validate(file: Outcome<ShopFile> & { readonly ok: true }, { json, file:
 }
 
 function planned(file: ShopFile, call: Call): Outcome<Answer> {
-  return answer(file, { selection: call.selection, say: call.say, count: call.count });
+  const { selection, say, count } = call;
+  return withProgress(process.stderr, 'searching', (hooks) => answer(file, { selection, say, count, hooks }));
 }
 
 function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 | 2 {

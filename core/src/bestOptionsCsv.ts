@@ -3,7 +3,6 @@ import { csvLines, writeCsv } from './file/csv.ts';
 import { spreadsheetText } from './file/spreadsheet.ts';
 import { fixed, type Say } from './format.ts';
 import { senseWord } from './json.ts';
-
 import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { amountText } from './shown.ts';
 
@@ -14,9 +13,10 @@ const PERCENT_PLACES = 4;
  * The table of best options as a file that opens in spreadsheets: numbers as numbers in the shop's decimal sign, everything else as text.
  *
  * @param targets  in the order of the file
- * @returns one row a material; an off-ratio carries its sign, plus is B-rich; the exact ratio names its sides, so that none takes it for a time of day
+ * @returns one row a material; an off-ratio carries its sign, plus is B-rich; the exact ratio names its sides, so that none takes it for a time of day;
+ *   driver and driven of every stage stand in columns of their own, as numbers
  * @source our choice
- * @example bestOptionsCsv(E12 on Bench 1 of the demo, say)  // …,50A : 23B,2.173913,-0.0750,B-lean,inside,23 to 25,2,…
+ * @example bestOptionsCsv(E12 on Bench 1 of the demo, say)  // …,50A : 23B,2.173913,-0.0750,B-lean,inside,23 to 25,23,25,2,…
  */
 export const bestOptionsCsv = (targets: readonly Target[], say: Say): string => writeCsv(bestOptionRows(targets, say), say.decimal);
 
@@ -38,6 +38,7 @@ function bestOptionRows(targets: readonly Target[], say: Say): readonly (readonl
     'sense',
     'inside',
     'teeth driver to driven',
+    ...stageHeads(targets),
     'parts changed',
     'to buy',
     'pumps',
@@ -46,6 +47,12 @@ function bestOptionRows(targets: readonly Target[], say: Say): readonly (readonl
     'missing',
   ];
   return [head, ...targets.map((target) => rowOf(target, say, head.length))];
+}
+
+/** The stages of the machine, which all targets share; none where no plan is complete. */
+function stageHeads(targets: readonly Target[]): readonly string[] {
+  const stages = targets.find(({ plan }) => plan !== null)?.plan?.stages ?? [];
+  return stages.flatMap(({ name }) => [`${name} driver teeth`, `${name} driven teeth`].map(spreadsheetText));
 }
 
 function rowOf(target: Target, say: Say, columns: number): readonly string[] {
@@ -72,6 +79,7 @@ function rowOf(target: Target, say: Say, columns: number): readonly string[] {
     senseWord(option.offRatio),
     option.inside === null ? 'no limits' : option.inside ? 'inside' : 'outside',
     option.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
+    ...option.teeth.flatMap(({ driver, driven }) => [String(driver), String(driven)]),
     String(option.changed),
     String(option.purchases),
     spreadsheetText(`${option.pumps.A.name}, ${option.pumps.B.name}`),

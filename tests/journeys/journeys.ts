@@ -71,6 +71,7 @@ export const JOURNEYS: Readonly<Record<string, (start: Start) => Promise<void>>>
     await reopened('bench.ratiowright', first);
     expect(readFileSync(file, 'utf8')).toContain('"81"');
     await first.page.keyboard.press('Alt+5');
+    await first.page.getByRole('radio', { name: 'A4' }).check();
     await first.page.getByRole('button', { name: 'Save as PDF' }).click();
     await expect.poll(() => existsSync(pdf)).toBe(true);
     const { width, height } = (await PDFDocument.load(readFileSync(pdf))).getPage(0).getSize();

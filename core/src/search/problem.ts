@@ -12,6 +12,8 @@ export interface Pair {
   readonly work: Fraction;
   /** bit field of the checks this pair fails, up to 30 bits; 0: buildable */
   readonly failed: number;
+  /** how many of its wheels have to be bought, whatever the rest of the option; left out where that is not known */
+  readonly bought?: 0 | 1 | 2;
 }
 
 /** What a stage does to B per A: `B` multiplies it by driver/driven, `A` by driven/driver, `none` is a stage both pumps share. */
@@ -44,6 +46,8 @@ export interface SearchProblem {
   readonly wanted: Fraction;
   /** of the off-ratio, inclusive: -1 < low <= 0 <= high; null where the material states none */
   readonly limits: { readonly low: Fraction; readonly high: Fraction } | null;
+  /** the rules refuse whatever more has to be bought for; left out where they do not say */
+  readonly mostBought?: number;
 }
 
 export interface Candidate {
@@ -95,14 +99,14 @@ export class Cancelled extends Error {
 }
 
 /**
- * The same problem with every pair and pump taken as buildable.
+ * The same problem with every pair and pump taken as buildable, whatever has to be bought.
  *
  * @param problem what blocks a choice is in its `failed`
  * @returns a copy with every `failed` at 0
  * @source our choice: a search for what would have fitted asks this problem
  * @example withoutFailures(problem).pumps[0]?.failed  // 0
  */
-export function withoutFailures(problem: SearchProblem): SearchProblem {
+export function withoutFailures({ mostBought: _most, ...problem }: SearchProblem): SearchProblem {
   const stages = problem.stages.map((stage) => ({ ...stage, pairs: stage.pairs.map((pair) => ({ ...pair, failed: 0 })) }));
   return { ...problem, stages, pumps: problem.pumps.map((pump) => ({ ...pump, failed: 0 })) };
 }

@@ -8,6 +8,7 @@ import type { Host, OpenedFile, Paper } from '../host/host.ts';
 import type { KeptPlans } from './buying.ts';
 import { createShopStore, type ShopStore } from './shopStore.ts';
 import { createSolution, type Solution } from './solution.ts';
+import { usualPaper } from './usualPaper.ts';
 
 export const PAGES = ['machine', 'material', 'options', 'reach', 'sheet', 'check'] as const;
 export type Page = (typeof PAGES)[number];
@@ -163,7 +164,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [question, pose] = createSignal<Question | null>(null);
   const [sought, seek] = createSignal<Place | null>(null, { equals: false });
   const [say, setSay] = createSetting<Say>('say', { decimal: '.', system: 'metric' });
-  const [paper, setPaper] = createSetting<Paper>('paper', 'A4');
+  const [paper, setPaper] = createSetting<Paper>('paper', usualPaper(navigator.language));
   const [workings, setWorkings] = createSetting('workings', false);
   const within = (index: number, rows: readonly unknown[] | undefined) => Math.min(index, Math.max(0, (rows?.length ?? 0) - 1));
   const machineIndex = () => within(machine(), shop.file?.machines);

@@ -1,5 +1,6 @@
 import { en } from '../../../core/src/en.ts';
 import { EXTENSION } from '../../../core/src/index.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { Host } from '../host/host.ts';
 import { beside } from '../views/beside.ts';
 import { type App, PAGES, type Page, sentenceOf } from './app.ts';
@@ -133,7 +134,7 @@ export function commandsOf(app: App): readonly Command[] {
 
 /** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
 export async function mayLeave({ shop, ask }: App): Promise<boolean> {
-  const text = en`${shop.name} is not saved. If another file takes its place, its changes are lost.`;
+  const text = en`${visible(shop.name)} is not saved. If another file takes its place, its changes are lost.`;
   return !shop.atStake || ask({ text, yes: en`Lose the changes`, no: en`Keep this file` });
 }
 

@@ -79,7 +79,7 @@ function otherTeeth(plan: Plan, measured: Fraction, room: number, found: Interva
   const end = (off: number) => new Fraction(Math.max((1 + off) / mean - 1, NO_B).toFixed(DIGITS));
   const choices = choicesOf({ ...plan, choice: { ...plan.choice, wheels: 'rack', purchases: 0, anyPump: false } });
   const limits = { low: end(found.from - room), high: end(found.to + room) };
-  const option = bestPerChange({ ...choices.problem, wanted: measured, limits }, choices.rules(0)).find((one) => one?.inside === true);
+  const option = bestPerChange({ ...choices.problem, wanted: measured, limits }, choices.rules).find((one) => one?.inside === true);
   return option ? choices.teethOf(option) : null;
 }
 

@@ -1,6 +1,7 @@
 import { Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { addStageBelow, removeStage } from '../../../../core/src/file/driveEdits.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import type { PageKey } from '../../help/pageKeys.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import { DriveDrawing } from './DriveDrawing.tsx';
@@ -61,7 +62,7 @@ export function Drive(props: { readonly form: MachineForm }) {
           <Show when={root()}>
             {(shaft) => (
               <button type="button" class="gap" data-place={placeKey(form().place('stages'))} onClick={() => add(shaft().id)}>
-                {en`Add a stage below ${shaft().name ?? shaft().id}`}
+                {en`Add a stage below ${visible(shaft().name ?? shaft().id)}`}
               </button>
             )}
           </Show>
@@ -75,7 +76,7 @@ export function Drive(props: { readonly form: MachineForm }) {
               <Show when={shaftOf(slot())}>
                 {(shaft) => (
                   <button type="button" onClick={() => add(shaft().id)}>
-                    {en`Add a stage below ${shaft().name ?? shaft().id}`} <kbd>{en`Ins`}</kbd>
+                    {en`Add a stage below ${visible(shaft().name ?? shaft().id)}`} <kbd>{en`Ins`}</kbd>
                   </button>
                 )}
               </Show>

@@ -3,6 +3,7 @@ import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type RangeEntry, rangeText, readWindowEntry } from '../../../../core/src/range.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { QuantityField, TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import { layoutOf } from '../../state/layouts.ts';
@@ -91,7 +92,9 @@ function MachinePick(props: { readonly form: MachineForm }) {
         <span class="heard">{en`Machine`}</span>
         <select name="pick.machine" onChange={(event) => app.pickMachine(event.currentTarget.selectedIndex)}>
           <For each={app.shop.file?.machines}>
-            {(row, index) => <option selected={index() === app.machine()}>{row.name === '' ? en`unnamed (${row.id})` : row.name}</option>}
+            {(row, index) => (
+              <option selected={index() === app.machine()}>{row.name === '' ? en`unnamed (${row.id})` : visible(row.name)}</option>
+            )}
           </For>
         </select>
       </label>

@@ -3,6 +3,7 @@ import { en } from '../../../../core/src/en.ts';
 import type { MachineRow, SlotRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type CountRange, countRangeText, readCountRange } from '../../../../core/src/range.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { CheckField } from '../../fields/CheckField.tsx';
 import { QuantityField, TextField } from '../../fields/index.tsx';
 import { put } from '../../state/put.ts';
@@ -25,7 +26,7 @@ export function SlotDetails(props: SlotProps) {
   const set = <Key extends keyof SlotRow>(key: Key, value: SlotRow[Key] | undefined) =>
     form().editSlot(props.slot, [key], (slot) => put(slot, key, value));
   const slotText = () => {
-    const shaft = props.shaft?.name ?? props.shaft?.id;
+    const shaft = visible(props.shaft?.name ?? props.shaft?.id ?? '');
     return props.slot.end === 'driver' ? en`Slot: driver on ${shaft}` : en`Slot: driven on ${shaft}`;
   };
   const length = (key: LengthKey, label: string) => (

@@ -4,6 +4,7 @@ import type { Dimension } from '../../../../core/src/entry.ts';
 import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
 import { quantity } from '../../../../core/src/index.ts';
 import { partCount } from '../../../../core/src/ratioWriting.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { entryUnits } from '../../fields/entryUnits.ts';
 import { QuantityField } from '../../fields/index.tsx';
 import { useApp } from '../../state/app.ts';
@@ -103,7 +104,10 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
 }
 
 function PartHead(props: { readonly form: MaterialForm; readonly part: PartKey }) {
-  const name = () => props.form.row()[props.part]?.name;
+  const name = () => {
+    const given = props.form.row()[props.part]?.name;
+    return given === undefined ? undefined : visible(given);
+  };
   const tank = () => props.form.row().ratio?.thirdInto;
   const words = () => {
     if (props.part === 'third') return name() ?? en`Third part`;

@@ -12,7 +12,7 @@ import type { MaterialForm } from './materialForm.ts';
 export function Meaning(props: { readonly form: MaterialForm }) {
   const app = useApp();
   return (
-    <section class="side" aria-label={en`What it means`}>
+    <section class="side" tabindex="0" aria-label={en`What it means`}>
       <h2>{en`In one sentence`}</h2>
       <Show
         when={props.form.ratio()}
@@ -50,7 +50,7 @@ function Forms(props: { readonly ratio: KnownRatio }) {
   const app = useApp();
   const limited = () => props.ratio.limits !== null;
   return (
-    <div class="block scrollx">
+    <section class="block scrollx" tabindex="0" aria-label={en`The same ratio in the other forms`}>
       <table class="forms">
         <caption>{en`The same ratio in the other forms`}</caption>
         <thead>
@@ -82,7 +82,7 @@ function Forms(props: { readonly ratio: KnownRatio }) {
           </For>
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

@@ -14,9 +14,11 @@ export function Head() {
     <header class="listhead">
       <div class="head">
         <h1 class="t">
-          <Show when={trouble().length === 0} fallback={en`No options yet`}>
-            <CountWords />
-          </Show>
+          <span role="status">
+            <Show when={trouble().length === 0} fallback={en`No options yet`}>
+              <CountWords />
+            </Show>
+          </span>
         </h1>
         <Show when={app.solution.answered()}>
           {(of) => (

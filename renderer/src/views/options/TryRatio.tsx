@@ -4,6 +4,7 @@ import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { offRatio } from '../../../../core/src/mixRatio.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { MOST_STEPS, triedByVolume } from '../../../../core/src/triedRatio.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { useApp } from '../../state/app.ts';
 import { createTried, type Tried } from '../../state/tried.ts';
 import '../../style/tryRatio.css';
@@ -37,7 +38,7 @@ function Slide() {
     const plan = app.solution.plan();
     return plan?.ok === true ? plan.value.mix.sheet.basis : '';
   };
-  const name = () => app.shop.file?.materials[app.material()]?.name ?? en`the material`;
+  const name = () => visible(app.shop.file?.materials[app.material()]?.name ?? en`the material`);
   let box: HTMLInputElement | undefined;
   const use = () => {
     tried.use();

@@ -88,7 +88,9 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
     show: (window) => props.reach.show(window),
     choose: (gap) => props.choice.choose(gaps()[gap] ?? null),
   });
+  /** Whoever scrolls the page past the rule does not change the window that was typed: it has the cursor first, or Ctrl is held. */
   const turn = (event: WheelEvent) => {
+    if (document.activeElement !== box && !event.ctrlKey) return;
     event.preventDefault();
     zoom(ZOOM ** (event.deltaY / WHEEL_px), hand.place(event));
   };

@@ -1,5 +1,6 @@
 import { createUniqueId, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { Entry } from '../../fields/Entry.tsx';
 import { useApp } from '../../state/app.ts';
 import type { ReachState } from '../../state/reach.ts';
@@ -53,7 +54,7 @@ export function WindowFields(props: { readonly reach: ReachState }) {
           <button type="button" onClick={props.reach.cancel}>{en`Cancel`}</button>
         </Show>
       </div>
-      <p class="faint whose">{en`${app.shop.file?.machines[app.machine()]?.name}, with the wheels its search may use`}</p>
+      <p class="faint whose">{en`${visible(app.shop.file?.machines[app.machine()]?.name ?? '')}, with the wheels its search may use`}</p>
     </div>
   );
 }

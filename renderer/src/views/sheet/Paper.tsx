@@ -1,4 +1,5 @@
 import { createEffect, onCleanup, onMount } from 'solid-js';
+import { en } from '../../../../core/src/en.ts';
 import type { SheetBody } from '../../../../core/src/sheet/changeSheetPage.ts';
 import { type Paper as PaperSize, pageStyle } from '../../../../core/src/sheet/pageStyle.ts';
 
@@ -10,7 +11,7 @@ const FONT = `:host { font-family: var(--font); font-variant-numeric: tabular-nu
  * is a rule of the whole document and is taken back when the page is left.
  */
 export function Paper(props: { readonly body: SheetBody; readonly size: PaperSize }) {
-  let host: HTMLDivElement | undefined;
+  let host: HTMLElement | undefined;
   const style = new CSSStyleSheet();
   const page = new CSSStyleSheet();
   const font = new CSSStyleSheet();
@@ -36,5 +37,6 @@ export function Paper(props: { readonly body: SheetBody; readonly size: PaperSiz
   onCleanup(() => {
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== page);
   });
-  return <div ref={host} class="paper-holder" />;
+  // It scrolls in a narrow window, so the keyboard must reach it.
+  return <section ref={host} class="paper-holder" tabindex="0" aria-label={en`The page as it prints`} />;
 }
