@@ -8,7 +8,6 @@ export type IdRow = Readonly<Record<string, unknown>> & { readonly id: string };
 
 export const isRow = (json: unknown): json is IdRow => isObject(json) && typeof json.id === 'string';
 
-<<<<<<< HEAD
 /** Words for lists of rows. */
 const LIST_WORDS: Readonly<Record<string, string>> = {
   machines: en`machines`,
@@ -24,21 +23,6 @@ const LIST_WORDS: Readonly<Record<string, string>> = {
   pieces: en`pieces`,
   prices: en`prices`,
   ingredients: en`ingredients`,
-=======
-/** Words for keys of which no finding speaks. */
-const MORE_WORDS: Readonly<Record<string, string>> = {
-  prices: 'price',
-  fittedOn: en`fitted on`,
-  validUntil: en`valid until`,
-  densityUncertainty: en`density uncertainty`,
-  temperatureUncertainty: en`temperature uncertainty`,
-  chainLength: en`chain length`,
-  changeSheet: en`change sheet`,
-  invented: en`invented example`,
-  anyPump: en`any pump`,
-  openShared: en`shared stages open`,
-  asMeasured: en`as measured`,
->>>>>>> mutate
 };
 
 /** A key of the file in words, as `take-up`. */
