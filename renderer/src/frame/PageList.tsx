@@ -4,6 +4,9 @@ import { visible } from '../../../core/src/visible.ts';
 import { PAGES, useApp } from '../state/app.ts';
 import { type Command, shownKey } from '../state/commands.ts';
 
+/** A name is the same in every language. */
+const PROGRAM = 'Ratiowright';
+
 /** Short ones that stand two in a line. */
 const PAIRED: ReadonlySet<string> = new Set(['file.save', 'file.saveAs', 'edit.undo', 'edit.redo']);
 
@@ -14,7 +17,7 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
   const number = (id: string) => command(id)?.key?.split('+').at(-1);
   return (
     <nav aria-label={en`Pages`}>
-      <b>Ratiowright</b>
+      <b>{PROGRAM}</b>
       <Show when={app.shop.file !== null}>
         <small>
           {visible(app.shop.name)} <span class="nw">· {app.shop.unsaved ? en`not saved` : en`saved`}</span>

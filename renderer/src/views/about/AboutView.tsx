@@ -4,6 +4,10 @@ import '../../style/about.css';
 import { useApp } from '../../state/app.ts';
 import type { Licences } from './licences.ts';
 
+/** A name is the same in every language. */
+const PROGRAM = 'Ratiowright';
+const OWN_LICENCE = `${PROGRAM} · MIT`;
+
 /** What the program is, its own licence, and those of all it is made of. */
 export function AboutView(props: { readonly licences: Licences; readonly onClose: () => void }) {
   const app = useApp();
@@ -11,11 +15,11 @@ export function AboutView(props: { readonly licences: Licences; readonly onClose
   return (
     <dialog ref={dialog} class="about" aria-labelledby="about" onClose={() => props.onClose()}>
       <h1 class="t" id="about">
-        Ratiowright {props.licences.version}
+        {`${PROGRAM} ${props.licences.version}`}
       </h1>
       <p>{en`Plans, fits and proves ratio changes on two-component gear-metering machines. Nothing leaves this computer; there is no network in the program.`}</p>
       <details>
-        <summary>Ratiowright · MIT</summary>
+        <summary>{OWN_LICENCE}</summary>
         <pre>{props.licences.text}</pre>
       </details>
       <h2>{en`Parts by others`}</h2>
