@@ -9,7 +9,7 @@ const sources = (room: string) =>
     .filter((place) => !place.endsWith('.d.ts'));
 const SAYING = ['core/src', 'core/cli', 'renderer/src', 'electron/src'].flatMap(sources);
 /** The same in every language: the name of the program, with its licence. */
-const NOT_WORDS: ReadonlySet<string> = new Set(['Ratiowright · MIT']);
+const NOT_WORDS: ReadonlySet<string> = new Set(['Ratiowright', 'Ratiowright · MIT']);
 
 /** Code as it stands below, where `#{` begins a value of a template. */
 const js = (code: string): string => code.replaceAll('#{', '\u0024{');
