@@ -1,4 +1,3 @@
-import { en } from '../en.ts';
 import type { Fraction } from '../ratio.ts';
 
 /** One choice of wheels for one open stage. */
@@ -94,8 +93,8 @@ export interface Hooks {
 /** What a search throws once `Hooks.cancelled` says so. */
 export class Cancelled extends Error {
   constructor() {
-    super(en`search cancelled`);
-    this.name = en`Cancelled`;
+    super('search cancelled');
+    this.name = 'Cancelled';
   }
 }
 

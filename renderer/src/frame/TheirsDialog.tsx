@@ -20,12 +20,10 @@ export function askAboutTheirs(app: App, met: Met): Promise<TheirsChoice> {
   return askIn<TheirsChoice>('back', (answer) => (
     <>
       <h2 id="asked">
-        <bdi>{app.shop.name}</bdi>
-        {en` on the disk is not the file that was opened here`}
+        <bdi>{app.shop.name}</bdi> {en`on the disk is not the file that was opened here`}
       </h2>
       <p>
-        {met.what}
-        {en` Nothing was written yet.`}
+        {met.what} {en`Nothing was written yet.`}
       </p>
       <div class="sides">
         <section aria-label={en`What they changed`}>

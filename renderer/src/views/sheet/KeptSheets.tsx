@@ -46,9 +46,7 @@ export function KeptSheets() {
                           aria-expanded={open() === one.id}
                           onClick={() => setOpen(open() === one.id ? null : one.id)}
                         >
-                          {open() === one.id ? en`Hide` : en`Read`}
-                          {en` sheet `}
-                          {one.number}
+                          {open() === one.id ? en`Hide sheet ${one.number}` : en`Read sheet ${one.number}`}
                         </button>
                       </td>
                     </tr>
