@@ -91,7 +91,7 @@ function validate(file: Outcome<ShopFile> & { readonly ok: true }, { json, file:
 
 function planned(file: ShopFile, call: Call): Outcome<Answer> {
   const { selection, say, count } = call;
-  return withProgress(process.stderr, 'searching', (hooks) => answer(file, { selection, say, count, hooks }));
+  return withProgress(process.stderr, en`searching`, (hooks) => answer(file, { selection, say, count, hooks }));
 }
 
 function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 | 2 {

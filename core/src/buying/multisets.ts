@@ -12,12 +12,12 @@ export interface Multisets {
   /** The number of one multiset. */
   readonly placeOf: (need: Need) => number;
   /** Of a list by number, those of up to so many parts of which it says yes. */
-  readonly readUpTo: (size: number, wanted: (place: number) => boolean) => readonly Need[];
+  readonly readUpTo: (size: number, wanted: (index: number) => boolean) => readonly Need[];
   /**
    * The numbers of all that a multiset holds, itself last, some twice; how many is answered, and the list is good until the next call.
-   * Of those of up to `largest` parts, where that is said.
+   * Of those of up to `most` parts, where that is said.
    */
-  readonly within: (need: Need, largest?: number) => number;
+  readonly within: (need: Need, most?: number) => number;
   readonly places: Int32Array;
 }
 
@@ -46,16 +46,16 @@ export function multisets(parts: number, most: number): Multisets {
     from: (size) => begin[size] ?? count,
     places,
     placeOf: (need) => need.reduce((place, part, i) => place + (over[i + 1]?.[part + i] ?? 0), begin[need.length] ?? 0),
-    readUpTo: (most, wanted) => {
+    readUpTo: (upTo, wanted) => {
       const found: Need[] = [];
-      for (let size = 0; size <= most; size++) {
+      for (let size = 0; size <= upTo; size++) {
         const need = new Uint16Array(size);
         for (let place = begin[size] ?? count; place < (begin[size + 1] ?? count); place++, toNext(need))
           if (wanted(place)) found.push([...need]);
       }
       return found;
     },
-    within: (need, largest = room) => {
+    within: (need, most = room) => {
       // each subset with its last part added: the subsets of the parts before, then these with this one
       let known = 1;
       for (let i = 0; i < need.length; i++) {
@@ -63,7 +63,7 @@ export function multisets(parts: number, most: number): Multisets {
         const before = known;
         for (let k = 0; k < before; k++) {
           const size = (sizes[k] ?? 0) + 1;
-          if (size > largest) continue;
+          if (size > most) continue;
           const place = (inSize[k] ?? 0) + (over[size]?.[part + size - 1] ?? 0);
           sizes[known] = size;
           inSize[known] = place;
@@ -85,5 +85,5 @@ export function toNext(need: Uint16Array): void {
 }
 
 /** How many multisets of just so many parts there are. */
-export const countOf = (parts: number, size: number): number =>
+export const multisetCount = (parts: number, size: number): number =>
   size === 0 ? 1 : (binomials(parts + size, size)[size]?.[parts + size - 1] ?? 0);

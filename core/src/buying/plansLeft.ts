@@ -1,4 +1,4 @@
-import { countOf, type Multisets, toNext } from './multisets.ts';
+import { type Multisets, multisetCount, toNext } from './multisets.ts';
 import type { Need } from './need.ts';
 
 /** The plans of just so many parts that nothing rules out yet, each with what it leaves at least: the worst off-ratio of the targets so far. */
@@ -113,13 +113,13 @@ function holdingSome(sets: Multisets, parts: number, purchases: number, offs: Fl
     const own = sets.placeOf(need);
     return sets.places.subarray(0, subsets).every((place) => place === own || !serves(place));
   });
-  const made = needed.reduce((sum, need) => sum + countOf(parts, purchases - need.length), 0);
+  const made = needed.reduce((sum, need) => sum + multisetCount(parts, purchases - need.length), 0);
   if (made * MADE_COST >= end - begin) return null;
   const marked = new Uint8Array(end - begin);
   for (const need of needed) {
     const more = new Uint16Array(purchases - need.length);
     const plan = new Uint16Array(purchases);
-    for (let left = countOf(parts, more.length); left > 0; left--, toNext(more)) {
+    for (let left = multisetCount(parts, more.length); left > 0; left--, toNext(more)) {
       plan.set(need);
       plan.set(more, need.length);
       marked[sets.placeOf([...plan.sort()]) - begin] = 1;
