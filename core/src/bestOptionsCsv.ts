@@ -1,13 +1,11 @@
 import { laidBest, type Target } from './bestOptions.ts';
-import { en } from './en.ts';
 import { csvLines, writeCsv } from './file/csv.ts';
 import { spreadsheetText } from './file/spreadsheet.ts';
 import { fixed, type Say } from './format.ts';
 import { senseWord } from './json.ts';
-import { insideWord } from './optionWords.ts';
+
 import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { amountText } from './shown.ts';
-import { teethText } from './teethWords.ts';
 
 const RATIO_PLACES = 6;
 const PERCENT_PLACES = 4;
@@ -30,23 +28,23 @@ function bestOptionRows(targets: readonly Target[], say: Say): readonly (readonl
   const flowUnit = amountText(ZERO, 'flow', say).split('\u00A0')[1] ?? '';
   const head = [
     'material',
-    en`ratio wanted`,
+    'ratio wanted',
     'basis',
-    en`A per B by volume wanted`,
-    en`limit low %`,
-    en`limit high %`,
-    en`best option exact`,
-    en`A per B by volume made`,
+    'A per B by volume wanted',
+    'limit low %',
+    'limit high %',
+    'best option exact',
+    'A per B by volume made',
     'off-ratio %',
     'sense',
     'inside',
-    en`teeth driver to driven`,
+    'teeth driver to driven',
     ...stageHeads(targets),
-    en`parts changed`,
-    en`to buy`,
+    'parts changed',
+    'to buy',
     'pumps',
-    en`least flow ${flowUnit}`,
-    en`most flow ${flowUnit}`,
+    `least flow ${flowUnit}`,
+    `most flow ${flowUnit}`,
     'missing',
   ];
   return [head, ...targets.map((target) => rowOf(target, say, head.length))];
@@ -70,7 +68,7 @@ function rowOf(target: Target, say: Say, columns: number): readonly string[] {
     limits === null ? '' : percent(limits.low, say),
     limits === null ? '' : percent(limits.high, say),
   ];
-  if (target.best === null) return padded(asked, en`nothing can be built`, columns);
+  if (target.best === null) return padded(asked, 'nothing can be built', columns);
   const { option, flow_m3_per_s: flow } = laidBest(target.plan, target.best, say);
   const R = ONE.div(option.bPerA);
   const flowNumber = (end: Fraction) => plainMinus(amountText(end, 'flow', say).split('\u00A0')[0] ?? '');
@@ -80,8 +78,8 @@ function rowOf(target: Target, say: Say, columns: number): readonly string[] {
     number(R, RATIO_PLACES, say),
     percent(option.offRatio, say),
     senseWord(option.offRatio),
-    insideWord(option.inside) ?? 'no limits',
-    teethText(option.teeth),
+    option.inside === null ? 'no limits' : option.inside ? 'inside' : 'outside',
+    option.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
     ...option.teeth.flatMap(({ driver, driven }) => [String(driver), String(driven)]),
     String(option.changed),
     String(option.purchases),

@@ -29,7 +29,7 @@ export function App(props: { readonly host: Host }) {
     if (app.shop.file === null) void Start.load();
   });
   createEffect(() => {
-    const title = app.shop.file === null ? en`Ratiowright` : en`${app.shop.unsaved ? '• ' : ''}${visible(app.shop.name)} – Ratiowright`;
+    const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${visible(app.shop.name)} – Ratiowright`;
     app.host.unsaved(app.shop.atStake, title);
   });
   return (

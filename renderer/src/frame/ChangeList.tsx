@@ -34,11 +34,7 @@ export function ChangeList(props: { readonly changes: readonly Difference[]; rea
         )}
       </For>
       <Show when={props.changes.length > MOST}>
-        <p class="faint">
-          {en`and `}
-          {props.changes.length - MOST}
-          {en` more`}
-        </p>
+        <p class="faint">{en`and ${props.changes.length - MOST} more`}</p>
       </Show>
     </>
   );

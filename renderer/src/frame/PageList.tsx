@@ -14,10 +14,10 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
   const number = (id: string) => command(id)?.key?.split('+').at(-1);
   return (
     <nav aria-label={en`Pages`}>
-      <b>{en`Ratiowright`}</b>
+      <b>Ratiowright</b>
       <Show when={app.shop.file !== null}>
         <small>
-          {visible(app.shop.name)} <span class="nw">· {app.shop.unsaved ? en`not saved` : 'saved'}</span>
+          {visible(app.shop.name)} <span class="nw">· {app.shop.unsaved ? en`not saved` : en`saved`}</span>
         </small>
         <ul>
           <For each={PAGES}>

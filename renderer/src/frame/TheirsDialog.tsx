@@ -21,12 +21,10 @@ export function askAboutTheirs(app: App, met: Met): Promise<TheirsChoice> {
   return askIn<TheirsChoice>('back', (answer) => (
     <>
       <h2 id="asked">
-        <bdi>{visible(app.shop.name)}</bdi>
-        {en` on the disk is not the file that was opened here`}
+        <bdi>{visible(app.shop.name)}</bdi> {en`on the disk is not the file that was opened here`}
       </h2>
       <p>
-        {met.what}
-        {en` Nothing was written yet.`}
+        {met.what} {en`Nothing was written yet.`}
       </p>
       <section class="sides" tabindex="0" aria-label={en`Changes of both`}>
         <section aria-label={en`What they changed`}>

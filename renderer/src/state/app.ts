@@ -3,6 +3,7 @@ import { en } from '../../../core/src/en.ts';
 import { readWith } from '../../../core/src/file/readWith.ts';
 import { type Place, placeText, type Say, type Selection } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
+import type { CheckVerdict } from '../../../core/src/ratioCheck/verdict.ts';
 import type { Host, OpenedFile, Paper } from '../host/host.ts';
 import type { KeptPlans } from './buying.ts';
 import { createShopStore, type ShopStore } from './shopStore.ts';
@@ -53,7 +54,7 @@ export interface Measured {
   /** By volume as run. */
   readonly bPerA: Fraction;
   readonly offRatio: Fraction;
-  readonly verdict: string;
+  readonly verdict: CheckVerdict;
   readonly day: string;
 }
 
@@ -237,7 +238,12 @@ export function createApp(host: Host, files: PageFiles): App {
           )
           .then(({ findings }) => {
             const faults = findings.map(({ where, what }) => `${placeText(where)}: ${what}`).join(' ');
-            tell(en`${name} was not opened. ${faults}${backup ? en` The last version that opened lies beside it as ${backup}.` : ''}`);
+            tell(
+              [
+                en`${name} was not opened. ${faults}`,
+                ...(backup ? [en`The last version that opened lies beside it as ${backup}.`] : []),
+              ].join(' '),
+            );
           });
         return false;
       }

@@ -11,12 +11,11 @@ export function AboutView(props: { readonly licences: Licences; readonly onClose
   return (
     <dialog ref={dialog} class="about" aria-labelledby="about" onClose={() => props.onClose()}>
       <h1 class="t" id="about">
-        {en`Ratiowright `}
-        {props.licences.version}
+        Ratiowright {props.licences.version}
       </h1>
       <p>{en`Plans, fits and proves ratio changes on two-component gear-metering machines. Nothing leaves this computer; there is no network in the program.`}</p>
       <details>
-        <summary>{en`Ratiowright · MIT`}</summary>
+        <summary>Ratiowright · MIT</summary>
         <pre>{props.licences.text}</pre>
       </details>
       <h2>{en`Parts by others`}</h2>
@@ -32,9 +31,7 @@ export function AboutView(props: { readonly licences: Licences; readonly onClose
       </For>
       <Show when={app.host.kind === 'desktop'}>
         <p class="gap">
-          {en`The window is Electron `}
-          {props.licences.electron}
-          {en` · MIT, with Chromium and Node.js. Their licences lie beside the program, in LICENSE.electron.txt and LICENSES.chromium.html.`}
+          {en`The window is Electron ${props.licences.electron} · MIT, with Chromium and Node.js. Their licences lie beside the program, in LICENSE.electron.txt and LICENSES.chromium.html.`}
         </p>
       </Show>
       <p class="gap">

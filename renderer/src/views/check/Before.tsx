@@ -35,10 +35,7 @@ export function Before(props: { readonly state: RatioCheckState }) {
     <section class="before" aria-labelledby="before">
       <div class="head">
         <h2 id="before">{en`Before the first catch`}</h2>
-        <span class="faint">
-          {visible(props.state.machine()?.name ?? '')}
-          {en`: both sides unmixed, weighed apart`}
-        </span>
+        <span class="faint">{en`${visible(props.state.machine()?.name ?? '')}: both sides unmixed, weighed apart`}</span>
       </div>
       <SelectField
         label={en`What is proved`}
@@ -57,8 +54,7 @@ export function Before(props: { readonly state: RatioCheckState }) {
               <p class="hint">
                 {en`The band above shows another material.`}{' '}
                 <button type="button" class="plain" onClick={() => pickMaterialOf(app, of().plan.material.id)}>
-                  {en`Show `}
-                  {of().plan.material.name}
+                  {en`Show ${of().plan.material.name}`}
                 </button>
               </p>
             </Show>

@@ -47,10 +47,7 @@ function OfPump(props: { readonly side: SideName; readonly shown: Shown }) {
   const measured = () => props.shown.evaluation.delivery[props.side];
   return (
     <>
-      <dt classList={{ ca: props.side === 'A', cb: props.side === 'B' }}>
-        {en`Pump `}
-        {props.side}, {name()}
-      </dt>
+      <dt classList={{ ca: props.side === 'A', cb: props.side === 'B' }}>{en`Pump ${props.side}, ${name()}`}</dt>
       <dd>
         <Show
           when={measured()}

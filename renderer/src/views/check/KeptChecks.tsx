@@ -46,7 +46,7 @@ export function KeptChecks(props: { readonly state: RatioCheckState }) {
                       <button
                         type="button"
                         class="plain"
-                        aria-label={en`${isOpen(row.id) ? en`Close` : en`Read`} the ratio check of ${row.date}`}
+                        aria-label={isOpen(row.id) ? en`Close the ratio check of ${row.date}` : en`Read the ratio check of ${row.date}`}
                         aria-expanded={isOpen(row.id)}
                         onClick={() => props.state.open(isOpen(row.id) ? null : row.id)}
                       >

@@ -23,24 +23,14 @@ export function OpenedCheck(props: { readonly state: RatioCheckState; readonly o
   return (
     <>
       <div class="head">
-        <h2>
-          {en`Ratio check of `}
-          {row().date}
-        </h2>
+        <h2>{en`Ratio check of ${row().date}`}</h2>
         <span class="faint">
           {sheet() === undefined ? en`what was fitted` : en`sheet ${visible(sheet()?.number ?? '')}`}: {teethText(row().mounted.teeth)},{' '}
           {material()}
         </span>
       </div>
       <p class="provedline">{visible(wantedText(row().terms))}</p>
-      <Show when={row().by}>
-        {(by) => (
-          <p>
-            {en`Weighed by `}
-            {visible(by())}.
-          </p>
-        )}
-      </Show>
+      <Show when={row().by}>{(by) => <p>{en`Weighed by ${visible(by())}.`}</p>}</Show>
       <Show when={row().note}>{(note) => <p class="faint">{visible(note())}</p>}</Show>
       <p class="bar-of gap">
         <button type="button" class="pri" onClick={() => props.state.open(null)}>{en`Back to the new check`}</button>

@@ -11,7 +11,7 @@ import { put } from '../../state/put.ts';
 import type { MachineForm } from './machineForm.ts';
 import { ReadField } from './ReadField.tsx';
 
-const USABLE: RangeEntry = { dimension: 'share', unit: '%', example: en`20 to 100` };
+const USABLE: RangeEntry = { dimension: 'share', unit: '%', example: '20 to 100' };
 
 /** Which machine of the file is looked at, its name and its motor. */
 export function MachineHead(props: { readonly form: MachineForm }) {
@@ -116,7 +116,7 @@ export function AddMachine() {
       const { shafts, stages, A, B } = layoutOf('a-direct', []);
       file.machines.push({
         id,
-        name: id.replace('machine-', en`Machine `),
+        name: en`Machine ${id.replace('machine-', '')}`,
         ...(rack === undefined ? {} : { rack }),
         motor: {},
         shafts,

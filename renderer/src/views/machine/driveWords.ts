@@ -9,7 +9,8 @@ export function driveSentence(machine: MachineRow, tree: DriveTree): string {
   const shaft = (index: number) => visible(machine.shafts[index]?.name ?? machine.shafts[index]?.id ?? '');
   const links = tree.links.map(({ stage, from, to }) => {
     const row = stage === null ? undefined : machine.stages[stage];
-    return en`${shaft(from.shaft)} turns ${shaft(to.shaft)} ${row === undefined ? 'directly' : en`by ${stageName(row)}`}`;
+    const [turning, turned] = [shaft(from.shaft), shaft(to.shaft)];
+    return row === undefined ? en`${turning} turns ${turned} directly` : en`${turning} turns ${turned} by ${stageName(row)}`;
   });
   const pumps = (['A', 'B'] as const).map(
     (side) => en`pump ${side} on ${shaft(machine.shafts.findIndex(({ id }) => id === machine[side].shaft))}`,

@@ -61,7 +61,7 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
             </tr>
           </thead>
           <tbody>
-            <Line words={en`Density`} unit={`${units().density} at ${units().temperature}`}>
+            <Line words={en`Density`} unit={en`${units().density} at ${units().temperature}`}>
               {cells((part) => (
                 <DensityCell form={props.form} part={part} which="density" whose={WHOSE[part]} />
               ))}
@@ -72,7 +72,7 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
             <Line words={en`Expansion`} unit={units().expansion}>
               {cells((part) => figure(part, 'expansion', units().expansion, en`Expansion`))}
             </Line>
-            <Line words={en`or a second density`} unit={`${units().density} at ${units().temperature}`}>
+            <Line words={en`or a second density`} unit={en`${units().density} at ${units().temperature}`}>
               {cells((part) => (
                 <DensityCell form={props.form} part={part} which="secondDensity" whose={WHOSE[part]} />
               ))}
@@ -86,7 +86,7 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
             <Line words={en`Temperature held to ±`} unit={units().temperatureDifference}>
               {cells((part) => figure(part, 'temperatureUncertainty', units().temperatureDifference, en`Uncertainty of the temperature`))}
             </Line>
-            <Line words={en`As run`} unit="worked out">
+            <Line words={en`As run`} unit={en`worked out`}>
               {cells(asRun)}
             </Line>
           </tbody>

@@ -77,7 +77,7 @@ export function AddMaterial() {
     const id = freshId(rows, 'material');
     app.shop.pause();
     app.shop.edit('materials.add', (file) => {
-      file.materials.push({ id, name: id.replace('material-', en`Material `), A: {}, B: {} });
+      file.materials.push({ id, name: en`Material ${id.replace('material-', '')}`, A: {}, B: {} });
     });
     app.shop.pause();
     app.goTo(['materials', index, 'name']);

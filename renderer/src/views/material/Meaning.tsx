@@ -4,6 +4,7 @@ import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
 import { worstFirst } from '../../../../core/src/finding.ts';
 import type { Finding, Place } from '../../../../core/src/index.ts';
 import { chemistrySentences, formRows, formText, type KnownRatio, ratioSentence, wrongBasisText } from '../../../../core/src/sheetForms.ts';
+import { SAID_SEVERITY } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 import type { MaterialForm } from './materialForm.ts';
 
@@ -116,7 +117,7 @@ function Lacking(props: { readonly form: MaterialForm }) {
                     faint: lack.word === 'notes',
                   }}
                 >
-                  {lack.word}
+                  {SAID_SEVERITY[lack.word]}
                 </dt>
                 <dd>
                   <button type="button" class="plain" onClick={() => app.goTo(lack.where)}>

@@ -72,10 +72,7 @@ function Progress() {
     <div class="progress right">
       <Switch>
         <Match when={state() === 'runs'}>
-          <span>
-            {en`searching, `}
-            {Math.floor(100 * (app.solution.progress() ?? 0))} %
-          </span>
+          <span>{en`searching, ${Math.floor(100 * (app.solution.progress() ?? 0))} %`}</span>
         </Match>
         <Match when={state() === 'stopped'}>
           <span class="warn">{app.solution.answered() === null ? en`not searched` : en`from before the last change`}</span>

@@ -22,8 +22,7 @@ export function TryRatio(props: { readonly box: (open: () => void) => void }) {
   return (
     <details ref={block} class="tryratio" open={open()} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        {en`Try a ratio `}
-        <kbd>R</kbd> <span class="faint">{en`what could be built near another one`}</span>
+        {en`Try a ratio`} <kbd>R</kbd> <span class="faint">{en`what could be built near another one`}</span>
       </summary>
       <Show when={open()}>
         <Slide />
@@ -50,8 +49,7 @@ function Slide() {
     <div class="tried">
       <div class="controls">
         <label for="try-ratio" class="k">
-          {en`Ratio by `}
-          {basis()}
+          {basis() === 'volume' ? en`Ratio by volume` : en`Ratio by weight`}
         </label>
         <input
           id="try-ratio"
@@ -87,8 +85,7 @@ function Slide() {
             <Gives tried={tried} name={name()} />
           </output>
           <button type="button" disabled={!tried.usable()} onClick={use}>
-            {en`Use this ratio for `}
-            {name()}
+            {en`Use this ratio for ${name()}`}
           </button>
           <Show when={tried.notToUse()}>{(why) => <p class="faint">{why()}</p>}</Show>
         </div>

@@ -40,7 +40,7 @@ export function KeptQuotes(props: {
                     <td>{visible(one.page.machine)}</td>
                     <td>{visible(one.customer ?? '–')}</td>
                     <td class="nw">{keptWindowText(one, app.say())}</td>
-                    <td class="nw">{one.validUntil ?? 'changes'}</td>
+                    <td class="nw">{one.validUntil ?? en`changes`}</td>
                     <td>
                       <button type="button" class="plain" disabled={props.shown?.id === one.id} onClick={() => props.show(one)}>
                         {props.shown?.id === one.id ? en`Shown above` : en`Show quote page ${visible(one.number)}`}

@@ -126,9 +126,7 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
       </section>
       <figcaption>
         <span class="faint">
-          {en`above: how many ratios, at most `}
-          {fixed(rule()?.most ?? 0, 0, app.say())}
-          {en` in one bar; each ratio; A : B by volume · below: gaps wider than the tolerance; A : B by weight · more B to the left · dashes: limits; solid: best option`}
+          {en`above: how many ratios, at most ${fixed(rule()?.most ?? 0, 0, app.say())} in one bar; each ratio; A : B by volume · below: gaps wider than the tolerance; A : B by weight · more B to the left · dashes: limits; solid: best option`}
         </span>
         <span class="bar-of">
           <button type="button" onClick={() => move(-STEP)}>{en`More B`}</button>

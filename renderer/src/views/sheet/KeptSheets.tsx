@@ -48,9 +48,7 @@ export function KeptSheets() {
                           aria-expanded={open() === one.id}
                           onClick={() => setOpen(open() === one.id ? null : one.id)}
                         >
-                          {open() === one.id ? en`Hide` : en`Read`}
-                          {en` sheet `}
-                          {visible(one.number)}
+                          {open() === one.id ? en`Hide sheet ${visible(one.number)}` : en`Read sheet ${visible(one.number)}`}
                         </button>
                       </td>
                     </tr>
