@@ -13,7 +13,7 @@ export default defineConfig({
         test: {
           name: 'core',
           environment: 'node',
-          include: only('{bench,core,electron,file,hostile,renderer,walls}'),
+          include: only('{bench,core,electron,file,hostile,mutation,renderer,walls}'),
           testTimeout: 120_000,
         },
       },

@@ -77,7 +77,7 @@ function readEnds(entry: RangeEntry, first: string, second: string, say: Say): E
   if (from.reading === undefined && to.reading === undefined) return { ok: true, value };
   const ends = first === second ? [to] : [from, to];
   const spoken = ends.map((end) => end.reading?.replace(/^= /, '') ?? end.value?.value ?? '');
-  return { ok: true, value, reading: `= ${spoken.join(en` to `)}`.trimEnd() };
+  return { ok: true, value, reading: `= ${spoken.join(en` to `).trim()}` };
 }
 
 function expectedText(typed: string, example: string, open: boolean): string {

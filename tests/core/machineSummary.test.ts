@@ -41,6 +41,8 @@ describe('a group of a machine in one line, as typed [our choice of words]', () 
 
   test('work, checklist and pump', () => {
     expect(workSummary({ minutes: { sprocket: of('15', 'min') }, catchTurns: 20 })).toBe('sprocket 15 min, 20 turns a catch');
+    const minutes = { sprocket: of('15', 'min'), chainLength: of('10', 'min'), centre: of('5', 'min'), pump: of('1', 'h') };
+    expect(workSummary({ minutes })).toBe('sprocket 15 min, chain length 10 min, centre 5 min, pump 1 h');
     expect(checklistSummary(['Seal cups full.'])).toBe('1 of 6 lines');
     expect(checklistSummary(['Seal cups full.', '', ' '])).toBe('3 of 6 lines, 2 of them empty');
     expect(

@@ -31,6 +31,16 @@ describe('a shot in one box [our choice]', () => {
   test.each(['400 g', '400 in 6 s', '400 g in', '400 g in 6 bar', 'in 6 s', '5 cu in'])('%s is refused', (text) => {
     expect(readShotEntry(text, say).ok).toBe(false);
   });
+
+  test('what is wrong is said of the figure that it is wrong with', () => {
+    const said = (text: string) => {
+      const read = readShotEntry(text, say);
+      return read.ok ? '' : read.expected;
+    };
+    expect(said('400 in 6 s')).toMatch(/^"400" is no mass or volume\./);
+    expect(said('400 g in many s')).toMatch(/^"many s" is not a number with a unit/);
+    expect(said('400 g')).toBe('"400 g" is no shot. Expected an amount and its time, as 400 g in 6 s.');
+  });
 });
 
 describe('a figure with its error in one box [our choice]', () => {

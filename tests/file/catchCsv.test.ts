@@ -69,6 +69,14 @@ describe('catches from a table', () => {
     expect(faultsOf(`A net g,B net g\n${'1,2\n'.repeat(51)}`)).toEqual(['52 -: There are 51 catches; a ratio check has at most 50.']);
   });
 
+  test('a head without a side lists every column that there is', () => {
+    expect(faultsOf('A net g\n1')).toEqual([
+      '1 -: The head has no amount of B. The columns are: A gross, A tare, A net, A volume, B gross, B tare, B net, B volume, left out; with the unit, as "A net g".',
+    ]);
+    // a tare alone is no amount
+    expect(faultsOf('A net g,B tare g\n1,2')[0]).toMatch(/^1 -: The head has no amount of B\./);
+  });
+
   test('what is no table at all says where', () => {
     expect(faultsOf('A net g,B net g\n"1,2\n')[0]).toMatch(/^2 -: Quoted field unterminated/);
     expect(faultsOf('A net g\uFFFD,B net g')[0]).toMatch(/UTF-8/);
@@ -80,6 +88,23 @@ describe('catches as a table', () => {
     const one = [{ A: { net: g('244.6') }, B: { net: g('101,9') } }];
     expect(writeCatchCsv(one, '.')).toBe('\uFEFFcatch,A net g,B net g\r\n1,244.6,101.9\r\n');
     expect(writeCatchCsv(one, ',')).toBe('\uFEFFcatch;A net g;B net g\r\n1;244,6;101,9\r\n');
+  });
+
+  test('only a plain decimal is a number to a spreadsheet; a fraction, a power or another unit is kept as text', () => {
+    const cells = (A: { readonly value: string; readonly unit: string }) =>
+      writeCatchCsv(
+        [
+          { A: { net: A }, B: { net: g('1') } },
+          { A: { net: g('1') }, B: { net: g('1') } },
+        ],
+        ',',
+      ).split('\r\n')[1];
+    expect([cells(g('244.6')), cells(g('3/4')), cells(g('1 1/2')), cells(g('7e-1'))]).toEqual([
+      '1;244,6;1',
+      "1;'3/4;1",
+      '1;1 1/2;1',
+      "1;'7e-1;1",
+    ]);
   });
 
   test('a formula in a reason stays text [OWASP, CSV injection, from memory]', () => {

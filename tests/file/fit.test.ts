@@ -63,6 +63,18 @@ test('two wheels that change places never reach the rack', () => {
   expect(file.machines[1]?.stages[0]?.driver.teeth).toBe(24);
 });
 
+test('two wheels of one stage that change places come from the machine: the rack stays as it is', () => {
+  const file = demo();
+  const before = structuredClone(file.racks);
+  mount(file, 'bench-1', [{ driver: 30, driven: 21 }]);
+  const stage = file.machines[0]?.stages[0];
+  expect([stage?.driver.teeth, stage?.driven.teeth, stage?.pitches]).toEqual([30, 21, 66]);
+  expect([pieces(file), file.racks[0]?.pieces.length]).toEqual([
+    before[0]?.pieces.reduce((sum, piece) => sum + piece.quantity, 0),
+    before[0]?.pieces.length,
+  ]);
+});
+
 test('the file after a change is still a sound shop file', () => {
   const file = demo();
   mount(file, 'bench-2', [

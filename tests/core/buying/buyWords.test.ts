@@ -118,6 +118,25 @@ test('a lowest price that is not proven for every number of parts says how far i
   );
 });
 
+test('a lowest price with more wheels than the fewest, and equal ones', () => {
+  const { found } = planned(['l5'], 1, row('p1', 14, 14, '30'), row('p2', 37, 37, '25'));
+  if (found.cheapest === null) throw new Error('no price');
+  const [plan] = found.cheapest.plans;
+  const [purchase] = plan?.purchases ?? [];
+  if (plan === undefined || purchase === undefined) throw new Error('no plan');
+  const twice = { ...plan, purchases: [{ ...purchase, quantity: 2 }] };
+  const said = (change: Partial<typeof found.cheapest>) =>
+    plain(priceSentence({ ...found, cheapest: { ...found.cheapest, ...change } as typeof found.cheapest }, 'crowns', say));
+  expect(said({ plans: [twice] })).toBe(
+    'The lowest price that serves all is 25.00 crowns, for 2 wheels, where 1 wheel would do: 2 of 08B 37 T.',
+  );
+  expect(said({ planCount: 3 })).toBe('The lowest price that serves all is 25.00 crowns, for 1 wheel: 3 equal plans.');
+  expect(said({ planCount: 50, more: true })).toBe(
+    'The lowest price that serves all is 25.00 crowns, for 1 wheel: 50 or more equal plans.',
+  );
+  expect(said({ planCount: 1, more: true })).toBe('The lowest price that serves all is 25.00 crowns, for 1 wheel: 1 or more equal plans.');
+});
+
 test('where pumps are bought too, both are parts', () => {
   const row = { id: 'pb9', name: 'PB9', displacement: { value: '9.0', unit: 'cc/rev' } };
   const wanted = ['e12', 'l5'].flatMap(

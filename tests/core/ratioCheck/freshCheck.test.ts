@@ -44,6 +44,23 @@ describe('a check before anything is written', () => {
     expect(freshCheck(file, machineOf(file))).toMatchObject({ runBy: 'time', time: '12', dial: '80', step: '0.5 oz', weighing: 'tared' });
   });
 
+  test('gross is weighed again where it was weighed in any catch of the last check, on either side', () => {
+    const g = (value: string) => ({ value, unit: 'g' });
+    const net = { net: g('100') };
+    const gross = { gross: g('112'), tare: g('12') };
+    const weighing = (...catches: readonly { readonly A: object; readonly B: object }[]) => {
+      const file = demoFile();
+      for (const check of file.ratioChecks) check.catches = [...catches];
+      return freshCheck(file, machineOf(file)).weighing;
+    };
+    expect([weighing({ A: net, B: net }), weighing({ A: gross, B: net }), weighing({ A: net, B: gross })]).toEqual([
+      'net',
+      'gross',
+      'gross',
+    ]);
+    expect(weighing({ A: net, B: net }, { A: gross, B: net })).toBe('gross');
+  });
+
   test('a machine that was never checked: its turns for a catch, gross and tare, and no step', () => {
     const file = demoFile();
     const bench = machineOf(file, 1);
