@@ -11,7 +11,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const BOXES = 'main input:not([type="file"]), main select, main textarea, nav select';
+const BOXES = 'main input:not([type="file"], tr:nth-child(n + 4) *), main select:not(tr:nth-child(n + 4) *), main textarea, nav select';
 
 /** What a box holds. */
 const heldBy = (box: Locator): Promise<string> =>
