@@ -135,8 +135,8 @@ test('work whose file another person changed in the meantime is still told from 
   await button('Go on with it').click();
   await expect.poll(nav).toBe('bench.ratiowright · not saved');
   await app.page.keyboard.press('Control+s');
-  await expect.poll(() => asked().locator('section').first().locator('li').allTextContents()).toEqual(['name: “Bench 2” → “Theirs”']);
-  expect(await asked().locator('section').last().locator('li').allTextContents()).toEqual(['name: “Bench 1” → “Mine”']);
+  await expect.poll(() => asked().locator('.sides section').first().locator('li').allTextContents()).toEqual(['name: “Bench 2” → “Theirs”']);
+  expect(await asked().locator('.sides section').last().locator('li').allTextContents()).toEqual(['name: “Bench 1” → “Mine”']);
 });
 
 test('work that lies on the disk already is not offered', async () => {
