@@ -53,6 +53,18 @@ const sharedWorkers: Plugin = {
   },
 };
 
+/** Small files of core that the first view takes, and most later pages too: left apart, the names of their imports weigh as much as they. */
+const TOGETHER = [
+  {
+    name: 'shopFile',
+    test: /\bcore\/src\/(calendar|price|file\/(chemistryRow|day|envelope|fields|machine|material|migrate|mounted|prices|problems|quoteRecord|rack|ratioCheckRow|readWith|references|shaftTree|sheetRecord|shopFile|unfinishedCheck))\.ts$/,
+  },
+  {
+    name: 'plan',
+    test: /\bcore\/src\/(band|finding|format|given|layOut|mixRatio|plan|teethWords|train|chemistry\/(measures|systems))\.ts$/,
+  },
+];
+
 export default defineConfig({
   root: at('renderer'),
   base: './',
@@ -94,6 +106,7 @@ export default defineConfig({
         assetsInlineLimit: 0,
         rolldownOptions: {
           checks: { pluginTimings: false },
+          output: { codeSplitting: { includeDependenciesRecursively: false, groups: TOGETHER } },
           // A file of core does nothing on its own, so what the page does not use of it need not come along.
           treeshake: { moduleSideEffects: [{ test: /\bcore\/src\//, sideEffects: false }] },
         },

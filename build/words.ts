@@ -2,9 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseSync } from 'vite';
 import { phraseOf } from '../core/src/en.ts';
+import { schemaLeaves } from '../core/src/file/schemaLeaves.ts';
+import { placeText } from '../core/src/finding.ts';
 
 // The one dictionary of what the program says, gathered from the code.
 
+const SCHEMA = 'core/src/file/shopFile.ts';
 const ROOMS = ['core/src', 'core/cli', 'renderer/src', 'electron/src'];
 
 interface Node {
@@ -38,12 +41,20 @@ export function phrasesOf(place: string, code: string): readonly string[] {
   return [...new Set(found)];
 }
 
+/** What the keys of the shop file are called. */
+const keysSaid = (): readonly string[] =>
+  schemaLeaves()
+    .flatMap(({ steps }) => steps)
+    .filter((key) => /[a-z]/.test(key))
+    .map((key) => placeText([key]));
+
 /** Every phrase once, under the first file that says it, so that a translator sees what it is about. */
 export function dictionary(root: string): Readonly<Record<string, Readonly<Record<string, string>>>> {
   const seen = new Set<string>();
   const files: Record<string, Record<string, string>> = {};
   for (const place of ROOMS.flatMap((room) => sourcesUnder(root, room))) {
-    const fresh = phrasesOf(place, readFileSync(path.join(root, place), 'utf8')).filter((phrase) => !seen.has(phrase));
+    const said = phrasesOf(place, readFileSync(path.join(root, place), 'utf8'));
+    const fresh = [...said, ...(place === SCHEMA ? new Set(keysSaid()) : [])].filter((phrase) => !seen.has(phrase));
     for (const phrase of fresh) seen.add(phrase);
     if (fresh.length > 0) files[place] = Object.fromEntries(fresh.map((phrase) => [phrase, phrase]));
   }

@@ -56,7 +56,7 @@ function buyForMaterials(file: ShopFile, call: Call): ReturnType<typeof buy> {
     ...(priced !== undefined && { priceOf: priced }),
     ...(pumpPrices !== null && { pumpPriceOf: ({ pump }) => pumpPrices.get(pump.id) ?? null }),
   };
-  const found = withProgress(process.stderr, 'planning', (hooks) => planBuying(targets, asked, hooks));
+  const found = withProgress(process.stderr, en`planning`, (hooks) => planBuying(targets, asked, hooks));
   const laid = withProgress(process.stderr, en`laying out`, (hooks) => layBuying(targets, found, call.rows ?? SHOWN_PLANS, hooks));
   const text = call.json
     ? `${JSON.stringify(buyingJson(plan, targets, found, laid), null, 2)}\n`

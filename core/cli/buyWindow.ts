@@ -24,7 +24,7 @@ interface Wish {
 
 /** Which parts to buy so that every ratio of a window can be built within a tolerance, and what each number of parts leaves at worst. */
 export function buyWindow(plan: Plan, window: RatioWindow, wish: Wish, call: Call): { readonly text: string; readonly allServed: boolean } {
-  const found = withProgress(process.stderr, 'planning', (hooks) => planWindowLevels(plan, window, wish, hooks));
+  const found = withProgress(process.stderr, en`planning`, (hooks) => planWindowLevels(plan, window, wish, hooks));
   const text = call.json
     ? `${JSON.stringify(windowBuyingJson(plan, window, found), null, 2)}\n`
     : windowText(plan, window, found, { ...wish, say: call.say });
@@ -38,7 +38,7 @@ function windowText(
   { pumps, mostPurchases, say }: Wish & { readonly say: Say },
 ): string {
   const ratio = (bPerA: RatioWindow['low']) => ratioText(ONE.div(bPerA), say);
-  const word = pumps ? 'parts' : 'wheels';
+
   const short = shortText(within.mostPurchases, mostPurchases, pumps);
   const lines = [
     `${plan.machine.name}, ${plan.rack?.name ?? en`no rack`}${plan.invented ? en` (invented example)` : ''}`,
@@ -46,36 +46,35 @@ function windowText(
     ...(pumps ? [en`Each pump that a side may carry and that is not fitted is one part to buy.`] : []),
     '',
     ...table([
-      [en`to buy`, en`least worst off-ratio`, en`left at`, 'plans', en`the first`],
+      [en`to buy`, en`least worst off-ratio`, en`left at`, en`plans`, en`the first`],
       ...levels.map((level) => [
         String(level.purchases),
         level.offRatio === null ? en`nothing can be built` : percentText(level.offRatio, say, 3),
         level.offRatio === null ? '' : ratio(level.worstTarget),
-        level.noGain ? en`no gain` : `${level.more ? en`at least ` : ''}${level.planCount}`,
+        level.noGain ? en`no gain` : level.more ? en`at least ${level.planCount}` : String(level.planCount),
         planTexts(level, say)[0] ?? '',
       ]),
     ]),
     ...(short === null ? [] : ['', short]),
     '',
-    ...fewestLines(within, word, ratio, say),
+    ...fewestLines(within, pumps, ratio, say),
   ];
   return `${lines.join('\n').replaceAll('\u00a0', ' ')}\n`;
 }
 
-function fewestLines(within: WindowBuying, word: string, ratio: (bPerA: RatioWindow['low']) => string, say: Say): readonly string[] {
+function fewestLines(within: WindowBuying, pumps: boolean, ratio: (bPerA: RatioWindow['low']) => string, say: Say): readonly string[] {
   const { fewestPurchases, more, mostPurchases, proofRatios } = within;
   if (fewestPurchases === 0) return [en`Nothing need be bought.`];
   const proof =
     proofRatios.length <= SPELLED
       ? proofRatios.map(ratio).join(', ')
       : en`${proofRatios.slice(0, SPELLED).map(ratio).join(', ')} and ${proofRatios.length - SPELLED} more, which --json tells`;
-  const fewer = fewestPurchases === null ? en`They` : en`Fewer`;
+  const most = pumps ? en`No plan of up to ${mostPurchases} parts does.` : en`No plan of up to ${mostPurchases} wheels does.`;
+  const fewest = pumps ? en`Fewest parts: ${fewestPurchases}` : en`Fewest wheels: ${fewestPurchases}`;
   return [
-    ...(fewestPurchases === null
-      ? [en`No plan of up to ${mostPurchases} ${word} does.`]
-      : [en`Fewest ${word}: ${fewestPurchases}`, ...planTexts(within, say).map((plan) => `  ${plan}`)]),
+    ...(fewestPurchases === null ? [most] : [fewest, ...planTexts(within, say).map((plan) => `  ${plan}`)]),
     ...(more ? [en`There may be further equal plans.`] : []),
-    en`${fewer} cannot serve all of these: ${proof}.`,
+    fewestPurchases === null ? en`They cannot serve all of these: ${proof}.` : en`Fewer cannot serve all of these: ${proof}.`,
   ];
 }
 

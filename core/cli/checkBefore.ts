@@ -49,7 +49,7 @@ function beforeLines({ plan, sheet }: CheckSubject, found: BeforeCheck, notes: r
   const { limitsOnB } = found.expected;
   const { smallest, leastTurns, repeatability, catchesWorthMaking: worth } = found;
   return [
-    `${plan.machine.name}, ${plan.material.name}${sheet === null ? en`, as fitted` : en`, change sheet ${sheet.number}`}${plan.invented ? en` (invented example)` : ''}`,
+    `${plan.machine.name}, ${plan.material.name}, ${sheet === null ? en`as fitted` : en`change sheet ${sheet.number}`}${plan.invented ? en` (invented example)` : ''}`,
     en`Both sides unmixed, ${turnsText(found.motorTurns, say)} turns of the motor a catch: pump A ${turnsText(A.pumpTurns, say)}, pump B ${turnsText(B.pumpTurns, say)} turns`,
     en`Expected: A ${amountText(A, say)}, B ${amountText(B, say)}`,
     limitsOnB === null

@@ -38,8 +38,11 @@ export function scaleFor(file: ShopFile, { plan }: CheckSubject, { step, tared, 
       findings: [finding('blocks', en`--step is needed: the file keeps no ratio check of this machine to take the scale from.`)],
     };
   const { value, unit } = last.scale.step;
-  const how = last.scale.tared ? 'tared' : en`gross and tare`;
-  return { ok: true, value: last.scale, findings: [finding('notes', en`The scale is that of ${last.id}: ${value}\u00A0${unit}, ${how}.`)] };
+  const read = `${value}\u00A0${unit}`;
+  const what = last.scale.tared
+    ? en`The scale is that of ${last.id}: ${read}, tared.`
+    : en`The scale is that of ${last.id}: ${read}, gross and tare.`;
+  return { ok: true, value: last.scale, findings: [finding('notes', what)] };
 }
 
 /** What `readCheck` takes as the length of a catch; nothing where nobody counted. */
@@ -60,7 +63,10 @@ export function newCheck(file: ShopFile, wish: NewWish, call: Call): Outcome<Rat
     ...(scale === null || scale.ok ? [] : scale.findings),
     ...(text.ok ? [] : text.findings),
     ...faults.map(({ line, column, what }) =>
-      finding('blocks', en`${wish.catches}, line ${line}${column === null ? '' : `, ${column}`}: ${what}`),
+      finding(
+        'blocks',
+        column === null ? en`${wish.catches}, line ${line}: ${what}` : en`${wish.catches}, line ${line}, ${column}: ${what}`,
+      ),
     ),
   ];
   const [first, ...others] = against;

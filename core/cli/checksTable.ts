@@ -8,16 +8,16 @@ import type { Call } from './flags.ts';
 import { table } from './optionTable.ts';
 
 const HEADS = [
-  'date',
-  'check',
-  'machine',
-  'material',
-  'catches',
+  en`date`,
+  en`check`,
+  en`machine`,
+  en`material`,
+  en`catches`,
   en`A : B by weight`,
-  'off-ratio',
-  'interval',
-  'verdict',
-  'agree',
+  en`off-ratio`,
+  en`interval`,
+  en`verdict`,
+  en`agree`,
   'A',
   'B',
 ];
@@ -38,7 +38,7 @@ export function keptChecksText(file: ShopFile, { say }: Call): string {
       offRatioText(offRatio.value, say),
       interval === null ? NONE : signedRangeText(interval.from.value, interval.to.value, say),
       verdict,
-      counted.length < 2 ? NONE : unstable.length === 0 ? 'yes' : 'no',
+      counted.length < 2 ? NONE : unstable.length === 0 ? en`yes` : en`no`,
       ...[delivery.A, delivery.B].map((of) => (of === null ? NONE : shareText(of.share.value, say))),
     ];
   };

@@ -229,7 +229,9 @@ function readValues(command: Command, file: string, given: ReadonlyMap<string, s
   if (command === 'sheet' && out === null) problems.push(en`sheet needs --out FILE.html.`);
   const best = given.has('best') || given.has('csv');
   if ((command === 'quote' || (command === 'reach' && !best)) && !given.has('window'))
-    problems.push(en`${command} needs --window LO:HI, as 1:5${command === 'reach' ? en`, or --best` : ''}.`);
+    problems.push(
+      command === 'reach' ? en`${command} needs --window LO:HI, as 1:5, or --best.` : en`${command} needs --window LO:HI, as 1:5.`,
+    );
   for (const name of ['window', 'json'])
     if (command === 'reach' && given.has('csv') && given.has(name))
       problems.push(en`--csv prints the table of best options alone: leave out --${name}.`);

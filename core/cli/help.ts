@@ -19,7 +19,7 @@ export function helpText(): string {
   return [
     en`Ratiowright: ratio changes on two-component gear-metering machines.`,
     '',
-    en`npm run --silent ratiowright -- COMMAND FILE [flags]`,
+    'npm run --silent ratiowright -- COMMAND FILE [flags]',
     '',
     ...COMMANDS.map((command) => `  ${command.padEnd(20)} ${WHAT[command]}`),
     '',

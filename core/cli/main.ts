@@ -9,6 +9,7 @@ import { helpText } from './help.ts';
 import { withMaterials } from './materials.ts';
 import { optionsText } from './optionsText.ts';
 import { print, printJson } from './print.ts';
+import { withProgress } from './progress.ts';
 import { quoteText } from './quoteText.ts';
 import { ratioCheck } from './ratioCheck.ts';
 import { reach } from './reach.ts';
@@ -28,7 +29,7 @@ function guarded(args: readonly string[]): 0 | 1 | 2 | 3 {
     return run(args);
   } catch (error) {
     print(
-      en`This is a fault of the program, not of the file. What it says of it:\n${error instanceof Error ? error.stack : error}\n`,
+      `${en`This is a fault of the program, not of the file. What it says of it:`}\n${error instanceof Error ? error.stack : error}\n`,
       'stderr',
     );
     return 3;
@@ -82,13 +83,15 @@ function refuse(findings: readonly Finding[]): 2 {
 
 function validate(file: Outcome<ShopFile> & { readonly ok: true }, { json, file: name }: Call): 0 {
   const { machines, materials, racks } = file.value;
-  const text = en`${name}: ${machines.length} machines, ${materials.length} materials, ${racks.length} racks; sound.\n${problemLines(file.findings)}`;
+  const sound = en`${name}: ${machines.length} machines, ${materials.length} materials, ${racks.length} racks; sound.`;
+  const text = `${sound}\n${problemLines(file.findings)}`;
   answerWith(json ? `${JSON.stringify({ sound: true, findings: file.findings.map(findingJson) }, null, 2)}\n` : text, json);
   return 0;
 }
 
 function planned(file: ShopFile, call: Call): Outcome<Answer> {
-  return answer(file, { selection: call.selection, say: call.say, count: call.count });
+  const { selection, say, count } = call;
+  return withProgress(process.stderr, en`searching`, (hooks) => answer(file, { selection, say, count, hooks }));
 }
 
 function options(file: ShopFile, ofFile: readonly Finding[], call: Call): 0 | 1 | 2 {
@@ -111,7 +114,7 @@ function tried(file: ShopFile, text: string, call: Call): 0 | 1 | 2 {
   if (!plan.ok) return refuse(plan.findings);
   const found = tryRatio(file, plan.value, text, call);
   if (!found.ok) {
-    print(en`--try: ${found.expected}\n`, 'stderr');
+    print(`--try: ${found.expected}\n`, 'stderr');
     return 2;
   }
   answerWith(found.value.text, call.json);
@@ -138,13 +141,12 @@ function sheet(file: ShopFile, call: Call): 0 | 1 | 2 {
   if (!outcome.ok) return refuse(outcome.findings);
   const option = outcome.value.options[call.option - 1];
   if (option === undefined) {
-    print(en`There is no option ${call.option}: the list holds ${outcome.value.options.length}. Nothing was written.\n`, 'stderr');
+    print(`${en`There is no option ${call.option}: the list holds ${outcome.value.options.length}. Nothing was written.`}\n`, 'stderr');
     return 1;
   }
   if (!written(call, () => sheetPage(outcome.value, option, call))) return 2;
-  print(
-    en`${call.out}: change sheet for ${outcome.value.plan.machine.name}, ${outcome.value.plan.material.name}, option ${call.option}.\n`,
-  );
+  const { machine, material } = outcome.value.plan;
+  print(`${en`${call.out}: change sheet for ${machine.name}, ${material.name}, option ${call.option}.`}\n`);
   return 0;
 }
 
@@ -155,7 +157,7 @@ function quote(file: ShopFile, call: Call): 0 | 2 {
   if (call.out === null || call.json) answerWith(made.value.text, call.json);
   if (call.out === null) return 0;
   if (!written(call, made.value.html)) return 2;
-  if (!call.json) print(en`${call.out}: quote page for ${made.value.machine}.\n`);
+  if (!call.json) print(`${en`${call.out}: quote page for ${made.value.machine}.`}\n`);
   return 0;
 }
 
@@ -175,7 +177,7 @@ function written(call: Call, page: () => string): boolean {
     writeFileSync(fromHere(call.out ?? ''), page());
     return true;
   } catch (error) {
-    print(en`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}\n`, 'stderr');
+    print(`${en`${call.out} cannot be written: ${error instanceof Error ? error.message : String(error)}`}\n`, 'stderr');
     return false;
   }
 }

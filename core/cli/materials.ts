@@ -24,7 +24,7 @@ export function withMaterials(file: ShopFile, list: string, call: Call): Outcome
   if (!text.ok) return text;
   const { materials, faults, notes } = readMaterials(text.value, { say: call.say, limitsMean: '% of B per A', taken: [] });
   const said = faults.map(({ line, column, what }) =>
-    finding('blocks', en`${list}, line ${line}${column === null ? '' : `, ${column}`}: ${what}`),
+    finding('blocks', column === null ? en`${list}, line ${line}: ${what}` : en`${list}, line ${line}, ${column}: ${what}`),
   );
   if (faults.length === 0 && materials.length === 0) said.push(finding('blocks', en`${list} holds no material.`));
   const [first, ...others] = said;

@@ -10,6 +10,7 @@ import {
   type Say,
   signed,
 } from '../src/index.ts';
+import { insideWord } from '../src/optionWords.ts';
 import { ONE } from '../src/ratio.ts';
 import { teethText } from '../src/teethWords.ts';
 
@@ -21,14 +22,14 @@ export function tableOf({ plan }: Answer, say: Say): { head: Row; cells: (option
   const geometry = plan.stages.some((stage) => stage.centre.known || stage.presentPitches.known);
   const pumps = plan.choice.anyPump;
   const buying = plan.choice.wheels !== 'rack';
-  const teethHead = several ? en`teeth ${plan.stages.map((stage) => stage.id).join(', ')}` : 'teeth';
-  const head = ['', teethHead, en`A : B by volume`, '', en`B per 100 A`, 'off-ratio', 'limits', 'parts', 'min'];
+  const teethHead = several ? en`teeth ${plan.stages.map((stage) => stage.id).join(', ')}` : en`teeth`;
+  const head = ['', teethHead, en`A : B by volume`, '', en`B per 100 A`, en`off-ratio`, en`limits`, en`parts`, 'min'];
   return {
     head: [
       ...head,
-      ...(buying ? ['buy'] : []),
-      ...(pumps ? ['pumps'] : []),
-      ...(geometry ? ['pitches', 'centre', 'travel', en`wrap, deg`] : []),
+      ...(buying ? [en`buy`] : []),
+      ...(pumps ? [en`pumps`] : []),
+      ...(geometry ? [en`pitches`, en`centre`, en`travel`, en`wrap, deg`] : []),
     ],
     cells: (option) => [
       teethText(option.teeth),
@@ -36,7 +37,7 @@ export function tableOf({ plan }: Answer, say: Say): { head: Row; cells: (option
       fixed(ONE.div(option.bPerA), 4, say),
       fixed(asSheetCounts(plan, option.bPerA), 3, say),
       offRatioText(option.offRatio, say, 3),
-      option.inside === null ? '-' : option.inside ? 'inside' : 'outside',
+      insideWord(option.inside) ?? '-',
       String(option.changed),
       fixed(option.work_s / 60, 0, say),
       ...(buying ? [String(option.purchases)] : []),

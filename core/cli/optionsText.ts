@@ -1,4 +1,5 @@
 import { en } from '../src/en.ts';
+import { SEVERITY_WORDS } from '../src/finding.ts';
 import {
   type Answer,
   type Finding,
@@ -12,6 +13,7 @@ import {
 } from '../src/index.ts';
 import { mountedOf } from '../src/layOut.ts';
 import { type Order, orderedOptions, orderNote } from '../src/optionList.ts';
+import { insideCountText } from '../src/optionWords.ts';
 import { ONE } from '../src/ratio.ts';
 import { teethText } from '../src/teethWords.ts';
 import { table, tableOf } from './optionTable.ts';
@@ -30,7 +32,7 @@ export function optionsText(answer: Answer, rows: number, order: Order, say: Say
     '',
     ...table([
       [...column.head, ...(folds ? [''] : [])],
-      ['now', ...column.cells(fitted), ...(folds ? [''] : [])],
+      [en`now`, ...column.cells(fitted), ...(folds ? [''] : [])],
       ...shown.map(({ rank, option, dominated }) => [
         rank === null ? '-' : String(rank),
         ...column.cells(option),
@@ -71,15 +73,19 @@ function limitsLine({ plan }: Answer, say: Say): string {
 
 function totals({ options, more, counts, plan }: Answer, left: number): readonly string[] {
   const inside = options.filter((option) => option.inside === true).length;
-  const atLeast = more && inside === options.length ? en`at least ` : '';
+
   return [
     ...(plan.mix.limits === null
       ? []
-      : [en`${atLeast}${inside} inside the limits.${left > 0 ? en` ${left} more rows are left out here.` : ''}`]),
+      : [
+          `${insideCountText({ inside, atLeast: more && inside === options.length })}.${left > 0 ? ` ${en`${left} more rows are left out here.`}` : ''}`,
+        ]),
     ...(counts === null
       ? []
       : [
-          en`${counts.ways} ways to fill the slots, ${counts.buildable} buildable, ${counts.distinctRatios} distinct ratios${counts.inside === null ? '' : en`, ${counts.inside} inside the limits`}.`,
+          counts.inside === null
+            ? en`${counts.ways} ways to fill the slots, ${counts.buildable} buildable, ${counts.distinctRatios} distinct ratios.`
+            : en`${counts.ways} ways to fill the slots, ${counts.buildable} buildable, ${counts.distinctRatios} distinct ratios, ${counts.inside} inside the limits.`,
         ]),
   ];
 }
@@ -94,7 +100,7 @@ function bestLines({ best }: Answer, say: Say): readonly string[] {
         `  ${changed}`,
         teethText(option.teeth),
         offRatioText(option.offRatio, say, 3),
-        option.inside === false ? 'outside' : '',
+        option.inside === false ? en`outside` : '',
         noGain ? en`no gain` : '',
       ]),
     ),
@@ -106,9 +112,11 @@ function blockedLines({ options, more, fewestChecks }: Answer['blocked'], say: S
   const shown = options.slice(0, 5);
   const reasons = (option: PlannedOption) =>
     option.findings.filter((finding) => finding.severity === 'blocks').map((finding) => finding.what);
+  const though = options.some((option) => option.inside === true) ? en`Blocked, though inside the limits` : en`Blocked, though closer`;
+  const cut = more ? en`(${shown.length} of ${options.length} and more)` : en`(${shown.length} of ${options.length})`;
   return [
     '',
-    en`Blocked, though ${options.some((option) => option.inside === true) ? en`inside the limits` : 'closer'}${options.length > shown.length ? en` (${shown.length} of ${options.length}${more ? en` and more` : ''})` : ''}`,
+    options.length > shown.length ? `${though} ${cut}` : though,
     ...shown.map((option) => `  ${teethText(option.teeth)}, ${offRatioText(option.offRatio, say, 3)}: ${reasons(option).join(' ')}`),
     ...(fewestChecks.length === 0 ? [] : [en`Fewest checks in the way: ${fewestChecks.map((set) => set.join(' + ')).join(en`; or `)}.`]),
   ];
@@ -126,11 +134,11 @@ function findingLines(
   return [
     ...ofPlan,
     '',
-    en`Of ${rank === null ? en`the first row` : en`option ${rank}`} on ${plan.machine.name}`,
+    rank === null ? en`Of the first row on ${plan.machine.name}` : en`Of option ${rank} on ${plan.machine.name}`,
     ...made.map(findingLine),
-    ...(missing.length === 0 ? [] : [en`  not checked, because the input is not given: ${missing.join(', ')}`]),
+    ...(missing.length === 0 ? [] : [`  ${en`not checked, because the input is not given: ${missing.join(', ')}`}`]),
   ];
 }
 
 const findingLine = (finding: Finding): string =>
-  `  ${finding.severity}: ${finding.what}${finding.where.length === 0 ? '' : ` [${placeText(finding.where)}]`}`;
+  `  ${SEVERITY_WORDS[finding.severity]}: ${finding.what}${finding.where.length === 0 ? '' : ` [${placeText(finding.where)}]`}`;

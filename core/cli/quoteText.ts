@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { dateAfter } from '../src/days.ts';
+import { en } from '../src/en.ts';
 import { type Outcome, resolve, type ShopFile } from '../src/index.ts';
 import { materialReach } from '../src/materialReach.ts';
 import { quoteAdd } from '../src/quote/add.ts';
@@ -34,7 +35,7 @@ export function quoteText(file: ShopFile, window: Window, call: Call): Outcome<M
   const plans = materials.map((one) => one.plan);
   const date = call.date ?? new Date().toISOString().slice(0, 10);
   const quote = quoteOf(plan, reachOf(plan, { ...window, bins: BINS }), materials, {
-    number: call.number === '' ? 'unnumbered' : call.number,
+    number: call.number === '' ? en`unnumbered` : call.number,
     date,
     validUntil: call.validDays === null ? null : dateAfter(date, call.validDays),
     customer: call.customer,

@@ -29,7 +29,10 @@ const NOT_FOUND = (id: string, kept: readonly string[]): Finding => ({
   check: 'ratioCheck.kept',
   severity: 'blocks',
   where: ['ratioChecks'],
-  what: en`There is no ratio check ${quoted(id)}; the file keeps ${kept.length === 0 ? 'none' : kept.join(', ')}.`,
+  what:
+    kept.length === 0
+      ? en`There is no ratio check ${quoted(id)}; the file keeps none.`
+      : en`There is no ratio check ${quoted(id)}; the file keeps ${kept.join(', ')}.`,
   figure: null,
   limit: null,
   source: en`the shop file`,

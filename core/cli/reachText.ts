@@ -48,18 +48,20 @@ function linesOf(plan: Plan, reach: Reach, say: Say): readonly string[] {
       : en`${fixed(100 * reach.covered, 2, say)} % of the window, by logarithm`;
   return [
     ...head,
-    en`smallest of all   ${endText(smallest, say)}`,
-    en`largest of all    ${endText(largest, say)}`,
-    en`in the window     ${countText(reach)}`,
-    en`within tolerance  ${covered}`,
-    en`worst target      ${exactRatioText(worst.worstTarget)}, ${percent(worst.offRatio, say)} off, ${placeText(worst)}`,
+    row(en`smallest of all`, endText(smallest, say)),
+    row(en`largest of all`, endText(largest, say)),
+    row(en`in the window`, countText(reach)),
+    row(en`within tolerance`, covered),
+    row(en`worst target`, en`${exactRatioText(worst.worstTarget)}, ${percent(worst.offRatio, say)} off, ${placeText(worst)}`),
     ...(widest === null
       ? []
-      : [en`widest gap        ${placeText(widest)}: ${exactRatioText(widest.worstTarget)} is ${percent(widest.offRatio, say)} off`]),
+      : [row(en`widest gap`, en`${placeText(widest)}: ${exactRatioText(widest.worstTarget)} is ${percent(widest.offRatio, say)} off`)]),
     '',
     ...gapLines(reach, say),
   ];
 }
+
+const row = (what: string, figure: string): string => what.padEnd(18) + figure;
 
 function endText({ aPerB, flow_m3_per_s: flow }: ReachEnd, say: Say): string {
   const flows = flow === null ? en`no usable dial` : en`${amountText(flow.from, 'flow', say)} to ${amountText(flow.to, 'flow', say)}`;
@@ -86,7 +88,7 @@ function gapLines({ gaps, moreGaps, distinct }: Reach, say: Say): readonly strin
     percent(gap.offRatio, say),
   ]);
   const more = moreGaps === null || moreGaps === 0 ? [] : [en`and ${moreGaps} more`];
-  return [...table([['', en`gap from`, 'to', en`worst target`, 'off'], ...rows]), ...more];
+  return [...table([['', en`gap from`, en`to`, en`worst target`, en`off`], ...rows]), ...more];
 }
 
 /** Every ratio of the window with what is mounted for it first, and what then flows. */
@@ -100,5 +102,5 @@ function ratioLines(plan: Plan, { ratios, weightFactor }: Reach, say: Say): read
     String(partsChanged),
     flowText(plan, buildOf(plan, first), say),
   ]);
-  return ['', ...table([[en`A : B by volume`, '', en`by weight`, 'teeth', 'parts', en`flow of A and B`], ...rows])];
+  return ['', ...table([[en`A : B by volume`, '', en`by weight`, en`teeth`, en`parts`, en`flow of A and B`], ...rows])];
 }

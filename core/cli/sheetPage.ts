@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { en } from '../src/en.ts';
 import { optionFacts } from '../src/facts/index.ts';
 import type { Answer, PlannedOption } from '../src/index.ts';
 import { changeSheet } from '../src/sheet/changeSheet.ts';
@@ -11,7 +12,7 @@ import type { Call } from './flags.ts';
 /** The change sheet of an option as a page; the clock that core does not have is read here. */
 export function sheetPage({ plan, fitted }: Answer, option: PlannedOption, call: Call): string {
   const about = {
-    number: call.number === '' ? 'unnumbered' : call.number,
+    number: call.number === '' ? en`unnumbered` : call.number,
     date: call.date ?? new Date().toISOString().slice(0, 10),
     file: path.basename(call.file),
     say: call.say,

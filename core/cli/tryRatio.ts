@@ -2,6 +2,8 @@ import { en } from '../src/en.ts';
 import { asSheetCounts, exactRatioText, fixed, offRatioText, type Plan, ratioText, type Say, type ShopFile } from '../src/index.ts';
 import { type NearRatio, triedRatios } from '../src/nearRatios.ts';
 import { nearRatiosJson } from '../src/nearRatiosJson.ts';
+import { insideWord } from '../src/optionWords.ts';
+import { BY_BASIS } from '../src/plan.ts';
 import { type Fraction, ONE } from '../src/ratio.ts';
 import type { Reading } from '../src/reading.ts';
 import { teethText } from '../src/teethWords.ts';
@@ -23,7 +25,7 @@ export function tryRatio(
   if (!read.ok) return read;
   const bPerA = triedByVolume(plan, read.value);
   const near = triedRatios(plan).near(bPerA, call.rows ?? SHOWN_RATIOS);
-  const written = en`${text.trim()} by ${plan.mix.sheet.basis}`;
+  const written = `${text.trim()} ${BY_BASIS[plan.mix.sheet.basis]}`;
   const printed = call.json
     ? `${JSON.stringify(nearRatiosJson(plan, { written, bPerA }, near), null, 2)}\n`
     : nearText(plan, written, bPerA, near, call.say);
@@ -42,14 +44,14 @@ function nearText(plan: Plan, written: string, bPerA: Fraction, near: readonly N
     ...(near.length === 0
       ? [en`Nothing can be built.`]
       : table([
-          ['', en`A : B by volume`, '', en`B per 100 A`, 'off-ratio', 'limits', 'parts', en`first option, teeth`, 'pumps'],
+          ['', en`A : B by volume`, '', en`B per 100 A`, en`off-ratio`, en`limits`, en`parts`, en`first option, teeth`, en`pumps`],
           ...near.map((ratio, index) => [
             String(index + 1),
             exactRatioText(ONE.div(ratio.bPerA)),
             fixed(ONE.div(ratio.bPerA), 4, say),
             fixed(asSheetCounts(plan, ratio.bPerA), 3, say),
             offRatioText(ratio.offRatio, say, 3),
-            ratio.inside === null ? '-' : ratio.inside ? 'inside' : 'outside',
+            insideWord(ratio.inside) ?? '-',
             String(ratio.partsChanged),
             teethText(ratio.first.teeth),
             `${pumpName('A', ratio.first.pumps.A)}, ${pumpName('B', ratio.first.pumps.B)}`,

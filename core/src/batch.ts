@@ -9,7 +9,7 @@ type Measure = 'mass' | 'volume';
 
 /** Parts of an amount, or what belongs to one side, by mass or by volume alike: X the amount, x B per A on its basis. */
 const shares = (dimension: Measure) => {
-  const source = 'arithmetic';
+  const source = en`arithmetic`;
   return {
     aOfMix: formula({
       letter: 'A',
@@ -71,7 +71,7 @@ export function batchOf(plan: Plan, build: Build): Given<Readonly<Record<SideNam
   const { amount } = batch;
   const measure = amount.kind;
   const bPerA = madeOn(measure, plan, build);
-  const X = amount.kind === 'mass' ? input('batch', amount.mass_kg, 'mass') : input('batch', amount.volume_m3, 'volume');
+  const X = amount.kind === 'mass' ? input(en`batch`, amount.mass_kg, 'mass') : input(en`batch`, amount.volume_m3, 'volume');
   const side = (name: SideName) => bothMeasures(plan, name, measure, shareOf(batch, name, X, bPerA));
   return known({ A: side('A'), B: side('B') });
 }
@@ -106,6 +106,6 @@ function bothMeasures(plan: Plan, side: SideName, measure: Measure, amount: Give
 }
 
 function converted(side: SideName, measure: Measure, amount: Input<Fraction>, ρ: Input<Fraction>): Worked<Fraction> {
-  const what = en`${side} for the batch, by ${measure === 'mass' ? 'volume' : 'mass'}`;
+  const what = measure === 'mass' ? en`${side} for the batch, by volume` : en`${side} for the batch, by mass`;
   return measure === 'mass' ? work(volumeOf, what, { m: amount, ρ }) : work(massOf, what, { ρ, V: amount });
 }

@@ -61,7 +61,18 @@ function bestJson(plan: Plan, { option, flow_m3_per_s: flow }: LaidBest) {
  * @source our choice of words
  */
 export function bestOptionLines(targets: readonly Target[], say: Say): readonly (readonly string[])[] {
-  const head = ['', en`wanted by volume`, 'limits', en`best option`, '', 'off-ratio', 'limits', 'teeth', 'parts', en`flow of A and B`];
+  const head = [
+    '',
+    en`wanted by volume`,
+    en`limits`,
+    en`best option`,
+    '',
+    en`off-ratio`,
+    en`limits`,
+    en`teeth`,
+    en`parts`,
+    en`flow of A and B`,
+  ];
   return [
     head,
     ...targets.map((target) => {
@@ -80,7 +91,7 @@ export function bestOptionLines(targets: readonly Target[], say: Say): readonly 
         insideWord(option.inside) ?? '-',
         mountedText(target.plan, target.best),
         String(option.changed),
-        flow === null ? 'none' : flowRangeText(flow.from, flow.to, say),
+        flow === null ? en`none` : flowRangeText(flow.from, flow.to, say),
       ];
     }),
   ];

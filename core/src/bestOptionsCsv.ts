@@ -1,13 +1,10 @@
 import { laidBest, type Target } from './bestOptions.ts';
-import { en } from './en.ts';
 import { csvLines, writeCsv } from './file/csv.ts';
 import { spreadsheetText } from './file/spreadsheet.ts';
 import { fixed, type Say } from './format.ts';
 import { senseWord } from './json.ts';
-import { insideWord } from './optionWords.ts';
 import { type Fraction, ONE, whole, ZERO } from './ratio.ts';
 import { amountText } from './shown.ts';
-import { teethText } from './teethWords.ts';
 
 const RATIO_PLACES = 6;
 const PERCENT_PLACES = 4;
@@ -16,9 +13,10 @@ const PERCENT_PLACES = 4;
  * The table of best options as a file that opens in spreadsheets: numbers as numbers in the shop's decimal sign, everything else as text.
  *
  * @param targets  in the order of the file
- * @returns one row a material; an off-ratio carries its sign, plus is B-rich; the exact ratio names its sides, so that none takes it for a time of day
+ * @returns one row a material; an off-ratio carries its sign, plus is B-rich; the exact ratio names its sides, so that none takes it for a time of day;
+ *   driver and driven of every stage stand in columns of their own, as numbers
  * @source our choice
- * @example bestOptionsCsv(E12 on Bench 1 of the demo, say)  // …,50A : 23B,2.173913,-0.0750,B-lean,inside,23 to 25,2,…
+ * @example bestOptionsCsv(E12 on Bench 1 of the demo, say)  // …,50A : 23B,2.173913,-0.0750,B-lean,inside,23 to 25,23,25,2,…
  */
 export const bestOptionsCsv = (targets: readonly Target[], say: Say): string => writeCsv(bestOptionRows(targets, say), say.decimal);
 
@@ -29,25 +27,32 @@ function bestOptionRows(targets: readonly Target[], say: Say): readonly (readonl
   const flowUnit = amountText(ZERO, 'flow', say).split('\u00A0')[1] ?? '';
   const head = [
     'material',
-    en`ratio wanted`,
+    'ratio wanted',
     'basis',
-    en`A per B by volume wanted`,
-    en`limit low %`,
-    en`limit high %`,
-    en`best option exact`,
-    en`A per B by volume made`,
+    'A per B by volume wanted',
+    'limit low %',
+    'limit high %',
+    'best option exact',
+    'A per B by volume made',
     'off-ratio %',
     'sense',
     'inside',
-    en`teeth driver to driven`,
-    en`parts changed`,
-    en`to buy`,
+    'teeth driver to driven',
+    ...stageHeads(targets),
+    'parts changed',
+    'to buy',
     'pumps',
-    en`least flow ${flowUnit}`,
-    en`most flow ${flowUnit}`,
+    `least flow ${flowUnit}`,
+    `most flow ${flowUnit}`,
     'missing',
   ];
   return [head, ...targets.map((target) => rowOf(target, say, head.length))];
+}
+
+/** The stages of the machine, which all targets share; none where no plan is complete. */
+function stageHeads(targets: readonly Target[]): readonly string[] {
+  const stages = targets.find(({ plan }) => plan !== null)?.plan?.stages ?? [];
+  return stages.flatMap(({ name }) => [`${name} driver teeth`, `${name} driven teeth`].map(spreadsheetText));
 }
 
 function rowOf(target: Target, say: Say, columns: number): readonly string[] {
@@ -62,7 +67,7 @@ function rowOf(target: Target, say: Say, columns: number): readonly string[] {
     limits === null ? '' : percent(limits.low, say),
     limits === null ? '' : percent(limits.high, say),
   ];
-  if (target.best === null) return padded(asked, en`nothing can be built`, columns);
+  if (target.best === null) return padded(asked, 'nothing can be built', columns);
   const { option, flow_m3_per_s: flow } = laidBest(target.plan, target.best, say);
   const R = ONE.div(option.bPerA);
   const flowNumber = (end: Fraction) => plainMinus(amountText(end, 'flow', say).split('\u00A0')[0] ?? '');
@@ -72,8 +77,9 @@ function rowOf(target: Target, say: Say, columns: number): readonly string[] {
     number(R, RATIO_PLACES, say),
     percent(option.offRatio, say),
     senseWord(option.offRatio),
-    insideWord(option.inside) ?? 'no limits',
-    teethText(option.teeth),
+    option.inside === null ? 'no limits' : option.inside ? 'inside' : 'outside',
+    option.teeth.map(({ driver, driven }) => `${driver} to ${driven}`).join(', '),
+    ...option.teeth.flatMap(({ driver, driven }) => [String(driver), String(driven)]),
     String(option.changed),
     String(option.purchases),
     spreadsheetText(`${option.pumps.A.name}, ${option.pumps.B.name}`),

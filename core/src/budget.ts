@@ -1,5 +1,6 @@
 import { type Contribution, densityParts, pumpPart, slipOf, temperaturePart } from './contributions.ts';
 import { en } from './en.ts';
+import { WAY_WORDS } from './format.ts';
 import { madeOffRatio } from './madeRatio.ts';
 import { liesInside, type OffRatioLimits } from './mixRatio.ts';
 import { type Build, type Plan, type Pump, SIDES, type SideName } from './plan.ts';
@@ -10,6 +11,13 @@ import { formula, input, type Worked, work } from './working.ts';
 
 /** The verdict by the worst case; both ends of the limits count as inside. */
 export type Verdict = 'inside with margin' | 'inside, margin not known' | 'inside only nominally' | 'outside';
+
+export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
+  'inside with margin': en`inside with margin`,
+  'inside, margin not known': en`inside, margin not known`,
+  'inside only nominally': en`inside only nominally`,
+  outside: en`outside`,
+};
 
 /** How far off a build may be, beside what its teeth and displacements say. */
 export interface Budget {
@@ -114,13 +122,13 @@ function allTheSameWay(what: string, contributions: readonly Contribution[]): Wo
 
 function likelyOf(contributions: readonly Contribution[]): Worked<number> {
   const source = en`gum 5.1.2, equation 10`;
-  return rootSumSquareOf({ ...SUMS, what: 'likely', letter: 'u', source, terms: contributions.map(({ share }) => share) });
+  return rootSumSquareOf({ ...SUMS, what: en`likely`, letter: 'u', source, terms: contributions.map(({ share }) => share) });
 }
 
 /** Both ends of the worst case about what is expected: slip widens only the end towards which it moves the mix. */
 function rangeAbout(e: Worked<Fraction>, either: readonly Contribution[], slip: readonly Contribution[]): Pick<Budget, 'from' | 'to'> {
   const towards = (way: 'B-lean' | 'B-rich') =>
-    allTheSameWay(en`worst case to ${way}`, [...either, ...slip.filter((one) => one.way === way)]);
+    allTheSameWay(en`worst case to ${WAY_WORDS[way]}`, [...either, ...slip.filter((one) => one.way === way)]);
   return {
     from: work(leastOff, en`off-ratio, most B-lean`, { e, U: towards('B-lean') }),
     to: work(mostOff, en`off-ratio, most B-rich`, { e, U: towards('B-rich') }),

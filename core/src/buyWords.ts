@@ -1,5 +1,5 @@
 import { type Buying, bestLevel, type CountedWheel, type GapClosers, type Purchase, type SidePump, type Wheel } from './buying/index.ts';
-import { en } from './en.ts';
+import { en, plural } from './en.ts';
 import { fixed, lengthText, type Say } from './format.ts';
 import { sidePumpText } from './mountedWords.ts';
 import { float, ratioOf } from './ratio.ts';
@@ -54,7 +54,12 @@ export const boughtText = ({ purchases, pumps }: Bought): string =>
 export const boughtCount = ({ purchases, pumps }: Bought): number => wheelsOf(purchases).length + (pumps?.length ?? 0);
 
 /** Where pumps are bought too, both are parts. */
-export const countOf = (count: number, pumps: boolean): string => `${count} ${pumps ? 'part' : 'wheel'}${count === 1 ? '' : 's'}`;
+export const countOf = (count: number, pumps: boolean): string =>
+  pumps ? plural(count)`${count} part|${count} parts` : plural(count)`${count} wheel|${count} wheels`;
+
+/** How many plans do equally well; where they were not all counted, so many or more. */
+export const equalPlansText = (count: number, more: boolean): string =>
+  more ? en`${count} or more equal plans` : plural(count)`one plan|${count} equal plans`;
 
 /**
  * What is said where there was no room to look at as many parts as were asked for; null where there was.
@@ -83,8 +88,9 @@ export const priceText = (price: number, currency: string | null, say: Say): str
  * @example closersSentence(closers of the gap 35:8 to 14:3 of Bench 1, tolerance, say)  // '2 wheels close it, each alone.'
  */
 export function closersSentence({ singles, pairs, closingCount }: GapClosers): string {
-  if (singles[0]?.closes === true) return closingCount === 1 ? en`One wheel closes it.` : en`${closingCount} wheels close it, each alone.`;
-  if (closingCount > 0) return en`No single wheel closes it; ${closingCount === 1 ? en`one pair does` : en`${closingCount} pairs do`}.`;
+  if (singles[0]?.closes === true) return plural(closingCount)`One wheel closes it.|${closingCount} wheels close it, each alone.`;
+  if (closingCount > 0)
+    return plural(closingCount)`No single wheel closes it; one pair does.|No single wheel closes it; ${closingCount} pairs do.`;
   if (singles.length + pairs.length > 0) return en`Neither one wheel nor two close it; these narrow it most.`;
   return en`No wheel that may be bought narrows it, alone or with another.`;
 }
@@ -100,24 +106,28 @@ export function closersSentence({ singles, pairs, closingCount }: GapClosers): s
 export function materialsSentences(found: Buying, names: readonly string[], pumps: boolean): readonly string[] {
   const { purchases, servedCount, planCount } = bestLevel(found);
   const all = servedCount === names.length;
-  const served = en`${all ? (names.length === 1 ? names[0] : en`all ${names.length} materials`) : en`${servedCount} of ${names.length} materials`} inside ${names.length === 1 ? 'its' : 'their'} limits`;
+  const served = !all
+    ? en`${servedCount} of ${names.length} materials inside their limits`
+    : plural(names.length)`${names[0]} inside its limits|all ${names.length} materials inside their limits`;
+  const bought = countOf(purchases, pumps);
+  const plans = equalPlansText(planCount, false);
   const first =
     purchases === 0
       ? en`Nothing to buy: the rack as it is brings ${served}.`
-      : en`${countOf(purchases, pumps)}, the fewest, ${purchases === 1 ? 'brings' : 'bring'} ${served}; ${planCount === 1 ? en`one plan` : en`${planCount} equal plans`}.`;
+      : plural(purchases)`${bought}, the fewest, brings ${served}; ${plans}.|${bought}, the fewest, bring ${served}; ${plans}.`;
   if (all) return [first];
   const never = named(names, found.unserved);
-  const none = en`No plan of up to ${countOf(found.mostPurchases, pumps)}`;
-  const nothing = en`${none} brings these inside their limits: ${never}.`;
+  const most = countOf(found.mostPurchases, pumps);
+  const nothing = en`No plan of up to ${most} brings these inside their limits: ${never}.`;
   if (servedCount === 0) return [nothing];
-  return [first, never === '' ? en`${none} serves all of them at once.` : nothing];
+  return [first, never === '' ? en`No plan of up to ${most} serves all of them at once.` : nothing];
 }
 
 /** What one part of a plan is good for. */
 export function gainText({ quantity, alone, lost }: Pick<Purchase, 'quantity' | 'alone' | 'lost'>, names: readonly string[]): string {
   const adds = alone.length === 0 ? en`alone it adds nothing` : en`alone it adds ${named(names, alone)}`;
-  const one = quantity === 1 ? en`without it` : en`with one fewer`;
-  return `${adds}; ${lost.length === 0 ? en`${one} nothing would be lost` : en`${one} ${named(names, lost)} would be lost`}`;
+  const gone = lost.length === 0 ? en`nothing` : named(names, lost);
+  return quantity === 1 ? en`${adds}; without it ${gone} would be lost` : en`${adds}; with one fewer ${gone} would be lost`;
 }
 
 const named = (names: readonly string[], indexes: readonly number[]): string => indexes.map((index) => names[index] ?? '').join(', ');
@@ -130,17 +140,19 @@ const named = (names: readonly string[], indexes: readonly number[]): string => 
  */
 export function priceSentence({ cheapest, fewestPurchases }: Buying, currency: string | null, say: Say): string {
   if (cheapest === null) {
-    const why =
-      fewestPurchases === null ? en`no plan was found that serves all` : en`every plan that serves all needs a part without a price`;
-    return en`No lowest price: ${why}.`;
+    return fewestPurchases === null
+      ? en`No lowest price: no plan was found that serves all.`
+      : en`No lowest price: every plan that serves all needs a part without a price.`;
   }
   const { price, plans, planCount, more, provenUpTo } = cheapest;
   const first: Bought = plans[0] ?? { purchases: [], pumps: null };
   const count = boughtCount(first);
   const words = (many: number) => countOf(many, first.pumps !== null);
-  const few = fewestPurchases === null || count === fewestPurchases ? '' : en`, where ${words(fewestPurchases)} would do`;
-  const which = planCount === 1 && !more ? boughtText(first) : en`${planCount}${more ? en` or more` : ''} equal plans`;
-  const among = provenUpTo === null ? '' : en`; no plan of up to ${words(provenUpTo)} is cheaper`;
-  const found = provenUpTo === null ? en`that serves all` : en`found that serves all`;
-  return en`The lowest price ${found} is ${priceText(price, currency, say)}, for ${words(count)}${few}: ${which}${among}.`;
+  const parts =
+    fewestPurchases === null || count === fewestPurchases ? words(count) : en`${words(count)}, where ${words(fewestPurchases)} would do`;
+  const which = planCount === 1 && !more ? boughtText(first) : equalPlansText(planCount, more);
+  const paid = priceText(price, currency, say);
+  return provenUpTo === null
+    ? en`The lowest price that serves all is ${paid}, for ${parts}: ${which}.`
+    : en`The lowest price found that serves all is ${paid}, for ${parts}: ${which}; no plan of up to ${words(provenUpTo)} is cheaper.`;
 }

@@ -32,7 +32,7 @@ export function checkCharts(
     ),
     trendChart(judged.offRatio, {
       title: en`Off-ratio, %, + is B-rich`,
-      limits: limits === null ? [] : [limits.low, limits.high].map((limit) => ({ value: float(limit), words: 'limit' })),
+      limits: limits === null ? [] : [limits.low, limits.high].map((limit) => ({ value: float(limit), words: en`limit` })),
       isSigned: true,
       say,
       ...size,
@@ -45,5 +45,5 @@ export function checkCharts(
 function leastOf({ machines }: ShopFile, { row }: Judged, side: SideName): readonly TrendLimit[] {
   const machine = machines.find(({ id }) => id === row.machine);
   const least = machine?.[side].pumps.find(({ id }) => id === row.mounted.pumps[side])?.leastDelivery;
-  return least === undefined ? [] : [{ value: float(si('share', least)), words: 'least' }];
+  return least === undefined ? [] : [{ value: float(si('share', least)), words: en`least` }];
 }

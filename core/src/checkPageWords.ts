@@ -51,7 +51,7 @@ export function countText(count: number | null, spreadKnown: boolean): string {
  * @example verdictSoFar('pass', [3])  // 'Pass so far'
  */
 export const verdictSoFar = (verdict: CheckVerdict, waiting: readonly number[]): string =>
-  `${verdictHead(verdict)}${waiting.length === 0 ? '' : en` so far`}`;
+  waiting.length === 0 ? verdictHead(verdict) : en`${verdictHead(verdict)} so far`;
 
 /** Catches that are left aside for now. */
 export function waitingText(waiting: readonly number[]): string | null {
@@ -80,7 +80,7 @@ export function verdictRuleText(evaluation: Evaluation, say: Say): string {
   const { interval, offRatio, input, verdict } = evaluation;
   const within = interval === null ? en`no interval` : en`interval ${signedRangeText(interval.from.value, interval.to.value, say)}`;
   const { limits } = input.terms;
-  const allowed = limits === null ? 'no limits' : en`limits ${signedRangeText(limits.low, limits.high, say)}`;
+  const allowed = limits === null ? en`no limits` : en`limits ${signedRangeText(limits.low, limits.high, say)}`;
   return en`Rule of off-ratio, more B to the left, ${SENSE}: measured ${offRatioText(offRatio.value, say)}, ${within}, ${allowed}: ${verdictHead(verdict)}.`;
 }
 

@@ -1,10 +1,11 @@
+import { BLOCKS_ANY_TEETH } from './anyTeeth.ts';
 import { blocks, type Check, type OptionSubject } from './check.ts';
 import { optionChecks, pairChecks } from './checks/index.ts';
 import { quantity } from './checks/quantity.ts';
 import { driveKind } from './drives/index.ts';
 import { layStage } from './option.ts';
-import { type Minutes, type Plan, type Pump, type SideName, type Stage, stageAt, type Teeth } from './plan.ts';
-import { type Assignment, assignPieces, teethToTry } from './rack.ts';
+import { type Build, ENDS, type Minutes, type Plan, type Pump, type SideName, type Stage, stageAt, type Teeth } from './plan.ts';
+import { type Assignment, assignPieces, boresOnHand_m, teethToTry } from './rack.ts';
 import { type Fraction, ONE } from './ratio.ts';
 import type { Candidate, Effect, OpenStage, Pair, PumpPair, Rules, SearchProblem } from './search/index.ts';
 import { fitOf } from './stageFit.ts';
@@ -18,8 +19,8 @@ export interface Choices {
   readonly pumpsOf: (candidate: Candidate) => Readonly<Record<SideName, Pump>>;
   /** Bits of all checks that the candidate fails. */
   readonly failures: (candidate: Candidate) => number;
-  /** Admits what fails no check across the stages but those in the mask. */
-  readonly rules: (relaxed: number) => Rules;
+  /** Admits what fails no check across the stages. */
+  readonly rules: Rules;
   /** Whether nothing across the stages stands against the candidate but, maybe, that a wheel of it is not to be had. */
   readonly runs: (candidate: Candidate) => boolean;
   readonly purchases: (candidate: Candidate) => number;
@@ -40,7 +41,8 @@ export function choicesOf(plan: Plan): Choices {
   const open = plan.stages.flatMap((stage, index) => (stage.open ? [index] : []));
   const stages = open.map((index) => openStage(plan, stageAt(plan, index)));
   const closed = closedFailures(plan);
-  const pumpSets = pumpPairs(plan, closed);
+  const withPumps = anyTeethFailures(plan, open, stages);
+  const pumpSets = pumpPairs(plan, (pumps) => closed | withPumps(pumps));
   const fitted = fittedTeeth(plan);
 
   const teethOf = (candidate: Candidate): readonly Teeth[] => {
@@ -81,6 +83,7 @@ export function choicesOf(plan: Plan): Choices {
       fixed: closedRatio(plan),
       wanted: plan.mix.wantedBPerA,
       limits: plan.mix.limits,
+      ...(Number.isFinite(plan.choice.purchases) && { mostBought: plan.choice.purchases }),
     },
     teethOf,
     pumpsOf,
@@ -88,12 +91,12 @@ export function choicesOf(plan: Plan): Choices {
       const pairs = candidate.pairs.reduce((field, pair, index) => field | (stages[index]?.pairs[pair]?.failed ?? 0), 0);
       return closed | pairs | across(subjectOf(candidate));
     },
-    rules: (relaxed) => ({
+    rules: {
       admit: (candidate) => {
         const subject = subjectOf(candidate);
-        return (across(subject) & ~relaxed) === 0 ? subject.assignment.purchases : null;
+        return across(subject) === 0 ? subject.assignment.purchases : null;
       },
-    }),
+    },
     runs: (candidate) => {
       const subject = subjectOf(candidate);
       return RUNNING_OPTION.every((check) => !blocks(check, subject));
@@ -108,16 +111,25 @@ const EFFECTS: Readonly<Record<Stage['turns'], Effect>> = { A: 'A', B: 'B', both
 function openStage(plan: Plan, stage: Stage): OpenStage {
   const pairs: Pair[] = [];
   const time_s = timer(plan.minutes);
-  for (const driver of teethToTry(plan, stage, stage.driver)) {
-    for (const driven of teethToTry(plan, stage, stage.driven)) {
+  const [drivers, drivens] = [teethToTry(plan, stage, stage.driver), teethToTry(plan, stage, stage.driven)];
+  // of no bore and in no number to be had
+  const absent = new Set([...drivers, ...drivens].filter((teeth) => boresOnHand_m(plan, stage, teeth).length === 0));
+  for (const driver of drivers) {
+    for (const driven of drivens) {
       const teeth = { driver, driven };
       const laid = layStage(stage, teeth);
       const failed = failedBits(BLOCKING_PAIR, { plan, ...laid });
       const changes = stageChanges(laid);
-      pairs.push({ driver, driven, changed: upToTwo(changes), work: time_s(changes), failed });
+      pairs.push({ driver, driven, changed: upToTwo(changes), work: time_s(changes), failed, bought: boughtIn(absent, stage, teeth) });
     }
   }
   return { effect: EFFECTS[stage.turns], pairs };
+}
+
+/** Wheels that have to be bought for a pair at least: those that change and are neither on the rack nor on the machine. */
+function boughtIn(absent: ReadonlySet<number>, stage: Stage, teeth: Teeth): 0 | 1 | 2 {
+  const [driver, driven] = ENDS.map((end) => teeth[end] !== stage[end].teeth && absent.has(teeth[end]));
+  return driver && driven ? 2 : driver || driven ? 1 : 0;
 }
 
 /** There are few different changes and thousands of pairs: each is worked out once. */
@@ -154,15 +166,37 @@ function closedFailures(plan: Plan): number {
   }, 0);
 }
 
-/** `closed` is held against every set of pumps, since it stands against every option. */
-function pumpPairs(plan: Plan, closed: number): readonly PumpSet[] {
+/**
+ * What stands against every option with a set of pumps, as far as the ends of all teeth tell. Where a check refuses all there is, it
+ * shows here, and no search has to ask option after option.
+ */
+function anyTeethFailures(plan: Plan, open: readonly number[], stages: readonly OpenStage[]): (pumps: Build['pumps']) => number {
+  const ends = (driver: (...teeth: number[]) => number, driven: (...teeth: number[]) => number): readonly Teeth[] =>
+    plan.stages.map((stage, index) => {
+      const [first, ...others] = stages[open.indexOf(index)]?.pairs ?? [];
+      if (first === undefined) return { driver: stage.driver.teeth, driven: stage.driven.teeth };
+      return others.reduce<Teeth>(
+        (end, pair) => ({ driver: driver(end.driver, pair.driver), driven: driven(end.driven, pair.driven) }),
+        first,
+      );
+    });
+  const [steepest, flattest] = [ends(Math.max, Math.min), ends(Math.min, Math.max)];
+  return (pumps) =>
+    BLOCKING_OPTION.reduce(
+      (field, { id }, index) => (BLOCKS_ANY_TEETH[id]?.({ plan, pumps, steepest, flattest }) === true ? field | OPTION_BIT(index) : field),
+      0,
+    );
+}
+
+/** @param failing what stands against every option with a set of pumps */
+function pumpPairs(plan: Plan, failing: (pumps: Build['pumps']) => number): readonly PumpSet[] {
   const fitted = fittedPumps(plan);
   const time_s = timer(plan.minutes);
   const may = (side: SideName): readonly Pump[] => (plan.choice.anyPump ? plan.sides[side].pumps : [fitted[side]]);
   const sets = may('A').flatMap((A) => may('B').map((B) => ({ A, B })));
   return sets.map((pumps, order) => {
     const changes = pumpChanges(plan, pumps);
-    return { pumps, pair: { ratio: pumpRatio(pumps), changed: upToTwo(changes), work: time_s(changes), failed: closed, order } };
+    return { pumps, pair: { ratio: pumpRatio(pumps), changed: upToTwo(changes), work: time_s(changes), failed: failing(pumps), order } };
   });
 }
 

@@ -3,7 +3,7 @@ import { exactRatioText, fixed, lengthText, offRatioText, ratioText, type Say } 
 import { asSheetCounts } from './madeRatio.ts';
 import type { PlannedOption } from './option.ts';
 import { insideWord } from './optionWords.ts';
-import type { Plan } from './plan.ts';
+import { BY_BASIS, type Plan } from './plan.ts';
 import { ONE } from './ratio.ts';
 import { NONE } from './sheet/paperText.ts';
 
@@ -29,10 +29,10 @@ export function comparison(plan: Plan, fitted: PlannedOption, chosen: PlannedOpt
   };
   return [
     both(en`A : B by volume`, (option) => ratioText(ONE.div(option.bPerA), say)),
-    both('exactly', (option) => exactRatioText(ONE.div(option.bPerA))),
-    both('off-ratio', (option) => offRatioText(option.offRatio, say, 3)),
-    both('limits', (option) => insideWord(option.inside) ?? en`not given`),
-    both(en`B per 100 A by ${plan.mix.sheet.basis}`, (option) => fixed(asSheetCounts(plan, option.bPerA), 3, say)),
+    both(en`exactly`, (option) => exactRatioText(ONE.div(option.bPerA))),
+    both(en`off-ratio`, (option) => offRatioText(option.offRatio, say, 3)),
+    both(en`limits`, (option) => insideWord(option.inside) ?? en`not given`),
+    both(en`B per 100 A ${BY_BASIS[plan.mix.sheet.basis]}`, (option) => fixed(asSheetCounts(plan, option.bPerA), 3, say)),
     ...plan.stages.flatMap(({ name }, index) => [
       both(en`${name}, teeth`, ({ stages }) => en`${stages[index]?.teeth.driver ?? NONE} to ${stages[index]?.teeth.driven ?? NONE}`),
       both(en`${name}, pitches`, ({ stages }) => String(stages[index]?.fit.loop?.pitches ?? NONE)),
@@ -41,6 +41,6 @@ export function comparison(plan: Plan, fitted: PlannedOption, chosen: PlannedOpt
         return loop === null || loop === undefined ? NONE : lengthText(loop.centre_m, say, 2);
       }),
     ]),
-    ...(plan.choice.anyPump ? [both('pumps', ({ pumps }) => `${pumps.A.name}, ${pumps.B.name}`)] : []),
+    ...(plan.choice.anyPump ? [both(en`pumps`, ({ pumps }) => `${pumps.A.name}, ${pumps.B.name}`)] : []),
   ];
 }

@@ -45,6 +45,9 @@ export function dialRange(plan: Plan, { pumps, teeth }: Build): DialRange {
 const higher = (a: DialEnd, b: DialEnd): DialEnd => (b.share.compare(a.share) > 0 ? b : a);
 const lower = (a: DialEnd, b: DialEnd): DialEnd => (b.share.compare(a.share) < 0 ? b : a);
 
+/** What a setting at the nearest step is called. */
+export const DIAL = en`dial`;
+
 const nearestStep = formula({
   letter: 's',
   written: 'round(w / d) · d',
@@ -68,7 +71,7 @@ export function dialSetting(wanted: Input<Fraction>, { from, to }: DialRange, st
   if (wanted.value.compare(to.share) > 0)
     return input(en`dial at the most that ${to.whose} allows`, inside(from, to, step, 'down'), 'share');
   if (step === null) return { ...wanted, what: en`dial, to no step` };
-  const nearest = work(nearestStep, 'dial', { w: wanted, d: input(en`step of the dial`, step, 'share') });
+  const nearest = work(nearestStep, DIAL, { w: wanted, d: input(en`step of the dial`, step, 'share') });
   if (nearest.value.compare(from.share) < 0 || nearest.value.equals(ZERO))
     return input(en`dial at its first step in the range`, inside(from, to, step, 'up'), 'share');
   if (nearest.value.compare(to.share) > 0) return input(en`dial at its last step in the range`, inside(from, to, step, 'down'), 'share');

@@ -133,7 +133,11 @@ function aloneLine({ mix }: Plan, side: SideName, e: Input<Fraction>, γ: Input<
   if (limits === null || limitsWorked === null || !liesInside(e.value, limits) || γ.value.equals(ZERO))
     return { heated: side, points, leaves: NOWHERE };
   const leaving = (end: 'low' | 'high'): Leaving => {
-    const step = work(reached, en`step of ${side} to the ${end} limit`, { g: limitsWorked[end], e, γ });
+    const step = work(reached, end === 'low' ? en`step of ${side} to the low limit` : en`step of ${side} to the high limit`, {
+      g: limitsWorked[end],
+      e,
+      γ,
+    });
     const runAt_K = mix.runAt_K[side];
     return { step, at_K: runAt_K.known ? known(runAt_K.value.add(step.value)) : NOT_GIVEN };
   };
@@ -151,7 +155,7 @@ function togetherLine(e: Input<Fraction>, α: Input<Fraction>, β: Input<Fractio
 const NOWHERE = { low: null, high: null } as const;
 
 /** So that what is hotter and what is colder do not share a name. */
-const wayOf = ({ value }: Input<Fraction>): string => (value.equals(ZERO) ? en`as run` : value.s > 0n ? 'hotter' : 'colder');
+const wayOf = ({ value }: Input<Fraction>): string => (value.equals(ZERO) ? en`as run` : value.s > 0n ? en`hotter` : en`colder`);
 
 /** Whole kelvins either way, as far as the liquids keep a volume. */
 function steps(growths: readonly Input<Fraction>[]): readonly Input<Fraction>[] {

@@ -1,6 +1,6 @@
 import { type Mark, roundMarks } from './band.ts';
 import { type Drift, type DriftLine, driftOf, FURTHEST_K, type Heated } from './drift.ts';
-import { en } from './en.ts';
+import { en, plural } from './en.ts';
 import { capital, inUnit, type Say, signedPercentText } from './format.ts';
 import type { OffRatioLimits } from './mixRatio.ts';
 import type { Build, Plan } from './plan.ts';
@@ -45,7 +45,7 @@ export function driftCurve(plan: Plan, build: Build, say: Say): DriftCurve | nul
   const right = (step_K: number) => 50 + (50 * step_K) / FURTHEST_K;
   const unit = say.system === 'metric' ? 'K' : '°F';
   const end = Number(inUnit(FURTHEST_K, 'temperatureDifference', unit));
-  const far = limits.length < 2 ? en`, too far away to be drawn here` : '';
+
   const between =
     plan.mix.limits && en`limits ${signedPercentText(plan.mix.limits.low, say)} to ${signedPercentText(plan.mix.limits.high, say)}`;
   return {
@@ -57,7 +57,7 @@ export function driftCurve(plan: Plan, build: Build, say: Say): DriftCurve | nul
     unit,
     up: roundMarks(100 * bottom, 100 * (bottom + height)).map((mark) => ({ ...mark, at: down(mark.value / 100) })),
     limits: limits.map(([which, value]) => ({ end: which, at: down(value) })),
-    limitsText: between === null ? null : between + far,
+    limitsText: between !== null && limits.length < 2 ? en`${between}, too far away to be drawn here` : between,
     sentence: sentence(drift, between, say),
   };
 }
@@ -79,7 +79,8 @@ function shownRange({ lines, offRatio }: Drift, limits: OffRatioLimits | null) {
 
 function sentence({ lines, offRatio }: Drift, limits: string | null, say: Say): string {
   const ends = lines.map(({ heated, points }) => `${WHOM[heated]}: ${endsText(points, say)}`).join('; ');
-  return en`Off-ratio against temperature, + is B-rich. As run ${signedPercentText(offRatio.value, say)}. ${ends}.${limits === null ? '' : ` ${capital(limits)}.`}`;
+  const said = en`Off-ratio against temperature, + is B-rich. As run ${signedPercentText(offRatio.value, say)}. ${ends}.`;
+  return limits === null ? said : `${said} ${capital(limits)}.`;
 }
 
 function endsText(points: DriftLine['points'], say: Say): string {
@@ -88,7 +89,8 @@ function endsText(points: DriftLine['points'], say: Say): string {
     .flatMap((point) => (point === undefined ? [] : [point]))
     .map(({ step, offRatio }) => {
       const size = amountText(step.value.abs(), 'temperatureDifference', say, -1);
-      return `${size} ${step.value.s < 0n ? 'colder' : 'hotter'} ${signedPercentText(offRatio.value, say)}`;
+      const off = signedPercentText(offRatio.value, say);
+      return step.value.s < 0n ? en`${size} colder ${off}` : en`${size} hotter ${off}`;
     })
     .join(', ');
 }
@@ -96,6 +98,10 @@ function endsText(points: DriftLine['points'], say: Say): string {
 /** What keeps a curve from being drawn; null where all are. */
 export function notTellingText({ lacking, lines }: Drift): string | null {
   if (lacking.length === 0) return null;
-  const drawn = lines.length === 0 ? en`The drift cannot be told` : en`The other curves cannot be told`;
-  return en`${drawn}: ${lacking.map(({ what }) => what).join(en` and `)} ${lacking.length === 1 ? 'is' : 'are'} not given.`;
+  const missing = lacking.map(({ what }) => what).join(en` and `);
+  return lines.length === 0
+    ? plural(lacking.length)`The drift cannot be told: ${missing} is not given.|The drift cannot be told: ${missing} are not given.`
+    : plural(
+        lacking.length,
+      )`The other curves cannot be told: ${missing} is not given.|The other curves cannot be told: ${missing} are not given.`;
 }

@@ -21,8 +21,14 @@ export function speak(dictionary: Dictionary | null): void {
   spoken = dictionary;
 }
 
+/** The language that is spoken, BCP 47. */
+export const language = (): string => spoken?.language ?? 'en';
+
 /** A template as it stands in a dictionary: `the {1} wheels`. */
 export const phraseOf = (parts: readonly string[]): string => parts.reduce((text, part, index) => `${text}{${index}}${part}`);
+
+const saidOtherwise = (phrase: string): string | undefined =>
+  spoken !== null && Object.hasOwn(spoken.phrases, phrase) ? spoken.phrases[phrase] : undefined;
 
 const filled = (phrase: string, values: readonly unknown[]): string =>
   phrase.replace(/\{(\d+)\}/g, (_, place: string) => String(values[Number(place) - 1]));
@@ -34,9 +40,17 @@ const filled = (phrase: string, values: readonly unknown[]): string =>
  * @example en`${6} wheels touch`  // '6 wheels touch'
  */
 export function en(parts: TemplateStringsArray, ...values: readonly unknown[]): string {
-  const other = spoken?.phrases[phraseOf(parts)];
+  const other = saidOtherwise(phraseOf(parts));
   return other === undefined ? String.raw({ raw: parts }, ...values) : filled(other, values);
 }
+
+/**
+ * What a key of the shop file calls its value, as people are told; the dictionary has the words of every key.
+ *
+ * @source our choice
+ * @example keyAsWord('dial step')  // 'dial step'
+ */
+export const keyAsWord = (key: string): string => saidOtherwise(key) ?? key;
 
 const englishForm = (count: number): number => (count === 1 ? 0 : 1);
 
@@ -52,7 +66,7 @@ export const plural =
   (count: number) =>
   (parts: TemplateStringsArray, ...values: readonly unknown[]): string => {
     const phrase = phraseOf(parts);
-    const other = spoken?.phrases[phrase];
+    const other = saidOtherwise(phrase);
     const forms = (other ?? phrase).split('|');
     const form = (other === undefined ? undefined : spoken?.formOf) ?? englishForm;
     return filled(forms[form(count)] ?? forms[forms.length - 1] ?? '', values);

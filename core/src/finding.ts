@@ -1,4 +1,4 @@
-import { en } from './en.ts';
+import { en, keyAsWord } from './en.ts';
 import type { Say } from './format.ts';
 import { clip } from './visible.ts';
 
@@ -61,6 +61,8 @@ export type Outcome<T> =
   | { readonly ok: true; readonly value: T; readonly findings: readonly Finding[] }
   | { readonly ok: false; readonly findings: readonly [Finding, ...Finding[]] };
 
+export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = { blocks: en`blocks`, warns: en`warns`, notes: en`notes` };
+
 const ORDER: Readonly<Record<Severity, number>> = { blocks: 0, warns: 1, notes: 2 };
 
 /** Worst first; among equals the order in which they were found. */
@@ -71,65 +73,49 @@ export function worstFirst(findings: readonly Finding[]): readonly Finding[] {
 /** Of a key that is not known here. */
 const MOST_LETTERS = 80;
 
-/** Keys of the file whose name is not yet a word of the trade. */
+/** Keys of the file that do not say in so many words what people call it; all others do, as `dialStep`. */
 const FIELD_WORDS: Readonly<Record<string, string>> = {
-  machines: 'machine',
-  materials: 'material',
-  racks: 'rack',
-  stages: 'stage',
-  shafts: 'shaft',
-  pumps: 'pump',
-  pieces: 'piece',
+  machines: en`machine`,
+  materials: en`material`,
+  racks: en`rack`,
+  stages: en`stage`,
+  shafts: en`shaft`,
+  pumps: en`pump`,
+  pieces: en`piece`,
   changeSheets: en`change sheet`,
   quotePages: en`quote page`,
   ratioChecks: en`ratio check`,
   unfinishedChecks: en`unfinished ratio check`,
-  centreNow: en`centre now`,
-  takeUp: 'take-up',
-  offsetLink: en`offset link`,
+  prices: en`price`,
+  takeUp: en`take-up`,
   mayChange: en`may be changed`,
   teethFrom: en`least teeth`,
   teethTo: en`most teeth`,
-  turnedBy: en`turned by`,
   speedFrom: en`least speed`,
   speedTo: en`most speed`,
-  dialStep: en`dial step`,
-  ratedTorque: en`rated torque`,
   usable: en`usable range`,
-  runAt: en`run at`,
   at: en`at temperature`,
-  secondDensity: en`second density`,
   perHundredA: en`B per 100 A`,
   thirdInto: en`third part into`,
-  otherRatio: en`other ratio`,
-  resinIn: en`resin in`,
-  isocyanateIn: en`isocyanate in`,
-  ingredients: 'ingredient',
+  ingredients: en`ingredient`,
   by: en`described by`,
   hydrogens: en`active hydrogens`,
   catchTurns: en`turns a catch`,
-  wantedFlow: en`wanted flow`,
-  mixerVolume: en`mixer volume`,
-  serviceFactor: en`service factor`,
-  mechanicalEfficiency: en`mechanical efficiency`,
-  lowMark: en`low mark`,
-  wantedShot: en`wanted shot`,
-  pressureLimit: en`pressure limit`,
-  measuredDelivery: en`measured delivery`,
   newDelivery: en`delivery when new`,
-  leastDelivery: en`least delivery`,
-  catches: 'catch',
-  leftOut: 'left out',
-  faceWidth: en`face width`,
-  gapWidth: en`gap width`,
-  gapLength: en`gap length`,
-  outsideDiameter: en`outside diameter`,
-  insideDiameter: en`inside diameter`,
-  centreDistance: en`centre distance`,
+  catches: en`catch`,
+  invented: en`invented example`,
+  openShared: en`shared stages open`,
 };
 
+/** A part that is one letter names a side. */
+const spokenPart = (part: string): string => ` ${part.length > 1 ? part.toLowerCase() : part}`;
+
 /** Asked of its own keys only: a file may hold a key that every object has. */
-const wordOf = (step: string): string => (Object.hasOwn(FIELD_WORDS, step) ? FIELD_WORDS[step] : undefined) ?? clip(step, MOST_LETTERS);
+function wordOf(step: string): string {
+  if (Object.hasOwn(FIELD_WORDS, step)) return FIELD_WORDS[step] ?? '';
+  const key = clip(step, MOST_LETTERS);
+  return keyAsWord(/^[a-z]+(?:[A-Z][a-z]*)+$/.test(key) ? key.replace(/[A-Z][a-z]*/g, spokenPart) : key);
+}
 
 /** A place as people read it: `machine 1, stage 2, driver, teeth`. Rows are counted from 1. */
 export function placeText(place: Place): string {

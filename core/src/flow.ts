@@ -42,7 +42,7 @@ const bothFlows = formula({
   letter: 'Q',
   written: 'a + b',
   dimension: 'flow',
-  source: 'arithmetic',
+  source: en`arithmetic`,
   of: ({ a, b }: Record<'a' | 'b', Fraction>) => a.add(b),
 });
 
@@ -58,7 +58,7 @@ const costOfRounding = formula({
   letter: 'c',
   written: 'Q / W - 1',
   dimension: 'share',
-  source: 'definition',
+  source: en`definition`,
   of: ({ Q, W }: Record<'Q' | 'W', Fraction>) => Q.div(W).sub(ONE),
 });
 

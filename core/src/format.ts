@@ -183,8 +183,9 @@ function placesToShow(size: Fraction, places: number): number {
  */
 export function offRatioText(e: Fraction, say: Say, places = 2): string {
   const order = e.compare(ZERO);
-  if (order === 0) return 'exact';
-  return `${percentText(e.abs(), say, places)} ${order > 0 ? 'B-rich' : 'B-lean'}`;
+  if (order === 0) return en`exact`;
+  const size = percentText(e.abs(), say, places);
+  return order > 0 ? en`${size} B-rich` : en`${size} B-lean`;
 }
 
 /**
@@ -199,6 +200,9 @@ export function percentText(share: Fraction, say: Say, places = 2): string {
   const percent = share.mul(HUNDRED);
   return `${fixed(percent, placesToShow(percent, places), say)}${NO_BREAK_SPACE}%`;
 }
+
+/** Which way a ratio is off. */
+export const WAY_WORDS = { 'B-rich': en`B-rich`, 'B-lean': en`B-lean` } as const;
 
 /** Stands beside an off-ratio that is shown with its sign. */
 export const SENSE = en`+ is B-rich`;

@@ -35,6 +35,8 @@ export interface Ranked<Of> {
     readonly more: boolean;
     /** Sets of check ids; each set alone would let an option inside the limits through. Empty where one fits already. */
     readonly fewestChecks: readonly (readonly string[])[];
+    /** The search for these sets stopped before it had asked every option: there may be further sets, or smaller ones. */
+    readonly moreReasons: boolean;
   };
   readonly counts: Counts | null;
 }
@@ -96,12 +98,14 @@ function note(what: string): Finding {
   };
 }
 
-/** What a search has to say of itself: that its list is cut, or empty. */
-export function searchNotes({ more, options }: Ranked<unknown>): readonly Finding[] {
+/** What a search has to say of itself: that its list is cut, or empty, or that not all reasons were looked for. */
+export function searchNotes({ more, options, blocked }: Ranked<unknown>): readonly Finding[] {
   const cut = en`More options exist than the ${KEPT_OPTIONS} that are listed; those left out rank behind them.`;
   const none = en`Nothing can be built: no choice of wheels passes the checks, not even what is fitted.`;
+  const reasons = en`Not every option was asked which checks stand in its way, as there are too many. Relaxing a set of checks that is named does let an option through; there may be smaller sets, and others.`;
   return [
     ...(more ? [note(cut)] : []),
+    ...(blocked.moreReasons ? [{ ...note(reasons), check: 'search.reasons' }] : []),
     ...(options.length === 0 ? [{ ...note(none), check: 'search.none', severity: 'warns' as const }] : []),
   ];
 }

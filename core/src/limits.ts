@@ -1,5 +1,5 @@
 import { en } from './en.ts';
-import type { OffRatioLimits, PartsDefinition } from './mixRatio.ts';
+import { DEFINITION_WORDS, type OffRatioLimits, type PartsDefinition } from './mixRatio.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
 import { formula, input, type Worked, work } from './working.ts';
 
@@ -73,7 +73,8 @@ export function limitsOfOffRatio(
   partsA: Fraction,
   partsB: Fraction,
 ): WorkedLimits {
-  const [p, q] = [input(en`low limit, ${definition}`, low, 'number'), input(en`high limit, ${definition}`, high, 'number')];
+  const words = DEFINITION_WORDS[definition];
+  const [p, q] = [input(en`low limit, ${words}`, low, 'number'), input(en`high limit, ${words}`, high, 'number')];
   const a = input(en`parts of A wanted`, partsA, 'number');
   const b = input(en`parts of B wanted`, partsB, 'number');
   switch (definition) {

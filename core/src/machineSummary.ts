@@ -19,7 +19,7 @@ const said = (word: string, typed: TypedQuantity | undefined): string | null => 
 /** A figure of each side; a unit that both share stands once. */
 function ofSides(word: string, a: TypedQuantity | undefined, b: TypedQuantity | undefined): string | null {
   const before = word === '' ? '' : `${word} `;
-  if (a !== undefined && b !== undefined) return en`${before}${a.unit === b.unit ? a.value : spoken(a)} and ${spoken(b)}`;
+  if (a !== undefined && b !== undefined) return before + en`${a.unit === b.unit ? a.value : spoken(a)} and ${spoken(b)}`;
   if (a !== undefined) return `${before}A ${spoken(a)}`;
   return b === undefined ? null : `${before}B ${spoken(b)}`;
 }
@@ -54,7 +54,7 @@ interface Sides {
 export function loadSummary({ A, B, serviceFactor }: Sides & Pick<MachineRow, 'serviceFactor'>): string {
   return listed([
     ofSides('', A.pressure, B.pressure),
-    ofSides('efficiency', A.mechanicalEfficiency, B.mechanicalEfficiency),
+    ofSides(en`efficiency`, A.mechanicalEfficiency, B.mechanicalEfficiency),
     said(en`service factor`, serviceFactor),
   ]);
 }
@@ -75,9 +75,9 @@ export const usualServiceFactors = (say: Say): string => en`with an electric mot
  */
 export function tankSummary({ A, B, mixerVolume }: Sides & Pick<MachineRow, 'mixerVolume'>): string {
   return listed([
-    ofSides('fill', A.tank?.fill, B.tank?.fill),
+    ofSides(en`fill`, A.tank?.fill, B.tank?.fill),
     ofSides(en`low mark`, A.tank?.lowMark, B.tank?.lowMark),
-    said('mixer', mixerVolume),
+    said(en`mixer`, mixerVolume),
   ]);
 }
 
@@ -89,10 +89,10 @@ export function tankSummary({ A, B, mixerVolume }: Sides & Pick<MachineRow, 'mix
  */
 export function workSummary({ minutes = {}, catchTurns }: Pick<MachineRow, 'minutes' | 'catchTurns'>): string {
   const own = listed([
-    said('sprocket', minutes.sprocket),
+    said(en`sprocket`, minutes.sprocket),
     said(en`chain length`, minutes.chainLength),
-    said('centre', minutes.centre),
-    said('pump', minutes.pump),
+    said(en`centre`, minutes.centre),
+    said(en`pump`, minutes.pump),
     catchTurns === undefined ? null : en`${catchTurns} turns a catch`,
   ]);
   return own === NOTHING ? en`starting values` : own;
@@ -107,7 +107,9 @@ export function workSummary({ minutes = {}, catchTurns }: Pick<MachineRow, 'minu
 export function checklistSummary(lines: readonly string[]): string {
   if (lines.length === 0) return en`no lines of your own`;
   const empty = lines.filter((line) => line.trim() === '').length;
-  return en`${lines.length} of ${MOST_CHECKLIST_LINES} lines${empty === 0 ? '' : en`, ${empty} of them empty`}`;
+  return empty === 0
+    ? en`${lines.length} of ${MOST_CHECKLIST_LINES} lines`
+    : en`${lines.length} of ${MOST_CHECKLIST_LINES} lines, ${empty} of them empty`;
 }
 
 /**
@@ -124,10 +126,10 @@ export function pumpSummary({
   gear,
 }: Partial<SideRow['pumps'][number]>): string {
   return listed([
-    said('limit', pressureLimit),
+    said(en`limit`, pressureLimit),
     gear === undefined ? null : en`gear of ${gear.teeth} teeth`,
-    measuredDelivery === undefined ? null : en`delivers ${withErrorText('share', measuredDelivery, '%')}\u00A0%`,
-    said('new', newDelivery),
-    said('least', leastDelivery),
+    measuredDelivery === undefined ? null : en`delivers ${`${withErrorText('share', measuredDelivery, '%')}\u00A0%`}`,
+    said(en`new`, newDelivery),
+    said(en`least`, leastDelivery),
   ]);
 }

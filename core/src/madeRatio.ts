@@ -32,7 +32,7 @@ export function madeRatio(plan: Plan, { pumps, teeth }: Build): MadeRatio {
  * @example madeOffRatio(E12 on Bench 1 of the demo, 23 driving 25 teeth).value  // −0.08 %
  */
 export const madeOffRatio = (plan: Plan, build: Build): Worked<Fraction> =>
-  work(offRatioOf, 'off-ratio', { m: madeRatio(plan, build).made, w: plan.mix.wanted });
+  work(offRatioOf, en`off-ratio`, { m: madeRatio(plan, build).made, w: plan.mix.wanted });
 
 /**
  * Parts of B for 100 parts of A on the sheet's own basis: all conversions between bases are constant factors, so they scale together.

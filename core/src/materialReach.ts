@@ -86,7 +86,7 @@ function bestReach(plan: Plan, mounted: Mounted, say: Say): BestReach {
  */
 export function flowText(plan: Plan, build: Build, say: Say): string {
   const { ends } = flowOf(plan, build);
-  return ends === null ? 'none' : flowRangeText(ends.from.total.value, ends.to.total.value, say);
+  return ends === null ? en`none` : flowRangeText(ends.from.total.value, ends.to.total.value, say);
 }
 
 /**

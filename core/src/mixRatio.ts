@@ -7,6 +7,15 @@ export type PartsDefinition = '% of B per A' | '% of A per B' | 'points of B in 
 /** The same, or by the index, which only a ratio from chemistry has. */
 export type LimitDefinition = PartsDefinition | 'index points';
 
+/** What each definition of limits is called behind its figures. */
+export const DEFINITION_WORDS: Readonly<Record<LimitDefinition, string>> = {
+  '% of B per A': en`% of B per A`,
+  '% of A per B': en`% of A per B`,
+  'points of B in the total': en`points of B in the total`,
+  'parts of B': en`parts of B`,
+  'index points': en`index points`,
+};
+
 /** Limits of off-ratio `e = (B per A made) / (B per A wanted) − 1`, both inclusive. */
 export interface OffRatioLimits {
   readonly low: Fraction;

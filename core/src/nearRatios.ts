@@ -32,7 +32,7 @@ export interface TriedRatios {
 export function triedRatios(plan: Plan): TriedRatios {
   const choices = choicesOf(plan);
   const slide = slideOf(choices.problem);
-  const rules = choices.rules(0);
+  const rules = choices.rules;
   const lay = ({ ratio, offRatio, inside, options }: SlidRatio): readonly NearRatio[] =>
     options(rules, 1).map((option) => {
       const { A, B } = choices.pumpsOf(option);

@@ -33,7 +33,8 @@ export function findingsInShort(findings: readonly Finding[]): FindingsInShort {
   const [worst] = made;
   if (worst !== undefined) {
     const beside = made.length - 1;
-    return { word: worst.severity, text: checkTitle(worst.check) + (beside === 0 ? '' : en`, ${beside} more`), worst };
+    const title = checkTitle(worst.check);
+    return { word: worst.severity, text: beside === 0 ? title : en`${title}, ${beside} more`, worst };
   }
   const [missing] = findings;
   if (missing === undefined) return { word: 'clear', text: '', worst: null };
@@ -47,17 +48,17 @@ export function findingsInShort(findings: readonly Finding[]): FindingsInShort {
  * @example insideCountText({ inside: 200, atLeast: true })  // 'at least 200 inside the limits'
  */
 export function insideCountText({ inside, atLeast }: InsideCount): string {
-  return en`${atLeast ? en`at least ` : ''}${inside} inside the limits`;
+  return atLeast ? en`at least ${inside} inside the limits` : en`${inside} inside the limits`;
 }
 
 /** Whether an option is inside, in a word; null where the material has no limits. */
-export const insideWord = (inside: boolean | null): string | null => (inside === null ? null : inside ? 'inside' : 'outside');
+export const insideWord = (inside: boolean | null): string | null => (inside === null ? null : inside ? en`inside` : en`outside`);
 
 const VERDICTS: Readonly<Record<Verdict, string>> = {
   'inside with margin': en`with margin`,
   'inside, margin not known': en`margin not known`,
   'inside only nominally': en`only nominally`,
-  outside: 'outside',
+  outside: en`outside`,
 };
 
 /** The verdict of the off-ratio budget in a list that says of itself that it is held against the limits. */

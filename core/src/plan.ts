@@ -1,5 +1,6 @@
 import type { Chemistry } from './chemistry/chemistry.ts';
 import type { CentreLimits } from './drives/pitchCount.ts';
+import { en } from './en.ts';
 import type { Finding, Place } from './finding.ts';
 import type { Given } from './given.ts';
 import type { WorkedLimits } from './limits.ts';
@@ -33,6 +34,10 @@ export interface Teeth {
 
 /** The two ends of a stage, in the order in which slots are listed everywhere. */
 export const ENDS = ['driver', 'driven'] as const;
+export const END_WORDS: Readonly<Record<(typeof ENDS)[number], string>> = { driver: en`driver`, driven: en`driven` };
+
+/** How a ratio counts its parts. */
+export const BY_BASIS: Readonly<Record<'weight' | 'volume', string>> = { weight: en`by weight`, volume: en`by volume` };
 
 /** What is mounted: both pumps, and the teeth of every stage in the order of the plan. */
 export interface Build {

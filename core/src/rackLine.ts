@@ -1,5 +1,5 @@
 import type { DriveKind } from './drives/driveKind.ts';
-import { en } from './en.ts';
+import { en, plural } from './en.ts';
 import type { PieceRow } from './file/rack.ts';
 import type { Reading } from './reading.ts';
 import { quoted } from './visible.ts';
@@ -126,7 +126,8 @@ function entriesOf(counts: readonly (readonly [number, number])[]): string {
  * @example rackLineReading(counts, chain)  // '17 tooth counts, 18 sprockets'
  */
 export function rackLineReading(counts: readonly RackCount[], kind: DriveKind): string {
-  const many = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
+  const count = counts.length;
   const pieces = counts.reduce((sum, { quantity }) => sum + quantity, 0);
-  return `${many(counts.length, en`tooth count`)}, ${many(pieces, kind.words.wheel)}`;
+  const wheels = pieces === 1 ? kind.words.wheel : kind.words.wheels;
+  return plural(count)`${count} tooth count, ${pieces} ${wheels}|${count} tooth counts, ${pieces} ${wheels}`;
 }

@@ -26,7 +26,7 @@ export interface RangeEntry {
   readonly example: string;
 }
 
-/** A dash or a word between two figures; the dash of a negative power of ten is none. */
+/** A dash or a word between two figures, the same in every language; the dash of a negative power of ten is none. */
 const BETWEEN = /\s*(?:(?<!\de)[-–—−]|\bto\b|\.\.\.?|…)\s*/i;
 
 /**
@@ -82,8 +82,9 @@ function readEnds(entry: RangeEntry, first: string, second: string, say: Say): E
 
 function expectedText(typed: string, example: string, open: boolean): string {
   const [first = ''] = example.split(BETWEEN);
-  const other = open ? en`${first} to, with the end open` : en`${first} where it is one figure`;
-  return en`${quoted(typed)} is not a range. Expected two figures, as ${example}, or ${other}.`;
+  return open
+    ? en`${quoted(typed)} is not a range. Expected two figures, as ${example}, or ${`${first} to`}, with the end open.`
+    : en`${quoted(typed)} is not a range. Expected two figures, as ${example}, or ${first} where it is one figure.`;
 }
 
 function larger(dimension: Dimension, from: TypedQuantity, to: TypedQuantity): boolean {
@@ -106,10 +107,10 @@ export function rangeText(dimension: Dimension, { from, to }: TypedRange, unit: 
   const brought = (end: TypedQuantity) => (end.unit === '' ? { value: quantityText(dimension, end, unit), unit } : end);
   const words = (end: TypedQuantity) => (asMeant ? end.value : `${end.value} ${end.unit}`.trimEnd());
   const [low, high] = [from && brought(from), to && brought(to)];
-  if (low === undefined || high === undefined) return en`${low ? words(low) : ''} to ${high ? words(high) : ''}`.trim();
-  if (low.unit !== high.unit) return en`${words(low)} to ${words(high)}`;
+  if (low === undefined || high === undefined) return `${low ? words(low) : ''} to ${high ? words(high) : ''}`.trim();
+  if (low.unit !== high.unit) return `${words(low)} to ${words(high)}`;
   // The second unit holds for both.
-  return low.value === high.value ? words(high) : en`${low.value} to ${words(high)}`;
+  return low.value === high.value ? words(high) : `${low.value} to ${words(high)}`;
 }
 
 /** A range of whole numbers; an end left open is absent. */
@@ -131,7 +132,7 @@ export function readCountRange(text: string, least: number, most: number): Entry
   if (typed === '') return { ok: true, value: undefined };
   const [first = '', second, ...more] = typed.split(BETWEEN);
   if (more.length > 0 || second === undefined || (first === '' && second === ''))
-    return { ok: false, expected: expectedText(typed, en`13 to 40`, true) };
+    return { ok: false, expected: expectedText(typed, '13 to 40', true) };
   const [from, to] = [readCount(first, least, most), readCount(second, least, most)];
   if (!from.ok) return from;
   if (!to.ok) return to;
@@ -145,4 +146,4 @@ export function readCountRange(text: string, least: number, most: number): Entry
 
 /** A range of whole numbers as it stands in its box. */
 export const countRangeText = ({ from, to }: CountRange): string =>
-  from === undefined && to === undefined ? '' : en`${from ?? ''} to ${to ?? ''}`.trim();
+  from === undefined && to === undefined ? '' : `${from ?? ''} to ${to ?? ''}`.trim();

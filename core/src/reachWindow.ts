@@ -11,6 +11,9 @@ export interface ReachWindow {
 
 /** Nothing that is metered lies beyond, to either side. */
 const FURTHEST = whole(10_000);
+/** What may be typed as an end of a window, and as a tolerance. */
+export const WINDOW_END = en`A to one of B, from 1/10000 to 10000, as 2.5 or 14:3`;
+export const TOLERANCE = en`per cent above 0 and at most 50, like 2`;
 /** The narrowest window that is shown, in logarithms: four digits still tell its ends apart. */
 const NARROWEST = Math.log(1.002);
 /** Digits of an end that was dragged, so that it can be read and typed. */
@@ -27,10 +30,7 @@ export function readWindowEnd(text: string): Reading<Fraction> {
   const value = /[:\u2236\uFF1A]/.test(text) ? ofParts(text) : readNumber(text);
   if (!value.ok) return value;
   if (value.value.compare(ZERO) > 0 && within(value.value).equals(value.value)) return value;
-  return {
-    ok: false,
-    expected: en`${quoted(text.trim())} is out of reach. Expected A to one of B, from 1/10000 to 10000, as 2.5 or 14:3.`,
-  };
+  return { ok: false, expected: en`${quoted(text.trim())} is out of reach. Expected ${WINDOW_END}.` };
 }
 
 function ofParts(text: string): Reading<Fraction> {
@@ -52,7 +52,7 @@ export function readTolerance(text: string): Reading<Fraction> {
   const read = readNumber(text.replace(/\s*%\s*$/, ''));
   if (!read.ok) return read;
   if (read.value.compare(ZERO) > 0 && read.value.compare(whole(50)) <= 0) return { ok: true, value: read.value.div(whole(100)) };
-  return { ok: false, expected: en`${quoted(text.trim())} is no tolerance. Expected per cent above 0 and at most 50, like 2.` };
+  return { ok: false, expected: en`${quoted(text.trim())} is no tolerance. Expected ${TOLERANCE}.` };
 }
 
 const within = (ratio: Fraction): Fraction => most(whole(1).div(FURTHEST), least(FURTHEST, ratio));

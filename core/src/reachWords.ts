@@ -1,4 +1,4 @@
-import { en } from './en.ts';
+import { en, plural } from './en.ts';
 import { exactRatioText, fixed, percentText, ratioText, type Say, significant } from './format.ts';
 import { type Fraction, ONE, whole } from './ratio.ts';
 import type { Reach, ReachGap, ReachWish } from './reach/figures.ts';
@@ -36,9 +36,9 @@ export const offText = (offRatio: Fraction, say: Say): string => percentText(off
  * @example coveredText(0.95417, say)  // '95.42 %'
  */
 export function coveredText(covered: number, say: Say): string {
-  if (covered >= 1) return 'all';
+  if (covered >= 1) return en`all`;
   const text = fixed(100 * covered, 2, say);
-  return text === fixed(100, 2, say) ? en`over ${fixed(99.99, 2, say)}\u00A0%` : `${text}\u00A0%`;
+  return text === fixed(100, 2, say) ? en`over ${`${fixed(99.99, 2, say)}\u00A0%`}` : `${text}\u00A0%`;
 }
 
 export const toleranceText = (tolerance: Fraction, say: Say): string => {
@@ -59,7 +59,7 @@ export function reachSentences(reach: Reach, say: Say): readonly string[] {
   const widestToo = widest !== null && !(same(widest.low, worst.low) && same(widest.high, worst.high));
   return [
     en`${countText(reach)} from ${windowText(wish, say)} by volume; ${withinText(reach, say)}.`,
-    en`Any target in it is met to ${offText(worst.offRatio, say)} or better. The worst is ${ratioInWords(worst.worstTarget, say)}${nearestText(worst, say)}.`,
+    `${en`Any target in it is met to ${offText(worst.offRatio, say)} or better.`} ${worstText(worst, say)}`,
     ...(widestToo
       ? [
           en`The widest gap between two ratios is ${gapText(widest, say)}: a target of ${ratioInWords(widest.worstTarget, say)} is ${offText(widest.offRatio, say)} off.`,
@@ -71,7 +71,7 @@ export function reachSentences(reach: Reach, say: Say): readonly string[] {
 
 export function countText({ distinct }: Reach): string {
   if (distinct === null) return en`More ratios than can be listed`;
-  return distinct === 1 ? '1 ratio' : en`${distinct} ratios`;
+  return plural(distinct)`${distinct} ratio|${distinct} ratios`;
 }
 
 const same = (a: Fraction | null, b: Fraction | null): boolean => (a === null || b === null ? a === b : a.equals(b));
@@ -92,21 +92,25 @@ function withinText({ covered, wish }: Reach, say: Say): string {
 export const gapCountText = ({ gaps, moreGaps }: Reach): string => {
   if (moreGaps === null) return en`too many gaps to be looked for, wider`;
   const count = gaps.length + moreGaps;
-  return en`${count === 0 ? 'no' : count} ${count < 2 ? 'gap' : 'gaps'} wider`;
+  return count === 0 ? en`no gap wider` : plural(count)`${count} gap wider|${count} gaps wider`;
 };
 
 /** Where a target lies, by its neighbours, within a sentence. */
 export const placeText = (gap: ReachGap, say: Say): string =>
   gap.low === null || gap.high === null ? gapText(gap, say) : en`between ${fixed(gap.low, 4, say)} and ${fixed(gap.high, 4, say)}`;
 
-/** What comes nearest to the worst target, and on which side it errs. */
-function nearestText({ low, high, worstTarget, offRatio }: ReachGap, say: Say): string {
-  if (offRatio.n === 0n) return en`, which can be made exactly`;
+/** The worst target with what comes nearest to it, and on which side that errs. */
+function worstText({ low, high, worstTarget, offRatio }: ReachGap, say: Say): string {
+  const target = ratioInWords(worstTarget, say);
+  if (offRatio.n === 0n) return en`The worst is ${target}, which can be made exactly.`;
   const off = offText(offRatio, say);
   const errs = (neighbour: Fraction | null) => neighbour !== null && worstTarget.div(neighbour).sub(ONE).abs().equals(offRatio);
   // Below a target there is less A for as much B.
   const rich = low !== null && errs(low) ? en`${ratioInWords(low, say)} makes ${off} B-rich` : null;
   const lean = high !== null && errs(high) ? en`${ratioInWords(high, say)} makes ${off} B-lean` : null;
-  const beyond = low === null ? en`; nothing lower can be built` : high === null ? en`; nothing higher can be built` : '';
-  return en`, which ${[rich, lean].filter((words) => words !== null).join(en` and `)}${beyond}`;
+  const makes = [rich, lean].filter((words) => words !== null).join(en` and `);
+  if (low === null) return en`The worst is ${target}, which ${makes}; nothing lower can be built.`;
+  return high === null
+    ? en`The worst is ${target}, which ${makes}; nothing higher can be built.`
+    : en`The worst is ${target}, which ${makes}.`;
 }

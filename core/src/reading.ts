@@ -18,13 +18,19 @@ export interface QuantityText {
   readonly unit: string | null;
 }
 
-type Trouble = 'is not a number' | 'divides by zero' | 'has a power of ten beyond 30' | 'can be read in two ways';
+/** Says what is wrong with a text. */
+type Trouble = (typed: string) => string;
 
 const LONGEST = 64;
 const LARGEST_POWER = 30;
 const SHOWN_DIGITS = 6;
 const NUMBER = en`something like 38.9, 38,9, 1 1/2 or 7e-4`;
 const RATIO = en`A to B, like 100:45, 2.5 : 1, 100A:38B or 4:1:1`;
+
+const noNumber: Trouble = (typed) => en`${typed} is not a number.`;
+const byZero: Trouble = (typed) => en`${typed} divides by zero.`;
+const endlessPower: Trouble = (typed) => en`${typed} has a power of ten beyond ${LARGEST_POWER}.`;
+const twoWays: Trouble = (typed) => en`${typed} can be read in two ways.`;
 
 const refused = (said: string, wanted: string) => ({ ok: false, expected: en`${said} Expected ${wanted}.` }) as const;
 
@@ -75,31 +81,31 @@ function mixedNumber(over: string, under: string): Fraction | null {
 
 function commonFraction(over: string, under: string): Fraction | Trouble {
   const divisor = decimal(under);
-  if (!divisor) return 'is not a number';
-  if (divisor.n === 0n) return 'divides by zero';
+  if (!divisor) return noNumber;
+  if (divisor.n === 0n) return byZero;
   const dividend = decimal(over);
   const mixed = mixedNumber(over, under);
   // "1 234/567" is 1234/567 to one reader and 1 and 234/567 to the next.
-  if (dividend && mixed) return 'can be read in two ways';
-  return mixed ?? dividend?.div(divisor) ?? 'is not a number';
+  if (dividend && mixed) return twoWays;
+  return mixed ?? dividend?.div(divisor) ?? noNumber;
 }
 
 function powerOfTen(head: string, exponentText: string): Fraction | Trouble {
   const exponent = Number(exponentText);
   const number = decimal(head);
-  if (!number) return 'is not a number';
-  if (Math.abs(exponent) > LARGEST_POWER) return 'has a power of ten beyond 30';
+  if (!number) return noNumber;
+  if (Math.abs(exponent) > LARGEST_POWER) return endlessPower;
   const power = whole(10n ** BigInt(Math.abs(exponent)));
   return exponent < 0 ? number.div(power) : number.mul(power);
 }
 
 function unsignedNumber(text: string): Fraction | Trouble {
   const [over, under, ...more] = text.split('/');
-  if (over !== undefined && under !== undefined) return more.length > 0 ? 'is not a number' : commonFraction(over, under);
+  if (over !== undefined && under !== undefined) return more.length > 0 ? noNumber : commonFraction(over, under);
   const [power, head = '', exponent = ''] = /^(.*)e([+-]?\d+)$/i.exec(text) ?? [];
   if (power !== undefined) return powerOfTen(head, exponent);
   const [repeating, first = '', period = ''] = /^(.*?)\((\d+)\)$/.exec(text) ?? [];
-  return (repeating === undefined ? decimal(text) : repeatingDecimal(first, period)) ?? 'is not a number';
+  return (repeating === undefined ? decimal(text) : repeatingDecimal(first, period)) ?? noNumber;
 }
 
 /**
@@ -121,11 +127,12 @@ export function readNumber(text: string): Reading<Fraction> {
     .replace(/\u2212/g, '-')
     .replace(/ ?\/ ?/g, '/');
   const number = unsignedNumber(plain.replace(/^[+-]/, ''));
-  if (typeof number === 'string') return refused(`${quoted(typed.value)} ${number}.`, NUMBER);
+  if (typeof number === 'function') return refused(number(quoted(typed.value)), NUMBER);
   return { ok: true, value: plain.startsWith('-') ? number.neg() : number };
 }
 
-const listed = (names: readonly string[]) => names.join(', ').replace(/, ([^,]*)$/, en` or $1`);
+const listed = (names: readonly string[]) =>
+  names.length < 2 ? names.join() : en`${names.slice(0, -1).join(', ')} or ${names[names.length - 1]}`;
 
 /** A unit starts with a letter or a sign of its own; one that starts with a digit (`1/K`) needs a space before it. */
 const canStartUnit = (text: string, at: number) => /[^\d\s.,+\-\u2212()*·]/.test(text.charAt(at)) || /^\s\d/.test(text.slice(at - 1));
@@ -191,18 +198,19 @@ function lettersAgree(parts: readonly RatioPart[]): boolean {
 export function readRatio(text: string): Reading<readonly [Fraction, Fraction] | readonly [Fraction, Fraction, Fraction]> {
   const typed = trimmed(text, RATIO);
   if (!typed.ok) return typed;
-  const said = (trouble: string) => refused(`${quoted(typed.value)} ${trouble}.`, RATIO);
+  const said = (trouble: string) => refused(trouble, RATIO);
+  const whole = quoted(typed.value);
   const parts = typed.value.split(/[:\u2236\uFF1A]/).map(ratioPart);
-  if (parts.length > 3) return said(en`has ${parts.length} parts`);
+  if (parts.length > 3) return said(en`${whole} has ${parts.length} parts.`);
   const numbers: Fraction[] = [];
   for (const { typed: part, number } of parts.toSorted(byLetter)) {
-    if (!number.ok) return said(part === '' ? en`lacks a part` : en`has a part ${quoted(part)} that is not a number`);
-    if (number.value.compare(ZERO) <= 0) return said(en`has a part ${quoted(part)} that is not above zero`);
+    if (!number.ok) return said(part === '' ? en`${whole} lacks a part.` : en`${whole} has a part ${quoted(part)} that is not a number.`);
+    if (number.value.compare(ZERO) <= 0) return said(en`${whole} has a part ${quoted(part)} that is not above zero.`);
     numbers.push(number.value);
   }
   const [a, b, third] = numbers;
-  if (a === undefined || b === undefined) return said(en`has only one part`);
-  if (!lettersAgree(parts)) return said(en`does not name each part once by its letter`);
+  if (a === undefined || b === undefined) return said(en`${whole} has only one part.`);
+  if (!lettersAgree(parts)) return said(en`${whole} does not name each part once by its letter.`);
   return { ok: true, value: third === undefined ? [a, b] : [a, b, third] };
 }
 

@@ -19,12 +19,15 @@ export const WHEEL_CHOICES = [
 export function searchSummary({ search = {}, A, B }: Pick<MachineRow, 'search' | 'A' | 'B'>): string {
   const wheels = search.wheels ?? 'rack';
   const words = WHEEL_CHOICES.find(([id]) => id === wheels)?.[1];
-  const bought = wheels === 'rack and purchases' ? en`, up to ${search.purchases ?? 1}` : '';
-  const teeth = wheels === 'rack' || search.teeth === undefined ? '' : en`, ${search.teeth.from} to ${search.teeth.to} teeth`;
+  const used = [
+    en`wheels ${words}`,
+    ...(wheels === 'rack and purchases' ? [en`up to ${search.purchases ?? 1}`] : []),
+    ...(wheels === 'rack' || search.teeth === undefined ? [] : [en`${search.teeth.from} to ${search.teeth.to} teeth`]),
+  ];
   const counted = search.asMeasured === true && [A, B].some(({ pumps }) => pumps.some((pump) => pump.measuredDelivery !== undefined));
   return [
-    en`wheels ${words}${bought}${teeth}`,
-    en`pumps ${search.anyPump ? en`any the machine may carry` : en`as fitted`}`,
+    used.join(', '),
+    search.anyPump ? en`pumps any the machine may carry` : en`pumps as fitted`,
     ...(search.openShared ? [en`shared stages open`] : []),
     ...(counted ? [en`delivery as measured`] : []),
   ].join('; ');

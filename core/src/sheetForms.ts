@@ -5,7 +5,7 @@ import { en } from './en.ts';
 import { fixed, offRatioText, ratioText, type Say, signed, temperatureText } from './format.ts';
 import { type Given, known, NOT_GIVEN } from './given.ts';
 import { liesInside, type OffRatioLimits, offRatio } from './mixRatio.ts';
-import type { SideName } from './plan.ts';
+import { BY_BASIS, type SideName } from './plan.ts';
 import { type Fraction, ONE, ratioOf, whole, ZERO } from './ratio.ts';
 import { input } from './working.ts';
 
@@ -81,7 +81,7 @@ function indexRow(chemistry: Chemistry, limits: OffRatioLimits | null): FormRow 
   return { label, kind: 'index', mostB: at(limits?.high), wanted: at(ZERO), leastB: at(limits?.low) };
 }
 
-const madeAt = (chemistry: Chemistry, e: Fraction): Fraction => indexMade(chemistry, input('off-ratio', e, 'share')).value;
+const madeAt = (chemistry: Chemistry, e: Fraction): Fraction => indexMade(chemistry, input(en`off-ratio`, e, 'share')).value;
 
 function formRow(label: string, kind: RatioKind, bPerA: Given<Fraction>, limits: OffRatioLimits | null): FormRow {
   const at = (e: Fraction | undefined) =>
@@ -126,7 +126,13 @@ export function ratioSentence(ratio: KnownRatio, say: Say): string {
   const unit = say.system === 'metric' ? 'cc' : 'in³';
   const b = fixed(volume.value.mul(whole(BEAKER)), 2, say);
   const subject = `${ratio.written}${ratio.premixed || ratio.chemistry !== null ? ',' : ''}`;
-  return en`${subject} ${stays ? 'stays' : 'is'} ${ratioText(ONE.div(volume.value), say)} by volume${running(ratio, say)}: for every ${BEAKER} ${unit} of A, ${b} ${unit} of B.`;
+  const parts = en`for every ${BEAKER} ${unit} of A, ${b} ${unit} of B`;
+  const made = ratioText(ONE.div(volume.value), say);
+  const when = running(ratio, say);
+  if (when === null) return stays ? en`${subject} stays ${made} by volume: ${parts}.` : en`${subject} is ${made} by volume: ${parts}.`;
+  return stays
+    ? en`${subject} stays ${made} by volume when ${when}: ${parts}.`
+    : en`${subject} is ${made} by volume when ${when}: ${parts}.`;
 }
 
 /** How far an index is carried to show what it does: 1 % either way. */
@@ -150,13 +156,16 @@ export function chemistrySentences(chemistry: Chemistry, say: Say): readonly str
   ];
 }
 
-function running({ runAt_K }: KnownRatio, say: Say): string {
+/** At what temperatures the two sides run, where that is given. */
+function running({ runAt_K }: KnownRatio, say: Say): string | null {
   const sides = (['A', 'B'] as const).flatMap((side) => {
     const at_K = runAt_K[side];
     return at_K.known ? [{ side, at: temperatureText(at_K.value, say) }] : [];
   });
-  const said = sides.map(({ side, at }, index) => en`${side} ${index === 0 ? en`runs ` : ''}at ${at}`).join(en` and `);
-  return said === '' ? '' : en` when ${said}`;
+  const [first, second] = sides;
+  if (first === undefined) return null;
+  const { side, at } = first;
+  return second === undefined ? en`${side} runs at ${at}` : en`${side} runs at ${at} and ${second.side} at ${second.at}`;
 }
 
 /**
@@ -180,11 +189,17 @@ export function wrongBasisOffRatio(ratio: KnownRatio): Fraction | null {
 export function wrongBasisText(ratio: KnownRatio, say: Say): string | null {
   const e = wrongBasisOffRatio(ratio);
   if (e === null) return null;
-  const other = ratio.basis === 'weight' ? 'volume' : 'weight';
-  if (e.equals(ZERO)) return en`Taken by ${other} by mistake, these numbers would do no harm: A and B are equally dense as run.`;
+  const other = BY_BASIS[ratio.basis === 'weight' ? 'volume' : 'weight'];
+  if (e.equals(ZERO)) return en`Taken ${other} by mistake, these numbers would do no harm: A and B are equally dense as run.`;
   const { limits } = ratio;
-  const inside = limits === null ? '' : liesInside(e, limits) ? en`, inside` : en`, outside`;
-  return en`Taken by ${other} by mistake, these numbers would run ${offRatioText(e, say)}${inside}${limits === null ? '' : en` the limits`}. ${ratio.chemistry === null ? en`The sheet must say “by ${ratio.basis}”.` : en`Equivalents are weighed.`}`;
+  const off = offRatioText(e, say);
+  const cost =
+    limits === null
+      ? en`Taken ${other} by mistake, these numbers would run ${off}.`
+      : liesInside(e, limits)
+        ? en`Taken ${other} by mistake, these numbers would run ${off}, inside the limits.`
+        : en`Taken ${other} by mistake, these numbers would run ${off}, outside the limits.`;
+  return `${cost} ${ratio.chemistry === null ? en`The sheet must say “${BY_BASIS[ratio.basis]}”.` : en`Equivalents are weighed.`}`;
 }
 
 /**

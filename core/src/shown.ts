@@ -1,4 +1,3 @@
-import { en } from './en.ts';
 import { inUnit, printedUnit, quantity, type Say, significant } from './format.ts';
 import { type Fraction, float } from './ratio.ts';
 import { type Dimension, fromSI, toSI } from './units.ts';
@@ -37,7 +36,7 @@ const SHOWN: Readonly<Record<Dimension, readonly [Shown, Shown]>> = {
   ],
   volume: [
     ['L', 2],
-    [en`US gal`, 3],
+    ['US gal', 3],
   ],
   mass: [
     ['kg', 3],
@@ -54,7 +53,7 @@ const SHOWN: Readonly<Record<Dimension, readonly [Shown, Shown]>> = {
   ],
   torque: [
     ['N m', 2],
-    [en`lbf in`, 1],
+    ['lbf in', 1],
   ],
   force: [
     ['N', 0],
@@ -64,7 +63,7 @@ const SHOWN: Readonly<Record<Dimension, readonly [Shown, Shown]>> = {
     ['W', 1],
     ['hp', 3],
   ],
-  viscosity: BOTH(en`mPa s`, 0),
+  viscosity: BOTH('mPa s', 0),
   time: BOTH('min', 1),
   share: BOTH('%', 2),
   velocity: [
@@ -143,7 +142,7 @@ const SI_UNIT: Readonly<Record<Dimension, string>> = {
   torque: 'N m',
   force: 'N',
   power: 'W',
-  viscosity: en`Pa s`,
+  viscosity: 'Pa s',
   time: 's',
   share: '',
   velocity: 'm/s',

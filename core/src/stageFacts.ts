@@ -3,7 +3,7 @@ import { en } from './en.ts';
 import { fixed, lengthText, type Say, signed } from './format.ts';
 import { orNull } from './given.ts';
 import type { StageOption } from './option.ts';
-import { ENDS, type Plan } from './plan.ts';
+import { END_WORDS, ENDS, type Plan } from './plan.ts';
 import type { Origin } from './rack.ts';
 import { pitchesToChange } from './sheet/changeRows.ts';
 import { NONE, slotName, whomItTurns } from './sheet/paperText.ts';
@@ -37,7 +37,7 @@ export function stageFacts(plan: Plan, option: StageOption, fitted: StageOption,
     title: `${stage.name} ${whomItTurns(stage)}, ${loop} ${stage.size}`,
     rows: [
       ...ENDS.map((end) => ({
-        what: en`${end}, teeth`,
+        what: en`${END_WORDS[end]}, teeth`,
         now: String(stage[end].teeth),
         after: String(option.teeth[end]),
         note: originText(plan, option.origins[end]),
@@ -52,7 +52,7 @@ export function stageFacts(plan: Plan, option: StageOption, fitted: StageOption,
 export function originText(plan: Plan, origin: Origin): string {
   switch (origin.from) {
     case 'stays':
-      return 'stays';
+      return en`stays`;
     case 'rack':
       return [en`from the rack`, origin.piece.place, origin.piece.part].filter((word) => word !== '').join(', ');
     case 'machine':
@@ -101,15 +101,16 @@ function loopFacts(option: StageOption, fitted: StageOption, word: string, say: 
 /** Millimetres, or inches, as the option lists say them. */
 function travelText({ travel_m }: StageOption, say: Say): string {
   if (travel_m === null) return en`travel not known`;
-  if (travel_m === 0) return 'stays';
-  const unit = say.system === 'inch' ? 'in' : 'mm';
-  return en`travel ${signed(travel_m * (say.system === 'inch' ? 1000 / 25.4 : 1000), say.system === 'inch' ? 4 : 2, say)}\u00A0${unit}`;
+  if (travel_m === 0) return en`stays`;
+  const travel =
+    say.system === 'inch' ? `${signed(travel_m * (1000 / 25.4), 4, say)}\u00A0in` : `${signed(travel_m * 1000, 2, say)}\u00A0mm`;
+  return en`travel ${travel}`;
 }
 
 function centreLimits({ stage }: StageOption, say: Say): string {
   if (!stage.centre.known) return en`limits not given`;
   const limits = stage.centre.value;
-  return limits.kind === 'fixed' ? 'fixed' : en`${lengthText(limits.least_m, say, 2)} to ${lengthText(limits.most_m, say, 2)}`;
+  return limits.kind === 'fixed' ? en`fixed` : en`${lengthText(limits.least_m, say, 2)} to ${lengthText(limits.most_m, say, 2)}`;
 }
 
 const takeUp = ({ stage }: StageOption, say: Say): string =>

@@ -11,7 +11,7 @@ const usableVolume = formula({
   letter: 'u',
   written: 'max(f - l, 0)',
   dimension: 'volume',
-  source: 'arithmetic',
+  source: en`arithmetic`,
   of: ({ f, l }: Record<'f' | 'l', Fraction>) => most(f.sub(l), ZERO),
 });
 

@@ -132,4 +132,4 @@ export function fittedPumps(plan: Plan): Readonly<Record<SideName, Pump>> {
  * @example pumpsText(pumps)  // 'pumps as measured', where their measured delivery counts
  */
 export const pumpsText = ({ A, B }: Build['pumps']): string =>
-  [A, B].some(({ delivery, asMeasured }) => delivery.known && asMeasured) ? en`pumps as measured` : 'pumps';
+  [A, B].some(({ delivery, asMeasured }) => delivery.known && asMeasured) ? en`pumps as measured` : en`pumps`;

@@ -1,4 +1,4 @@
-import { en } from './en.ts';
+import { en, plural } from './en.ts';
 import { capital, type Say, signedPercentText, signedRangeText } from './format.ts';
 import { shareText } from './ratioCheck/causes/words.ts';
 import type { Trend, TrendValue } from './ratioCheck/history.ts';
@@ -29,12 +29,13 @@ export function trendSentence(
   const one = (share: number) => (isSigned ? signedPercentText(share, say) : shareText(share, say));
   const range = (from: number, to: number) =>
     isSigned ? signedRangeText(from, to, say) : en`${shareText(from, say)} to ${shareText(to, say)}`;
-  const said = ({ date, value, interval, stable }: TrendValue) =>
-    `${date}: ${one(value)}${interval === null ? en`, one catch` : `, ${range(interval.from, interval.to)}${stable ? '' : en`, the catches do not agree`}`}`;
+  const sure = ({ interval, stable }: TrendValue) =>
+    interval === null ? [en`one catch`] : [range(interval.from, interval.to), ...(stable ? [] : [en`the catches do not agree`])];
+  const said = (of: TrendValue) => [`${of.date}: ${one(of.value)}`, ...sure(of)].join(', ');
   const skipped = values.length - SAID;
   const dates = (indexes: readonly number[]) => indexes.flatMap((index) => values[index]?.date ?? []).join(', ');
   return [
-    `${title}, ${values.length} ${values.length === 1 ? en`ratio check` : en`ratio checks`}.`,
+    plural(values.length)`${title}, ${values.length} ratio check.|${title}, ${values.length} ratio checks.`,
     ...(skipped > 0 ? [en`The last ${SAID}:`] : []),
     `${values.slice(-SAID).map(said).join('; ')}.`,
     ...(chart === null ? [] : [en`Mean ${one(chart.mean)}, control limits ${range(chart.low, chart.high)}.`]),

@@ -1,3 +1,4 @@
+import { en } from './en.ts';
 import { amountEntryText, type EntryText, readAmountEntry, readQuantityEntry, type TypedWithError } from './entry.ts';
 import type { Say } from './format.ts';
 import type { TypedQuantity } from './reading.ts';
@@ -11,7 +12,7 @@ export interface TypedShot {
   readonly time: TypedQuantity;
 }
 
-/** The last "in" stands before the time, so that cubic inches may stand before it. */
+/** The last "in" stands before the time, so that cubic inches may stand before it; it is the same in every language. */
 const SHOT = /^(.+)\sin\s+(\S.*)$/i;
 
 /**
@@ -31,11 +32,11 @@ export function readShotEntry(text: string, say: Say): EntryText<TypedShot> {
   const time = readQuantityEntry('time', second, 's', say);
   if (!time.ok) return time;
   if (amount.value === undefined || time.value === undefined)
-    return { ok: false, expected: `"${typed}" is no shot. Expected an amount and its time, as 400 g in 6 s.` };
+    return { ok: false, expected: en`"${typed}" is no shot. Expected an amount and its time, as ${'400 g in 6 s'}.` };
   const value = { amount: amount.value, time: time.value };
   const plain = amount.reading === undefined && time.reading === undefined && /[a-z]/i.test(second);
   const spoken = [amount.reading ?? amountEntryText(amount.value), time.reading ?? amountEntryText(time.value)];
-  return { ok: true, value, ...(plain ? {} : { reading: `= ${spoken.map(withoutSign).join(' in ')}` }) };
+  return { ok: true, value, ...(plain ? {} : { reading: `= ${spoken.map(withoutSign).join(en` in `)}` }) };
 }
 
 /**
@@ -64,7 +65,7 @@ export function readWithErrorEntry(dimension: Dimension, text: string, unit: str
   if (typed === '') return { ok: true, value: undefined };
   const [first = '', second, ...more] = typed.split(PLUS_MINUS);
   if (first === '' || second === '' || more.length > 0)
-    return { ok: false, expected: `"${typed}" is no figure with its error. Expected it as 98.5 ± 0.4 or 98.5 +- 0.4.` };
+    return { ok: false, expected: en`"${typed}" is no figure with its error. Expected it as 98.5 ± 0.4 or 98.5 +- 0.4.` };
   const value = readQuantityEntry(dimension, first, unit, say);
   if (!value.ok) return value;
   const error = readQuantityEntry(dimension, second ?? '', unit, say);

@@ -81,9 +81,9 @@ export const DIMENSIONS = {
     unit('g/cm3', exact('1000'), 'g/cc', 'g/ccm'),
     unit('g/mL', exact('1000')),
     unit('kg/L', exact('1000'), 'kg/dm3'),
-    unit('lb/ft3', POUND_kg.div(CUBIC_FOOT_m3), en`lb/cu ft`, 'lbs/ft3', 'pcf'),
-    unit(en`lb/gal (US)`, POUND_kg.div(US_GALLON_m3), 'lb/gal', 'lbs/gal', 'lb/US gal'),
-    unit('lb/in3', POUND_kg.div(CUBIC_INCH_m3), en`lb/cu in`, 'lbs/in3'),
+    unit('lb/ft3', POUND_kg.div(CUBIC_FOOT_m3), 'lb/cu ft', 'lbs/ft3', 'pcf'),
+    unit('lb/gal (US)', POUND_kg.div(US_GALLON_m3), 'lb/gal', 'lbs/gal', 'lb/US gal'),
+    unit('lb/in3', POUND_kg.div(CUBIC_INCH_m3), 'lb/cu in', 'lbs/in3'),
   ],
   // cubic metres per revolution
   displacement: [
@@ -91,7 +91,7 @@ export const DIMENSIONS = {
     unit('cc/rev', CC_m3, 'cm3/rev', 'ccm/rev', 'cc/r', 'cm3/r'),
     unit('mL/rev', CC_m3, 'mL/r'),
     unit('L/rev', LITRE_m3, 'dm3/rev', 'L/r'),
-    unit('in3/rev', CUBIC_INCH_m3, en`cu in/rev`, 'in3/r'),
+    unit('in3/rev', CUBIC_INCH_m3, 'cu in/rev', 'in3/r'),
   ],
   // cubic metres
   volume: [
@@ -99,11 +99,11 @@ export const DIMENSIONS = {
     unit('L', LITRE_m3, 'dm3', 'litre', 'liter'),
     unit('mL', CC_m3),
     unit('cc', CC_m3, 'cm3', 'ccm'),
-    unit('in3', CUBIC_INCH_m3, en`cu in`),
-    unit('US gal', US_GALLON_m3, en`gal (US)`),
-    unit(en`US fl oz`, US_FLUID_OUNCE_m3, en`fl oz (US)`),
-    unit('UK gal', UK_GALLON_m3, en`gal (UK)`, en`imp gal`),
-    unit(en`UK fl oz`, UK_FLUID_OUNCE_m3, en`fl oz (UK)`, en`imp fl oz`),
+    unit('in3', CUBIC_INCH_m3, 'cu in'),
+    unit('US gal', US_GALLON_m3, 'gal (US)'),
+    unit('US fl oz', US_FLUID_OUNCE_m3, 'fl oz (US)'),
+    unit('UK gal', UK_GALLON_m3, 'gal (UK)', 'imp gal'),
+    unit('UK fl oz', UK_FLUID_OUNCE_m3, 'fl oz (UK)', 'imp fl oz'),
   ],
   // kilograms
   mass: [unit('kg', ONE), unit('g', exact('0.001')), unit('lb', POUND_kg, 'lbs'), unit('oz', OUNCE_kg)],
@@ -116,8 +116,8 @@ export const DIMENSIONS = {
     unit('L/min', LITRE_m3.div(MINUTE_s), 'dm3/min', 'lpm'),
     unit('mL/min', CC_m3.div(MINUTE_s)),
     unit('cc/s', CC_m3, 'cm3/s', 'mL/s'),
-    unit('in3/min', CUBIC_INCH_m3.div(MINUTE_s), en`cu in/min`),
-    unit('US gal/min', US_GALLON_m3.div(MINUTE_s), en`gal/min (US)`, 'US gpm'),
+    unit('in3/min', CUBIC_INCH_m3.div(MINUTE_s), 'cu in/min'),
+    unit('US gal/min', US_GALLON_m3.div(MINUTE_s), 'gal/min (US)', 'US gpm'),
   ],
   // pascals
   pressure: [
@@ -130,8 +130,8 @@ export const DIMENSIONS = {
   // newton metres
   torque: [
     unit('N m', ONE),
-    unit(en`lbf in`, POUND_FORCE_N.mul(INCH_m), en`lb in`, en`in lb`, en`in lbf`),
-    unit(en`lbf ft`, POUND_FORCE_N.mul(FOOT_m), en`lb ft`, en`ft lb`, en`ft lbf`),
+    unit('lbf in', POUND_FORCE_N.mul(INCH_m), 'lb in', 'in lb', 'in lbf'),
+    unit('lbf ft', POUND_FORCE_N.mul(FOOT_m), 'lb ft', 'ft lb', 'ft lbf'),
   ],
   // newtons
   force: [unit('N', ONE), unit('kN', exact('1000')), unit('lbf', POUND_FORCE_N)],
@@ -142,11 +142,11 @@ export const DIMENSIONS = {
   // seconds
   time: [unit('s', ONE, 'sec'), unit('min', MINUTE_s), unit('h', MINUTE_s.mul(MINUTE_s), 'hr')],
   // plain number
-  share: [unit('', ONE), unit('%', exact('0.01'), 'percent', en`per cent`)],
+  share: [unit('', ONE), unit('%', exact('0.01'), 'percent', 'per cent')],
   // metres per second
   velocity: [unit('m/s', ONE), unit('m/min', ONE.div(MINUTE_s)), unit('ft/min', FOOT_m.div(MINUTE_s), 'fpm')],
   // per second
-  frequency: [unit('1/s', ONE, 'Hz', en`per s`, 's^-1', 's⁻¹')],
+  frequency: [unit('1/s', ONE, 'Hz', 'per s', 's^-1', 's⁻¹')],
   // radians; a degree is π/180, which no fraction is, so angles of people stay numbers
   angle: [unit('rad', ONE)],
   // plain number that is never read as a percentage

@@ -1,5 +1,5 @@
-import { countOf } from './buyWords.ts';
-import { en } from './en.ts';
+import { countOf, equalPlansText } from './buyWords.ts';
+import { en, plural } from './en.ts';
 import type { Say } from './format.ts';
 import type { ReachWish } from './reach/figures.ts';
 import { offText, ratioInWords, toleranceText, windowText } from './reachWords.ts';
@@ -22,10 +22,13 @@ export function windowSentence(plans: WindowPlans, wish: Omit<ReachWish, 'bins'>
   const goal = en`every ratio from ${windowText(wish, say)} within ${toleranceText(wish.tolerance, say)}`;
   if (fewestPurchases === null) return en`No plan of up to ${countOf(mostPurchases, buysPumps)} brings ${goal}.`;
   if (fewestPurchases === 0) return en`Nothing to buy: the rack as it is brings ${goal}.`;
-  const equal = planCount === 1 && !more ? en`one plan` : en`${planCount}${more ? en` or more` : ''} equal plans`;
-  return en`${countOf(fewestPurchases, buysPumps)}, the fewest, ${fewestPurchases === 1 ? 'brings' : 'bring'} ${goal}; ${equal}.`;
+  const bought = countOf(fewestPurchases, buysPumps);
+  const equal = equalPlansText(planCount, more);
+  return plural(fewestPurchases)`${bought}, the fewest, brings ${goal}; ${equal}.|${bought}, the fewest, bring ${goal}; ${equal}.`;
 }
 
 /** What one part of a plan is good for. */
 export const windowGainText = ({ quantity, alone, without }: Pick<WindowPurchase, 'quantity' | 'alone' | 'without'>, say: Say): string =>
-  en`alone it leaves ${leftText(alone, say)}; ${quantity === 1 ? en`without it` : en`with one fewer`} ${leftText(without, say)} would be left`;
+  quantity === 1
+    ? en`alone it leaves ${leftText(alone, say)}; without it ${leftText(without, say)} would be left`
+    : en`alone it leaves ${leftText(alone, say)}; with one fewer ${leftText(without, say)} would be left`;

@@ -46,10 +46,10 @@ const timeOfAll = formula({
 });
 
 const COUNTED: Readonly<Record<WorkKind, string>> = {
-  sprocket: 'sprockets',
+  sprocket: en`sprockets`,
   chainLength: en`chain lengths`,
   centre: en`centre settings`,
-  pump: 'pumps',
+  pump: en`pumps`,
 };
 
 const ONE_OF: Readonly<Record<WorkKind, string>> = {
@@ -82,7 +82,7 @@ export function workOf(minutes: Minutes, changes: Changes): Work {
     });
   const kinds = { sprocket: timeOf('sprocket'), chainLength: timeOf('chainLength'), centre: timeOf('centre'), pump: timeOf('pump') };
   const { sprocket: s, chainLength: l, centre: c, pump: p } = kinds;
-  return { kinds, total: work(timeOfAll, 'work', { s, l, c, p }) };
+  return { kinds, total: work(timeOfAll, en`work`, { s, l, c, p }) };
 }
 
 /** Wheels of a stage that are not the ones fitted. */

@@ -1,4 +1,3 @@
-import { en } from '../../core/src/en.ts';
 import { LARGEST_FILE_BYTES } from '../../core/src/file/envelope.ts';
 import type { MenuEntry, Paper, Work } from './contract.ts';
 
@@ -13,13 +12,13 @@ function aString(value: unknown, what: string): string {
 }
 
 export function aName(value: unknown): string {
-  const name = aString(value, en`A name`);
+  const name = aString(value, 'A name');
   if (name.length > LONGEST_NAME) throw new RangeError(`A name has ${name.length} characters; more than ${LONGEST_NAME} are not taken.`);
   return name;
 }
 
 export function aToken(value: unknown): string {
-  const token = aString(value, en`A token`);
+  const token = aString(value, 'A token');
   if (token.length > LONGEST_NAME) throw new RangeError('A token is too long.');
   return token;
 }
@@ -28,7 +27,7 @@ export function aToken(value: unknown): string {
 const LONGEST_PLACE = 32_767;
 
 export function aPlace(value: unknown): string {
-  const place = aString(value, en`A place`);
+  const place = aString(value, 'A place');
   if (place.length > LONGEST_PLACE) throw new RangeError('A place is too long.');
   return place;
 }
@@ -56,7 +55,7 @@ function anEntry(value: unknown): MenuEntry {
 }
 
 export function aFileText(value: unknown): string {
-  const text = aString(value, en`The content of a file`);
+  const text = aString(value, 'The content of a file');
   const size = Buffer.byteLength(text);
   if (size > LARGEST_FILE_BYTES)
     throw new RangeError(`The file would have ${size} bytes; more than ${LARGEST_FILE_BYTES} are not written.`);
@@ -75,7 +74,7 @@ export function aFlag(value: unknown): boolean {
 
 /** The id of kept work, which is the name of its file: it leads nowhere else. */
 export function anId(value: unknown): string {
-  const id = aString(value, en`An id`);
+  const id = aString(value, 'An id');
   if (!/^[0-9a-f-]{36}$/.test(id)) throw new RangeError('An id must be one that was given out here.');
   return id;
 }

@@ -14,8 +14,8 @@ export function setUnsaved(window: BrowserWindow, unsaved: boolean, title: strin
 }
 
 /** In the order of the buttons; Enter saves and Escape goes back, so that neither loses anything. */
-const ANSWERS = ['Save', 'Close without saving', en`Go back`] as const;
-const GO_BACK = ANSWERS.indexOf('Go back');
+const ANSWERS = ['save', 'close', 'back'] as const;
+type Answer = (typeof ANSWERS)[number];
 
 /** Closing with unsaved work asks, and so does quitting, which closes every window first. */
 export function askBeforeClosing(window: BrowserWindow): void {
@@ -27,22 +27,23 @@ export function askBeforeClosing(window: BrowserWindow): void {
     asking = true;
     void ask(window).then((answer) => {
       asking = false;
-      if (answer === 'Close without saving') void endWithoutAutosave(() => window.destroy());
+      if (answer === 'close') void endWithoutAutosave(() => window.destroy());
       // The page saves, asks for a place where it needs one, and closes only once all is saved.
-      if (answer === 'Save') sendCommand(window, 'file.saveAndClose');
+      if (answer === 'save') sendCommand(window, 'file.saveAndClose');
     });
   });
 }
 
-async function ask(window: BrowserWindow): Promise<(typeof ANSWERS)[number]> {
+async function ask(window: BrowserWindow): Promise<Answer> {
+  const words: Readonly<Record<Answer, string>> = { save: en`Save`, close: en`Close without saving`, back: en`Go back` };
   const { response } = await dialog.showMessageBox(window, {
     type: 'warning',
     message: en`The shop file has changes that are not saved.`,
     detail: en`Closing without saving loses them.`,
-    buttons: [...ANSWERS],
+    buttons: ANSWERS.map((answer) => words[answer]),
     defaultId: 0,
-    cancelId: GO_BACK,
+    cancelId: ANSWERS.indexOf('back'),
     noLink: true,
   });
-  return ANSWERS[response] ?? en`Go back`;
+  return ANSWERS[response] ?? 'back';
 }

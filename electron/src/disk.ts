@@ -54,7 +54,7 @@ export async function driveOf(file: string): Promise<number | null> {
 export function onSameDrive(file: string, drive: number | null): Promise<void> {
   return spoken(file, 'saved', async () => {
     const found = await driveOf(file);
-    if (drive !== null && found !== null && found !== drive) throw Object.assign(new Error(en`another drive`), { code: 'ENODEV' });
+    if (drive !== null && found !== null && found !== drive) throw Object.assign(new Error('another drive'), { code: 'ENODEV' });
   });
 }
 
@@ -87,7 +87,7 @@ export async function keepAside(file: string): Promise<string> {
   let kept = file;
   await copyTo(file, async (target) => {
     for (let number = 1; ; number += 1) {
-      kept = namedBeside(target, en`aside ${number}`);
+      kept = namedBeside(target, `aside ${number}`);
       if ((await unlessGone(stat(kept))) === null) return kept;
     }
   });

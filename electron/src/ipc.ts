@@ -1,5 +1,4 @@
 import { BrowserWindow, type IpcMainInvokeEvent, ipcMain } from 'electron';
-import { en } from '../../core/src/en.ts';
 import { aFileText, aFlag, aName, anId, aPaper, aPlace, aToken, aWork, orNull, theEntries } from './arguments.ts';
 import { autosave, autosaves, dropAutosave, resume } from './autosave.ts';
 import { setUnsaved } from './closing.ts';
@@ -69,6 +68,6 @@ function callerOf(event: IpcMainInvokeEvent): BrowserWindow {
   const frame = event.senderFrame;
   const ours = frame !== null && frame.parent === null && isOurs(frame.url);
   const window = ours ? BrowserWindow.fromWebContents(event.sender) : null;
-  if (window === null) throw new Error(en`This page may not call the shell.`);
+  if (window === null) throw new Error('This page may not call the shell.');
   return window;
 }

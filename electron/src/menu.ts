@@ -9,7 +9,7 @@ type Item = MenuItemConstructorOptions;
 
 const LINE: Item = { type: 'separator' };
 
-/** The native menu: the system's own roles, the page's commands by their id, and the files used last. */
+/** The native menu: the system's own roles, which Electron names in English alone, the page's commands by their id, and the files used last. */
 export function showCommands(window: BrowserWindow, entries: readonly MenuEntry[]): Promise<void> {
   const show = () => {
     turn = turn
@@ -29,6 +29,7 @@ let turn: Promise<void> = Promise.resolve();
 
 function template(window: BrowserWindow, entries: readonly MenuEntry[], places: readonly string[]): Item[] {
   const mac = process.platform === 'darwin';
+  const windows = process.platform === 'win32';
   const of = (...groups: readonly string[]): Item[] =>
     groups.flatMap((group) => entries.filter(({ id }) => id.startsWith(`${group}.`)).map((entry) => item(window, entry)));
   const undoing = of('edit');
@@ -37,21 +38,36 @@ function template(window: BrowserWindow, entries: readonly MenuEntry[], places: 
     ...(mac ? [{ role: 'appMenu' } as const] : []),
     {
       label: en`File`,
-      submenu: [...of('start', 'file'), LINE, { label: en`Open again`, submenu: again(places) }, LINE, { role: mac ? 'close' : 'quit' }],
+      submenu: [
+        ...of('start', 'file'),
+        LINE,
+        { label: en`Open again`, submenu: again(places) },
+        LINE,
+        mac ? { role: 'close', label: en`Close Window` } : { role: 'quit', label: windows ? en`Exit` : en`Quit` },
+      ],
     },
     {
       label: en`Edit`,
       submenu: [
         ...(undoing.length > 0 ? [...undoing, LINE] : []),
-        { role: 'cut' },
-        { role: 'copy' },
-        { role: 'paste' },
-        { role: 'selectAll' },
+        { role: 'cut', label: en`Cut` },
+        { role: 'copy', label: en`Copy` },
+        { role: 'paste', label: en`Paste` },
+        { role: 'selectAll', label: en`Select All` },
       ],
     },
     ...(of('page').length > 0 ? [{ label: en`Page`, submenu: of('page') }] : []),
-    { label: en`View`, submenu: [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, LINE, { role: 'togglefullscreen' }] },
-    { role: 'windowMenu' },
+    {
+      label: en`View`,
+      submenu: [
+        { role: 'resetZoom', label: en`Actual Size` },
+        { role: 'zoomIn', label: en`Zoom In` },
+        { role: 'zoomOut', label: en`Zoom Out` },
+        LINE,
+        { role: 'togglefullscreen', label: en`Toggle Full Screen` },
+      ],
+    },
+    { role: 'windowMenu', label: en`Window` },
     ...(helping.length > 0 ? [{ role: 'help', label: en`Help`, submenu: helping } as const] : []),
   ];
 }

@@ -1,6 +1,7 @@
 import { createEffect, onCleanup, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { en } from '../../core/src/en.ts';
+import { visible } from '../../core/src/visible.ts';
 import { Band } from './frame/Band.tsx';
 import { Notice } from './frame/Notice.tsx';
 import { PageList } from './frame/PageList.tsx';
@@ -28,7 +29,7 @@ export function App(props: { readonly host: Host }) {
     if (app.shop.file === null) void Start.load();
   });
   createEffect(() => {
-    const title = app.shop.file === null ? en`Ratiowright` : en`${app.shop.unsaved ? '• ' : ''}${app.shop.name} – Ratiowright`;
+    const title = app.shop.file === null ? 'Ratiowright' : `${app.shop.unsaved ? '• ' : ''}${visible(app.shop.name)} – Ratiowright`;
     app.host.unsaved(app.shop.atStake, title);
   });
   return (

@@ -44,6 +44,7 @@ test('the native menu shows the commands of the page, those that can be run now,
     'Save as',
     'Print the sheet',
     'Open again',
+    'Quit',
   ]);
   expect(words('Edit').slice(0, 2)).toEqual(['Undo', 'Redo']);
   expect(words('Page')).toEqual(['Machine', 'Material', 'Options', 'Reach', 'Sheet', 'Ratio check']);

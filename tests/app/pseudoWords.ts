@@ -1,7 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { build, type Plugin } from 'vite';
+import { createBuilder, type Plugin } from 'vite';
 import { dictionary } from '../../build/words.ts';
+import type { Dictionary } from '../../core/src/en.ts';
 
 // A language that nobody speaks: every letter of a phrase with a mark, and the whole a third longer, as German is.
 
@@ -51,6 +52,13 @@ export const pseudo = (phrase: string): string =>
     )
     .join('');
 
+/** That language for what is loaded without a page: `speak` it, then import. */
+export const pseudoDictionary = (): Dictionary => ({
+  language: PSEUDO,
+  phrases: Object.assign({}, ...Object.values(translation())),
+  formOf: (count) => (count === 1 ? 0 : 1),
+});
+
 const translation = () =>
   Object.fromEntries(
     Object.entries(dictionary(ROOT)).map(([place, phrases]) => [
@@ -59,6 +67,7 @@ const translation = () =>
     ]),
   );
 
+let gathered: ReturnType<typeof translation> | undefined;
 const FOLDER = /import\.meta\.glob<Translation>\([^;]*\)/;
 const VIRTUAL = '\0pseudo';
 
@@ -67,7 +76,11 @@ const spoken: Plugin = {
   name: 'pseudo',
   enforce: 'pre',
   resolveId: (id) => (id === 'pseudo' ? VIRTUAL : undefined),
-  load: (id) => (id === VIRTUAL ? `export default ${JSON.stringify(translation())}` : undefined),
+  load(id) {
+    if (id !== VIRTUAL) return undefined;
+    gathered ??= translation();
+    return `export default ${JSON.stringify(gathered)}`;
+  },
   transform(code, id) {
     if (!id.endsWith('core/words/dictionaries.ts')) return undefined;
     if (!FOLDER.test(code)) throw new Error('the dictionaries are no longer where they were');
@@ -75,23 +88,32 @@ const spoken: Plugin = {
   },
 };
 
-/** Builds the page in that language; the folder is the caller's. */
+/** Builds page and shell in that language, each into a folder of its own as in dist; the folder around them is the caller's. */
 export async function buildPseudo(folder: string): Promise<void> {
-  await build({
+  const into = (name: string, emptyOutDir: boolean) => ({ build: { outDir: path.join(folder, name), emptyOutDir } });
+  const builder = await createBuilder({
     configFile: path.join(ROOT, 'build/vite.config.ts'),
     logLevel: 'warn',
     plugins: [spoken],
-    environments: { client: { build: { outDir: folder, emptyOutDir: true } } },
+    environments: { client: into('renderer', true), main: into('electron', true), preload: into('electron', false) },
   });
+  for (const name of ['client', 'main', 'preload']) {
+    const environment = builder.environments[name];
+    if (environment === undefined) throw new RangeError(`the build has no ${name}`);
+    await builder.build(environment);
+  }
+  // As in an installed program: the main module is one.
+  writeFileSync(path.join(folder, 'package.json'), '{ "type": "module" }');
 }
 
-/** What the user wrote, and no program translates: every text of a shop file. */
-export function textsOf(file: string): readonly string[] {
+/** What the user wrote, and no program translates: every text of a shop file, or of some of its keys. */
+export function textsOf(file: string, keys: ReadonlySet<string> | null = null): readonly string[] {
   const texts = new Set<string>();
-  const look = (value: unknown): void => {
-    if (typeof value === 'string' && value !== '') texts.add(value);
-    else if (typeof value === 'object' && value !== null) for (const one of Object.values(value)) look(one);
+  const look = (value: unknown, wanted: boolean): void => {
+    if (typeof value === 'string' && value !== '' && wanted) texts.add(value);
+    else if (typeof value === 'object' && value !== null)
+      for (const [key, one] of Object.entries(value)) look(one, wanted && Array.isArray(value) ? wanted : keys === null || keys.has(key));
   };
-  look(JSON.parse(readFileSync(file, 'utf8')));
+  look(JSON.parse(readFileSync(file, 'utf8')), false);
   return [...texts].sort((a, b) => b.length - a.length);
 }

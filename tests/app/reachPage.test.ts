@@ -64,6 +64,11 @@ test('zooming by wheel keeps the ratio under the hand, dragging moves it, and th
   if (box === null) throw new Error('no rule');
   // A tenth in from the left end.
   await page.mouse.move(box.x + box.width * 0.1, box.y + box.height / 2);
+  // Whoever scrolls past the rule does not change the window that was typed: it takes the wheel once it has the cursor.
+  await page.mouse.wheel(0, -300);
+  await page.evaluate(() => new Promise(requestAnimationFrame));
+  expect([await low().inputValue(), await high().inputValue()]).toEqual(['1', '5:1']);
+  await rule().focus();
   await page.mouse.wheel(0, -300);
   await expect.poll(() => low().inputValue()).not.toBe('1');
   const [from, to] = [Number(await low().inputValue()), Number(await high().inputValue())];

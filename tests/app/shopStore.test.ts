@@ -58,6 +58,50 @@ test('rows without an order of their own change places and come back, none lost 
   expect(ids).toEqual([rows.join(), swapped, rows.join(), swapped]);
 });
 
+test('pairs of teeth, catches and every other rows of the file, with an id or without, change places and come back, none lost and none doubled', async () => {
+  const seen = await page.evaluate((demo) => {
+    const { store } = window;
+    const file: ShopFile = structuredClone(demo);
+    for (const sheet of file.changeSheets)
+      sheet.mounted.teeth = [
+        { driver: 20, driven: 45 },
+        { driver: 18, driven: 40 },
+      ];
+    /** Every list of the file that holds more than one row, by its place. */
+    const lists = (of: unknown, place: string): readonly (readonly [string, unknown[]])[] => {
+      if (typeof of !== 'object' || of === null) return [];
+      const inside = Object.entries(of).flatMap(([key, value]) => lists(value, `${place}.${key}`));
+      return Array.isArray(of) && of.length > 1 ? [[place, of], ...inside] : inside;
+    };
+    const places = lists(file, '').map(([place]) => place);
+    const wrong: string[] = [];
+    for (const place of places) {
+      store.load(structuredClone(file), 'shop', 'token');
+      const turned = structuredClone(file);
+      lists(turned, '')
+        .find(([at]) => at === place)?.[1]
+        .reverse();
+      const is = (wanted: unknown) => JSON.stringify(store.snapshot()) === JSON.stringify(wanted);
+      store.edit(
+        place,
+        (open) =>
+          void lists(open, '')
+            .find(([at]) => at === place)?.[1]
+            .reverse(),
+      );
+      if (!is(turned)) wrong.push(`${place}: turned`);
+      store.undo();
+      if (!is(file)) wrong.push(`${place}: taken back`);
+      store.redo();
+      if (!is(turned)) wrong.push(`${place}: done again`);
+    }
+    return { places, wrong };
+  }, DEMO);
+  expect(seen.places).toContain('.changeSheets.0.mounted.teeth');
+  expect(seen.places.length).toBeGreaterThan(8);
+  expect(seen.wrong).toEqual([]);
+});
+
 test('what is at stake: nothing in an example as it was opened, but every change, even one that undo makes after a save', async () => {
   const seen = await page.evaluate((demo) => {
     const { store } = window;

@@ -53,20 +53,40 @@ describe('as CSV', () => {
   test('numbers are numbers, the exact ratio cannot be taken for a time, a plus is B-rich', () => {
     const [head, e12, , l5] = lines(bestOptionsCsv(bench1, say));
     expect(head).toBe(
-      'material,ratio wanted,basis,A per B by volume wanted,limit low %,limit high %,best option exact,A per B by volume made,off-ratio %,sense,inside,teeth driver to driven,parts changed,to buy,pumps,least flow cc/min,most flow cc/min,missing',
+      'material,ratio wanted,basis,A per B by volume wanted,limit low %,limit high %,best option exact,A per B by volume made,off-ratio %,sense,inside,teeth driver to driven,s1 driver teeth,s1 driven teeth,parts changed,to buy,pumps,least flow cc/min,most flow cc/min,missing',
     );
     expect(e12).toBe(
-      'E12 casting epoxy,100 : 38.9 by weight,weight,2.172289,-2.0000,2.0000,50A : 23B,2.173913,-0.0747,B-lean,inside,23 to 25,2,0,"PA12, PB6",315.4,1576.8,',
+      'E12 casting epoxy,100 : 38.9 by weight,weight,2.172289,-2.0000,2.0000,50A : 23B,2.173913,-0.0747,B-lean,inside,23 to 25,23,25,2,0,"PA12, PB6",315.4,1576.8,',
     );
     expect(l5).toContain(',14A : 3B,4.666667,7.1429,B-rich,outside,15 to 35,');
+  });
+  test('with several stages driver and driven of each are numbers in columns of their own; no cell is one that a spreadsheet takes for a date or a time [spreadsheet practice]', () => {
+    const targets = targetsOf(file, 'bench-2');
+    const [head = [], ...rows] = bestOptionsTabbed(targets, say)
+      .split('\r\n')
+      .map((line) => line.split('\t'));
+    const stages = targets[0]?.plan?.stages ?? [];
+    expect(stages.length).toBeGreaterThan(1);
+    rows.forEach((cells, row) => {
+      expect(cells).toHaveLength(head.length);
+      stages.forEach(({ name }, stage) => {
+        const target = targets[row];
+        const teeth = target?.plan == null ? undefined : target.best?.teeth[stage];
+        expect([cells[head.indexOf(`${name} driver teeth`)], cells[head.indexOf(`${name} driven teeth`)]]).toEqual([
+          String(teeth?.driver),
+          String(teeth?.driven),
+        ]);
+      });
+      for (const cell of cells) expect(cell).not.toMatch(/^\d+ ?[/:] ?\d+$/);
+    });
   });
   test('a decimal comma and semicolons, inch units, and tabs for the clipboard', () => {
     const inch: Say = { decimal: ',', system: 'inch' };
     const [head, e12] = lines(bestOptionsCsv(bench1, inch));
     expect(head).toContain(';least flow in³/min;');
     // 18 rev/min × (12 + 6 × 23/25) cc = 315.36 cc/min over 16.387064 cc to the cubic inch [exact inch]
-    expect(e12).toContain(';2,173913;-0,0747;B-lean;inside;23 to 25;2;0;PA12, PB6;19,24;');
-    expect(lines(bestOptionsTabbed(bench1, say))[1]?.split('\t')).toHaveLength(18);
+    expect(e12).toContain(';2,173913;-0,0747;B-lean;inside;23 to 25;23;25;2;0;PA12, PB6;19,24;');
+    expect(lines(bestOptionsTabbed(bench1, say))[1]?.split('\t')).toHaveLength(20);
   });
   test('what nothing can be built for, what has no limits, what is not complete, and a name that is a formula', () => {
     const [e12] = bench1;
@@ -78,7 +98,7 @@ describe('as CSV', () => {
       { id: 'c', name: 'W', plan: null, missing: ['The density of A is missing.', 'The density of B is missing.'] },
     ];
     const [head, ...rows] = lines(bestOptionsTabbed(targets, say)).map((line) => line.split('\t'));
-    expect(rows.map((cells) => cells.length)).toEqual([18, 18, 18]);
+    expect(rows.map((cells) => cells.length)).toEqual([20, 20, 20]);
     expect(rows.map((cells) => cells[head?.indexOf('inside') ?? 0])).toEqual(['', 'no limits', '']);
     expect([rows[0]?.[0], rows[0]?.at(-1)]).toEqual(["'=E12", 'nothing can be built']);
     expect(rows[2]?.at(-1)).toBe('The density of A is missing. The density of B is missing.');

@@ -16,11 +16,9 @@ import { present } from '../../core/src/file/resolveMachine.ts';
 import { takeTried } from '../../core/src/file/takeTried.ts';
 import { fixed } from '../../core/src/format.ts';
 import { NOT_GIVEN } from '../../core/src/given.ts';
-import { expectedOf } from '../../core/src/help/expected.ts';
 import { buildOf } from '../../core/src/layOut.ts';
 import { planOption } from '../../core/src/option.ts';
 import { stageAt, teethAt } from '../../core/src/plan.ts';
-import { readPrice } from '../../core/src/price.ts';
 import { Fraction, ONE, ratioOf, whole, ZERO } from '../../core/src/ratio.ts';
 import { amountsOf, wantedOn } from '../../core/src/ratioCheck/amounts.ts';
 import { columnOf } from '../../core/src/ratioCheck/moments.ts';
@@ -120,7 +118,6 @@ describe('rows, stages and pumps that are not there', () => {
     ['takeTried: "x" is no ratio', () => takeTried({ id: 'm', name: 'M', A: {}, B: {}, ratio: { parts: '1:1' } }, 'x', ONE)],
     ['Problems.failure: nothing is wrong', () => new Problems().failure()],
     ['a checked file held: too odd', () => reading({ ok: false, expected: 'too odd' })],
-    ['a refused reading is expected', () => expectedOf(readPrice('1'))],
   ])('%s', (message, call) => expect(thrown(call)).toBe(message));
 });
 

@@ -18,7 +18,7 @@ const u40 = demoPlan({ selection: { machine: 'bench-2', material: 'u40', anyPump
 /** What the whole search lists for another target on the same machine: every ratio once, with its first option. */
 function listed(plan: Plan, wanted: Fraction) {
   const { problem, rules, teethOf } = choicesOf({ ...plan, mix: { ...plan.mix, wantedBPerA: wanted } });
-  const { options } = findOptions(problem, rules(0), 200);
+  const { options } = findOptions(problem, rules, 200);
   return options
     .filter(({ ratio }, index) => !options.slice(0, index).some((before) => before.ratio.equals(ratio)))
     .slice(0, KEEP)

@@ -33,7 +33,7 @@ class StandInApp extends EventEmitter {
   }
   getLocale(): string {
     if (!this.stage.ready) throw new Error('the stand-in gives its language only once it is ready');
-    return 'en-US';
+    return this.stage.choices.locale ?? 'en-US';
   }
   whenReady(): Promise<void> {
     return this.#ready;

@@ -20,6 +20,8 @@ export interface Choices {
   readonly droppable?: Readonly<Record<string, string>>;
   /** What the screens leave free for windows, in pixels; one of full size by default. */
   readonly displays?: readonly Rectangle[];
+  /** The language of the system; English by default. */
+  readonly locale?: string;
   /** A folder with another build of the app. */
   readonly build?: string;
   /** Takes the page's content policy away, so that the walls behind it can be seen. */

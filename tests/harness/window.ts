@@ -116,7 +116,7 @@ export class StandInWindow extends EventEmitter {
     if (!sandbox || !contextIsolation || nodeIntegration || !webSecurity || webviewTag) throw new Error('insecure webPreferences');
     const context = await this.stage.browser.newContext({
       viewport: { width: this.options.width ?? 800, height: this.options.height ?? 600 },
-      locale: 'en-US',
+      locale: this.stage.choices.locale ?? 'en-US',
       bypassCSP: this.stage.choices.bypassPolicy ?? false,
     });
     this.#context = context;

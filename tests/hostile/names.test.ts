@@ -6,29 +6,12 @@ import { sheetPage } from '../../core/cli/sheetPage.ts';
 import { answer } from '../../core/src/answer.ts';
 import { bestOptionsCsv, bestOptionsTabbed } from '../../core/src/bestOptionsCsv.ts';
 import { resolve } from '../../core/src/file/resolve.ts';
-import type { ShopFile } from '../../core/src/file/shopFile.ts';
 import { firstOption } from '../../core/src/firstOption.ts';
 import { answerJson } from '../../core/src/json.ts';
 import { withShortNames } from '../../core/src/sheet/paperText.ts';
 import { clip, quoted, visible } from '../../core/src/visible.ts';
-import { demoText, opened, say } from '../file/shop.ts';
-
-/** What turns the direction of reading, steers a terminal, ends a line, or is half a character. */
-const HOSTILE = '\u202E\u001B[31mX\u009B2J\u0000\u0007\r\n\t\u2028\u2066<b>&"\'$&$1\uD800\u200F\uFEFF';
-/** By the classes of Unicode; line ends are our own where they are in text. */
-const STEERING = /[\p{Bidi_Control}\p{Cs}\u2028\u2029]|(?!\n)\p{Cc}/u;
-
-/** Every name and line of the demo begins with it; ids and what is chosen from a list stay. */
-function hostileDemo(): ShopFile {
-  const KEYS = new Set(['name', 'note', 'part', 'place', 'currency', 'checklist', 'cautions']);
-  const changed = (json: unknown, isText: boolean): unknown => {
-    if (typeof json === 'string') return isText ? `${HOSTILE}${json}` : json;
-    if (Array.isArray(json)) return json.map((one) => changed(one, isText));
-    if (typeof json !== 'object' || json === null) return json;
-    return Object.fromEntries(Object.entries(json).map(([key, value]) => [key, changed(value, KEYS.has(key))]));
-  };
-  return opened(JSON.stringify(changed(JSON.parse(demoText()), false)));
-}
+import { say } from '../file/shop.ts';
+import { HOSTILE, hostileDemo, STEERING } from './hostileDemo.ts';
 
 describe('names that hold what no name should', () => {
   const file = hostileDemo();

@@ -32,7 +32,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['contributions'],
   ['budget'],
   ['checks', 'drift'],
-  ['option'],
+  ['anyTeeth', 'option'],
   ['band', 'choices', 'facts', 'file', 'layOut'],
   ['ratioCheck'],
   ['ratioCheckWords'],

@@ -33,7 +33,7 @@ const BARE: Readonly<Record<string, readonly string[]>> = {
   ],
   'targets, and the share of them that is served': ['worstTarget', 'covered'],
   'shares of full speed, and in per cent': ['dialStep', 'step', 'percentOf'],
-  'a set of checks, one bit each': ['field', 'relaxed'],
+  'a set of checks, one bit each': ['field'],
   'both ends of a range, in whatever the range is of': ['from', 'to', 'low', 'high', 'least', 'most'],
   'parts of a mix, counted as the sheet counts': [
     'parts',

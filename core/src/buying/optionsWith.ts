@@ -32,7 +32,7 @@ export function optionsWith(
 ): readonly (BoughtOption | null)[] {
   const plans = byPlan(targets, (plan) => {
     const choices = choicesOf(withBought(plan, wheels, pumps));
-    return { choices, rules: choices.rules(0) };
+    return { choices, rules: choices.rules };
   });
   return targets.map(({ wantedBPerA, limits }, index) => {
     const found = plans[index];

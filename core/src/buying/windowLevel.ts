@@ -56,7 +56,7 @@ const MOST_EQUAL = 500;
  *         followed through the whole window, and where it fails is one more target
  */
 export function windowLevel({ shop, window, sets, offs }: WindowSearch, wish: LevelWish, hooks: Hooks): LevelFound {
-  const left = plansLeft(sets, shop.parts.count, wish.purchases);
+  const left = plansLeft(sets, shop.parts.count, wish.purchases, mostTogether(shop));
   const all = left.count();
   const ofSize = offs.upTo(wish.purchases);
   const used: WindowTarget[] = [];
@@ -122,6 +122,10 @@ export function windowLevel({ shop, window, sets, offs }: WindowSearch, wish: Le
     targets: used,
   };
 }
+
+/** Both wheels of every open stage, and both pumps: no option needs more. */
+const mostTogether = ({ choices, parts }: WindowSearch['shop']): number =>
+  2 * choices.problem.stages.length + (parts.pumps.length > 0 ? 2 : 0);
 
 /** First without the rules, which is sooner done and rules out most. */
 function followed({ shop, window }: Pick<WindowSearch, 'shop' | 'window'>, need: Need, cap: Cap, hooks: Hooks): Followed {

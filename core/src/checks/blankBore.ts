@@ -1,7 +1,7 @@
 import { type Check, notMade, type OptionSubject } from '../check.ts';
 import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
-import { ENDS } from '../plan.ts';
+import { END_WORDS, ENDS } from '../plan.ts';
 import { boreOf_m } from '../rack.ts';
 
 /** A wheel whose bore nobody has noted fits any slot, so it may be the one that is taken. */
@@ -19,7 +19,7 @@ export const blankBore: Check<OptionSubject> = {
         if (origin === undefined || !slot.bore_m.known) return [];
         const bore_m = boreOf_m(origin);
         if (bore_m === null || bore_m.known) return [];
-        const name = en`${stage.name} ${end}, ${teeth[index]?.[end]} teeth`;
+        const name = en`${stage.name} ${END_WORDS[end]}, ${teeth[index]?.[end]} teeth`;
         return [notMade([...slot.place, 'bore'], en`${name}: no bore is noted for the wheel at hand; measure it before you take it.`)];
       }),
     ),

@@ -2,7 +2,7 @@ import { apart, type Check, notMade, type PairSubject } from '../check.ts';
 import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { lengthText } from '../format.ts';
-import { ENDS } from '../plan.ts';
+import { END_WORDS, ENDS } from '../plan.ts';
 import { boresOnHand_m, mayBuy, sameBore } from '../rack.ts';
 import { float } from '../ratio.ts';
 
@@ -16,7 +16,7 @@ export const bore: Check<PairSubject> = {
     ENDS.flatMap((end): readonly Judgement[] => {
       const slot = stage[end];
       if (teeth[end] === slot.teeth) return [];
-      const name = en`${stage.name} ${end}, ${teeth[end]} teeth`;
+      const name = en`${stage.name} ${END_WORDS[end]}, ${teeth[end]} teeth`;
       const where = [...slot.place, 'bore'];
       const shaft_m = slot.bore_m;
       if (!shaft_m.known) return [notMade(where, en`${name}: the bore of this slot is not given, so the bore was not checked.`)];

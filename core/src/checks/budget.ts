@@ -2,9 +2,9 @@ import { type Budget, budgetOf } from '../budget.ts';
 import { apart, type Check, notMade, type OptionSubject } from '../check.ts';
 import type { Contribution } from '../contributions.ts';
 import { percentOf } from '../dial.ts';
-import { en } from '../en.ts';
+import { en, plural } from '../en.ts';
 import type { Judgement } from '../finding.ts';
-import { type Say, signedPercentText } from '../format.ts';
+import { type Say, signedPercentText, WAY_WORDS } from '../format.ts';
 import type { OffRatioLimits } from '../mixRatio.ts';
 import type { Plan, Pump, SideName } from '../plan.ts';
 import { type Fraction, float, ONE, ZERO } from '../ratio.ts';
@@ -76,7 +76,7 @@ function causeOf({ offRatio, expected, contributions }: Budget, { way }: End, pu
     return {
       where: [...pumps[furthestFromNew(pumps)].place, 'measuredDelivery', 'value'],
       words: (say) =>
-        en`The deliveries as measured do most of it, ${amountText(moved, 'share', say)} to ${way}: find the cause, or let the search count them.`,
+        en`The deliveries as measured do most of it, ${amountText(moved, 'share', say)} to ${WAY_WORDS[way]}: find the cause, or let the search count them.`,
     };
   }
   // Something moves it, or the worst case would be the option itself.
@@ -102,10 +102,9 @@ function notGiven({ mix }: Plan, { lacking }: Budget): readonly Judgement[] {
   if (first === undefined) return [];
   const [last = '', ...before] = all.map(({ what }) => what).reverse();
   const list = before.length === 0 ? last : en`${before.reverse().join(', ')} and ${last}`;
-  return [
-    notMade(
-      first.place,
-      en`The margin to the limits was not checked in full: ${list} ${all.length === 1 && limits.length === 0 ? 'is' : 'are'} not given.`,
-    ),
-  ];
+  // The limits are two.
+  const what = plural(
+    all.length + limits.length,
+  )`The margin to the limits was not checked in full: ${list} is not given.|The margin to the limits was not checked in full: ${list} are not given.`;
+  return [notMade(first.place, what)];
 }

@@ -36,15 +36,18 @@ export const centre: Check<PairSubject> = {
       limits.value.kind === 'fixed' ? [limits.value.centre_m, limits.value.centre_m] : [limits.value.least_m, limits.value.most_m];
     const short = loop.centre_m < least_m;
     const end_m = short ? least_m : most_m;
-    const end = limits.value.kind === 'fixed' ? en`the centre distance is fixed at` : short ? en`the least is` : en`the most is`;
-    const rest = short || !stage.takeUp_pitches.known ? '' : en`, and the take-up does not absorb the rest`;
+    const fixedAt = limits.value.kind === 'fixed';
+    const rest = !short && stage.takeUp_pitches.known;
     return [
       {
         severity: 'blocks',
         where,
         what: (say) => {
           const [taut, limit] = apart(loop.centre_m, end_m, 1, (length_m, places) => lengthText(length_m, say, places));
-          return en`${stage.name}: no pitch count fits. ${loop.pitches} pitches want ${taut}; ${end} ${limit}${rest}.`;
+          const end = fixedAt ? en`the centre distance is fixed at ${limit}` : short ? en`the least is ${limit}` : en`the most is ${limit}`;
+          return rest
+            ? en`${stage.name}: no pitch count fits. ${loop.pitches} pitches want ${taut}; ${end}, and the take-up does not absorb the rest.`
+            : en`${stage.name}: no pitch count fits. ${loop.pitches} pitches want ${taut}; ${end}.`;
         },
         figure: { value: loop.centre_m * 1000, unit: 'mm' },
         limit: { value: end_m * 1000, unit: 'mm' },

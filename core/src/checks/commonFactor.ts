@@ -1,7 +1,7 @@
 import { type Check, notMade, type PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
 import { en } from '../en.ts';
-import { ENDS } from '../plan.ts';
+import { END_WORDS, ENDS } from '../plan.ts';
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 
@@ -29,7 +29,7 @@ export const commonFactor: Check<PairSubject> = {
           severity: 'notes' as const,
           where: [...stage[end].place, 'teeth'],
           what: () =>
-            en`${stage.name} ${end}: ${teeth[end]} teeth and ${loop.pitches} pitches share the factor ${factor}; a tooth meets the same ${driveKind(stage.kind).words.loop} link every ${turns} turns.`,
+            en`${stage.name} ${END_WORDS[end]}: ${teeth[end]} teeth and ${loop.pitches} pitches share the factor ${factor}; a tooth meets the same ${driveKind(stage.kind).words.loop} link every ${turns} turns.`,
           figure: { value: factor, unit: 'common factor' as const },
           limit: { value: 1, unit: 'common factor' as const },
         },

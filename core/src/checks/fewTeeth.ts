@@ -1,7 +1,7 @@
 import type { Check, PairSubject } from '../check.ts';
 import { driveKind } from '../drives/index.ts';
 import { en } from '../en.ts';
-import { ENDS } from '../plan.ts';
+import { END_WORDS, ENDS } from '../plan.ts';
 import { amountText } from '../shown.ts';
 
 export const fewTeeth: Check<PairSubject> = {
@@ -16,7 +16,7 @@ export const fewTeeth: Check<PairSubject> = {
       severity: 'warns' as const,
       where: [...stage[end].place, 'teeth'],
       what: (say) =>
-        en`${stage.name} ${end}, ${teeth[end]} teeth: speed ripple ${amountText(ripple(teeth[end]).value, 'share', say)}; under ${least} teeth it will not run smoothly. Prefer a pair with more teeth.`,
+        en`${stage.name} ${END_WORDS[end]}, ${teeth[end]} teeth: speed ripple ${amountText(ripple(teeth[end]).value, 'share', say)}; under ${least} teeth it will not run smoothly. Prefer a pair with more teeth.`,
       figure: { value: teeth[end], unit: 'teeth' as const },
       limit: { value: least, unit: 'teeth' as const },
     }));

@@ -2,7 +2,7 @@ import { apart, type Check, notMade, type PairSubject } from '../check.ts';
 import { en } from '../en.ts';
 import type { Judgement } from '../finding.ts';
 import { lengthText } from '../format.ts';
-import { ENDS } from '../plan.ts';
+import { END_WORDS, ENDS } from '../plan.ts';
 
 /** The chain's plates stand above the teeth, so what must clear the guard is the sprocket with its chain on. */
 export const guard: Check<PairSubject> = {
@@ -14,7 +14,7 @@ export const guard: Check<PairSubject> = {
     ENDS.flatMap((end): readonly Judgement[] => {
       const { guard_m, place } = stage[end];
       const where = [...place, 'guard'];
-      const name = `${stage.name} ${end}`;
+      const name = `${stage.name} ${END_WORDS[end]}`;
       if (!guard_m.known) return [notMade(where, en`${name}: what the guard clears is not given, so the guard was not checked.`)];
       const running_m = fit[end].runningDiameter_m;
       if (running_m <= guard_m.value) return [];

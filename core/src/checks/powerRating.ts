@@ -39,7 +39,7 @@ export const powerRating: Check<OptionSubject> = {
 
 function overRated({ stage, teeth }: StageTorque, counted: Worked<number>, rated: Worked<number>, dial: Fraction): readonly Judgement[] {
   if (counted.value <= rated.value) return [];
-  const { loop, wheel } = driveKind(stage.kind).words;
+  const { loop, wheels } = driveKind(stage.kind).words;
   return [
     {
       severity: 'warns',
@@ -47,7 +47,7 @@ function overRated({ stage, teeth }: StageTorque, counted: Worked<number>, rated
       what: (say) => {
         const [found, most] = apart(counted.value, rated.value, 0, (power, more) => amountText(power, 'power', say, more));
         const smaller = Math.min(teeth.driver, teeth.driven);
-        return en`${stage.name}: with the dial at ${dialText(dial, say)} the ${loop} passes on ${found} with the service factor; it is rated for ${most} on ${smaller} teeth. Keep the dial lower, take ${wheel}s with more teeth, or a stronger ${loop}.`;
+        return en`${stage.name}: with the dial at ${dialText(dial, say)} the ${loop} passes on ${found} with the service factor; it is rated for ${most} on ${smaller} teeth. Keep the dial lower, take ${wheels} with more teeth, or a stronger ${loop}.`;
       },
       figure: { value: counted.value, unit: 'W' },
       limit: { value: rated.value, unit: 'W' },

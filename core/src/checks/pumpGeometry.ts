@@ -39,7 +39,8 @@ function apartFromTyped(side: SideName, pump: Pump, byGears: Worked<number>): re
       where: [...pump.place, 'displacement'],
       what: (say) => {
         const typed = amountText(pump.displacement_m3_per_rev, 'displacement', say);
-        const apart = `${amountText(Math.abs(apart_percent) / 100, 'share', say, -1)} ${apart_percent > 0 ? 'more' : 'less'}`;
+        const share = amountText(Math.abs(apart_percent) / 100, 'share', say, -1);
+        const apart = apart_percent > 0 ? en`${share} more` : en`${share} less`;
         return en`Pump ${side}: ${typed} is typed; its gears make ${amountText(byGears.value, 'displacement', say)}, ${apart}. Look at the nameplate, the unit and the gear sizes.`;
       },
       figure: { value: apart_percent, unit: '%' },

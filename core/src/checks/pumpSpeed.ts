@@ -56,8 +56,12 @@ function missing({ motor }: Plan, pumps: Readonly<Record<SideName, Pump>>): read
   const ofPumps = SIDES.flatMap((side) => {
     const { speedFrom_rev_per_s: from, speedTo_rev_per_s: to, place } = pumps[side];
     if (from.known && to.known) return [];
-    const words = from.known ? en`its highest speed is` : to.known ? en`its lowest speed is` : en`its speed limits are`;
-    return [notMade([...place, from.known ? 'speedTo' : 'speedFrom'], en`Pump ${side}: ${words} not given, and so not checked.`)];
+    const what = from.known
+      ? en`Pump ${side}: its highest speed is not given, and so not checked.`
+      : to.known
+        ? en`Pump ${side}: its lowest speed is not given, and so not checked.`
+        : en`Pump ${side}: its speed limits are not given, and so not checked.`;
+    return [notMade([...place, from.known ? 'speedTo' : 'speedFrom'], what)];
   });
   if (motor.usable.known) return ofPumps;
   return [...ofPumps, notMade([...motor.place, 'usable'], en`The usable range of the motor is not given; the whole dial was taken.`)];

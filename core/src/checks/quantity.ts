@@ -1,6 +1,7 @@
 import type { Check, OptionSubject } from '../check.ts';
-import { en } from '../en.ts';
+import { en, plural } from '../en.ts';
 import type { Judgement } from '../finding.ts';
+import { END_WORDS } from '../plan.ts';
 import { changedPlaces, sameWheelWanted } from '../rack.ts';
 
 /** Stock does not include what is fitted; a wheel that comes off may go on elsewhere in the same change. */
@@ -19,7 +20,7 @@ export const quantity: Check<OptionSubject> = {
         severity: 'blocks',
         where: place.slot.place,
         what: () =>
-          en`${place.stage.name} ${place.end}: ${wanted} ${wanted === 1 ? 'piece' : 'pieces'} of ${place.teeth} teeth wanted, ${found} to be had.`,
+          `${place.stage.name} ${END_WORDS[place.end]}: ${plural(wanted)`${wanted} piece of ${place.teeth} teeth wanted, ${found} to be had.|${wanted} pieces of ${place.teeth} teeth wanted, ${found} to be had.`}`,
         figure: { value: found, unit: 'pieces' },
         limit: { value: wanted, unit: 'pieces' },
       };

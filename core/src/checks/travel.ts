@@ -30,7 +30,10 @@ export const travel: Check<PairSubject> = {
       {
         severity: 'notes',
         where: [...stage.place, 'centreNow'],
-        what: (say) => en`${stage.name}: the shafts move ${lengthText(Math.abs(move_m), say)} ${move_m < 0 ? 'closer' : 'apart'}.`,
+        what: (say) => {
+          const travel = lengthText(Math.abs(move_m), say);
+          return move_m < 0 ? en`${stage.name}: the shafts move ${travel} closer.` : en`${stage.name}: the shafts move ${travel} apart.`;
+        },
         figure: { value: move_m * 1000, unit: 'mm' },
         limit: null,
       },

@@ -28,8 +28,8 @@ export const wantedFlow: Check<OptionSubject> = {
     if (ends === null || setting === null) return [];
     const wanted = plan.wantedFlow.value;
     const [least, most] = [ends.from.total.value, ends.to.total.value];
-    if (wanted.value.compare(least) < 0) return [outOfReach(plan, wanted, least, 'least', setting)];
-    return wanted.value.compare(most) > 0 ? [outOfReach(plan, wanted, most, 'most', setting)] : [];
+    if (wanted.value.compare(least) < 0) return [outOfReach(plan, wanted, least, en`the least`, setting)];
+    return wanted.value.compare(most) > 0 ? [outOfReach(plan, wanted, most, en`the most`, setting)] : [];
   },
 };
 
@@ -39,7 +39,7 @@ function outOfReach({ motor }: Plan, wanted: Input<Fraction>, end: Fraction, wor
     where: wantedPlace(motor.place, wanted),
     what: (say) => {
       const [asked, reached] = apart(wanted.value, end, 0, (value, places) => amountText(value, 'flow', say, places));
-      return en`${asked} is wanted, ${reached} is the ${word} to be had. The ratio can be built, the flow not reached: take ${amountText(total.value, 'flow', say)} at ${dialText(dial.value, say)}, or other pumps.`;
+      return en`${asked} is wanted, ${reached} is ${word} to be had. The ratio can be built, the flow not reached: take ${amountText(total.value, 'flow', say)} at ${dialText(dial.value, say)}, or other pumps.`;
     },
     figure: { value: inCc(wanted.value), unit: 'cc/min' },
     limit: { value: inCc(end), unit: 'cc/min' },

@@ -111,5 +111,5 @@ export function indexMade({ system, countedIn, index }: Chemistry, offRatio: Inp
  */
 export function offRatioOfIndex({ system, countedIn, index }: Chemistry, madeIndex: Fraction): Worked<Fraction> {
   const put = { p: input(en`${systemOf(system).index.what} made`, madeIndex, 'number'), I: index };
-  return work(countedIn === 'B' ? offRatioWhereBCounts : offRatioWhereACounts, 'off-ratio', put);
+  return work(countedIn === 'B' ? offRatioWhereBCounts : offRatioWhereACounts, en`off-ratio`, put);
 }

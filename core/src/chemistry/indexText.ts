@@ -14,4 +14,4 @@ export const indexText = (system: SystemName, index: Fraction, say: Say, places 
   indexSaid(system, fixed(index, places, say));
 
 /** The same with a figure as it was typed, or with two: `index 102 to 108`. */
-export const indexSaid = (system: SystemName, figure: string): string => systemOf(system).index.said.replace('#', figure);
+export const indexSaid = (system: SystemName, figure: string): string => systemOf(system).index.said(figure);

@@ -42,8 +42,8 @@ export interface Measure {
   readonly figures: readonly FigureRule[];
   /** Null where the figure is the equivalent weight itself, or nothing reacts. */
   readonly formula: Formula<string, Fraction> | null;
-  /** In a line of the sheet, as `OH 165`; `#` stands for each figure in its turn. */
-  readonly short: string;
+  /** In a line of the sheet, as `OH 165`, of its figures in their turn. */
+  readonly short: (...figures: readonly string[]) => string;
 }
 
 type Letters = Readonly<Record<string, Fraction>>;
@@ -92,7 +92,7 @@ const MEASURES = {
       ]),
     ],
     formula: null,
-    short: 'EEW #',
+    short: (figure) => `EEW ${figure}`,
   },
   'epoxy value': {
     words: en`epoxy value`,
@@ -112,14 +112,14 @@ const MEASURES = {
       },
     ],
     formula: weightOf('100 / x', en`definition of the epoxy value, mol in 100 g`, (put) => whole(100).div(at(put, 'x'))),
-    short: en`epoxy value #`,
+    short: (figure) => en`epoxy value ${figure}`,
   },
   AHEW: {
     words: en`AHEW, amine hydrogen equivalent weight`,
     group: 'hardener',
     figures: [equivalentWeight('AHEW', '10', '2000', [{ from: '0', to: '9.9', looks: en`a number of hydrogens` }])],
     formula: null,
-    short: 'AHEW #',
+    short: (figure) => `AHEW ${figure}`,
   },
   'amine molar mass': {
     words: en`molar mass, of an amine`,
@@ -137,7 +137,7 @@ const MEASURES = {
       },
     ],
     formula: weightOf('M / h', en`definition of the amine hydrogen equivalent weight`, (put) => at(put, 'M').div(at(put, 'h'))),
-    short: 'amine # / #',
+    short: (mass, hydrogens) => en`amine ${mass} / ${hydrogens}`,
   },
   'anhydride molar mass': {
     words: en`molar mass, of an anhydride`,
@@ -146,7 +146,7 @@ const MEASURES = {
       molarMass('80', '1000'),
       {
         key: 'factor',
-        label: 'factor',
+        label: en`factor`,
         unit: '',
         hint: en`usually 0.85 to 0.9`,
         letter: 'c',
@@ -158,7 +158,7 @@ const MEASURES = {
     formula: weightOf('M · c', en`one anhydride an epoxide, less than all of it by the factor; common practice, no source`, (put) =>
       at(put, 'M').mul(at(put, 'c')),
     ),
-    short: 'anhydride # × #',
+    short: (mass, factor) => en`anhydride ${mass} × ${factor}`,
   },
   '% NCO': {
     words: '% NCO',
@@ -178,7 +178,7 @@ const MEASURES = {
       },
     ],
     formula: weightOf('4201.7 / p', en`definition of % NCO, with 42.017 g/mol for NCO`, (put) => NCO_PER_CENT.div(at(put, 'p'))),
-    short: '# % NCO',
+    short: (figure) => `${figure} % NCO`,
   },
   'NCO equivalent weight': {
     words: en`equivalent weight`,
@@ -190,7 +190,7 @@ const MEASURES = {
       ]),
     ],
     formula: null,
-    short: 'NCO EW #',
+    short: (figure) => en`NCO EW ${figure}`,
   },
   'OH number': {
     words: en`OH number`,
@@ -210,23 +210,23 @@ const MEASURES = {
       },
     ],
     formula: weightOf('56105.6 / k', en`definition of the OH number, with 56.1056 g/mol for KOH`, (put) => KOH_mg.div(at(put, 'k'))),
-    short: 'OH #',
+    short: (figure) => `OH ${figure}`,
   },
   'OH equivalent weight': {
     words: en`equivalent weight`,
     group: 'active hydrogen',
     figures: [equivalentWeight(en`equivalent weight`, '20', '10000', [{ from: '0', to: '19.9', looks: en`a percentage of OH` }])],
     formula: null,
-    short: 'OH EW #',
+    short: (figure) => en`OH EW ${figure}`,
   },
   water: {
     words: en`being water`,
     group: 'active hydrogen',
     figures: [],
     formula: weightOf('18 / 2', en`pma-library, index form: water takes two NCO, so it counts 9`, () => whole(9)),
-    short: 'water',
+    short: () => en`water`,
   },
-  inert: { words: en`being inert: filler`, group: null, figures: [], formula: null, short: 'inert' },
+  inert: { words: en`being inert: filler`, group: null, figures: [], formula: null, short: () => en`inert` },
 } satisfies Readonly<Record<string, Measure>>;
 
 export type MeasureName = keyof typeof MEASURES;
@@ -281,5 +281,6 @@ export function equivalentWeightOf(
 
 /** A measure with its figures in a few characters, as typed. */
 export function shortText(by: MeasureName, figures: Readonly<Partial<Record<FigureKey, string>>>): string {
-  return measureOf(by).figures.reduce((text, { key }) => text.replace('#', figures[key] ?? '?'), measureOf(by).short);
+  const { figures: rules, short } = measureOf(by);
+  return short(...rules.map(({ key }) => figures[key] ?? '?'));
 }

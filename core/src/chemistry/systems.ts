@@ -17,8 +17,8 @@ export interface System {
   readonly other: Component;
   /** Whose equivalents the index counts, over those of the other component. */
   readonly counts: 'asked' | 'other';
-  /** What the index is called, alone and with its figure, which stands for `#`. */
-  readonly index: { readonly label: string; readonly what: string; readonly said: string };
+  /** What the index is called, alone and with its figure. */
+  readonly index: { readonly label: string; readonly what: string; readonly said: (figure: string) => string };
 }
 
 interface Component {
@@ -29,20 +29,24 @@ interface Component {
 /** The systems there are; an epoxy's index is its share of stoichiometry, hardener over resin. */
 export const SYSTEMS = {
   epoxy: {
-    words: 'epoxy',
+    words: en`epoxy`,
     askedAs: 'resinIn',
-    asked: { words: 'resin', group: 'epoxide' },
-    other: { words: 'hardener', group: 'hardener' },
+    asked: { words: en`resin`, group: 'epoxide' },
+    other: { words: en`hardener`, group: 'hardener' },
     counts: 'other',
-    index: { label: en`Hardener, % of stoichiometry`, what: en`per cent of stoichiometry`, said: en`# % of stoichiometry` },
+    index: {
+      label: en`Hardener, % of stoichiometry`,
+      what: en`per cent of stoichiometry`,
+      said: (figure) => en`${figure} % of stoichiometry`,
+    },
   },
   urethane: {
-    words: 'urethane',
+    words: en`urethane`,
     askedAs: 'isocyanateIn',
-    asked: { words: 'isocyanate', group: 'isocyanate' },
-    other: { words: 'polyol', group: 'active hydrogen' },
+    asked: { words: en`isocyanate`, group: 'isocyanate' },
+    other: { words: en`polyol`, group: 'active hydrogen' },
     counts: 'asked',
-    index: { label: en`Isocyanate index`, what: 'index', said: 'index #' },
+    index: { label: en`Isocyanate index`, what: en`index`, said: (figure) => en`index ${figure}` },
   },
 } satisfies Readonly<Record<string, System>>;
 

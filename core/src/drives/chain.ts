@@ -17,7 +17,8 @@ const SLACK = { from: 0.04, to: 0.06 } as const;
 /** Roller chain on two sprockets. */
 export const chain: DriveKind = {
   kind: 'chain',
-  words: { wheel: 'sprocket', loop: 'chain', size: en`chain number` },
+  words: { wheel: en`sprocket`, wheels: en`sprockets`, loop: en`chain`, size: en`chain number` },
+  sizeHead: 'chain number',
   sizes: CHAIN_SIZES.map((size) => size.number),
   size: (written) => chainSize(written)?.number ?? null,
   sameSize: sameChain,

@@ -33,7 +33,7 @@ export function tableRow(size: string): ChainSize {
 
 export const pitchOf = (size: string): Input<number> => inFloat(input(en`pitch of chain ${size}`, tableRow(size).pitch_m, 'length'));
 
-const teethOf = (teeth: number): Input<number> => input('teeth', teeth, 'number');
+const teethOf = (teeth: number): Input<number> => input(en`teeth`, teeth, 'number');
 
 export const pitchDiameterOf = (size: string, teeth: number): Worked<number> =>
   work(pitchDiameter, en`pitch diameter of ${teeth} teeth`, { p: pitchOf(size), N: teethOf(teeth) });
@@ -93,7 +93,7 @@ export function wearOf(
   pitches: number,
   wornShare: number,
 ): { readonly asNew: Worked<number>; readonly limit: Worked<number> } {
-  const l = work(newLength, en`${pitches} pitches of a new chain`, { k: input('pitches', pitches, 'number'), p: pitchOf(size) });
+  const l = work(newLength, en`${pitches} pitches of a new chain`, { k: input(en`pitches`, pitches, 'number'), p: pitchOf(size) });
   const w = input(en`longer by wear`, wornShare, 'share');
   return { asNew: l, limit: work(wornLength, en`${pitches} pitches of a worn-out chain`, { l, w }) };
 }

@@ -58,9 +58,10 @@ export interface Oiling {
   readonly takenFrom: string | null;
 }
 
-/** Words of a kind, in the singular, as they stand in sentences and on sheets. */
+/** Words of a kind, as they stand in sentences and on sheets. */
 export interface KindWords {
   readonly wheel: string;
+  readonly wheels: string;
   readonly loop: string;
   readonly size: string;
 }
@@ -69,6 +70,8 @@ export interface KindWords {
 export interface DriveKind {
   readonly kind: string;
   readonly words: KindWords;
+  /** Head of the column of its sizes in a rack as CSV, which is read back. */
+  readonly sizeHead: string;
   readonly sizes: readonly string[];
   /** The size as this kind writes it, or null where it is not known. */
   size(written: string): string | null;

@@ -1,4 +1,4 @@
-import { type Budget, budgetOf } from '../budget.ts';
+import { type Budget, budgetOf, VERDICT_WORDS } from '../budget.ts';
 import type { Contribution } from '../contributions.ts';
 import { en } from '../en.ts';
 import { type Say, SENSE, signedPercentText, withTrueMinus } from '../format.ts';
@@ -46,7 +46,15 @@ function slipNote({ contributions, slipNotEstimated }: Budget): string {
 
 function verdictFacts({ mix }: Plan, { verdict }: Budget): readonly Fact[] {
   if (verdict === null) return [];
-  return [{ id: 'verdict', what: en`against the limits`, figure: verdict, note: withTrueMinus(mix.limitsWritten ?? ''), working: null }];
+  return [
+    {
+      id: 'verdict',
+      what: en`against the limits`,
+      figure: VERDICT_WORDS[verdict],
+      note: withTrueMinus(mix.limitsWritten ?? ''),
+      working: null,
+    },
+  ];
 }
 
 function lackingFacts({ lacking }: Budget): readonly Fact[] {

@@ -4,7 +4,7 @@ import { flowOf, type Running, settingOrFastest } from '../flow.ts';
 import { fixed, type Say } from '../format.ts';
 import { loopSpeedOf, stageSpeeds } from '../load/power.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
-import { ENDS, type Plan, type Teeth } from '../plan.ts';
+import { END_WORDS, ENDS, type Plan, type Teeth } from '../plan.ts';
 import type { Input } from '../working.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
 
@@ -24,10 +24,10 @@ function stageFacts(plan: Plan, ofAll: readonly Teeth[], running: Running | null
   const wheels = ENDS.flatMap((end) => {
     const { pitchDiameter, outsideDiameter, runningDiameter, ripple } = kind.wheelWorkings(stage.size, teeth[end]);
     return [
-      named(`${end}PitchDiameter`, en`pitch diameter of the ${end}`, pitchDiameter),
-      named(`${end}OutsideDiameter`, en`outside diameter of the ${end}`, outsideDiameter),
-      named(`${end}RunningDiameter`, en`diameter of the ${end} with the ${kind.words.loop} on`, runningDiameter),
-      named(`${end}Ripple`, en`speed ripple of the ${end}`, ripple),
+      named(`${end}PitchDiameter`, en`pitch diameter of the ${END_WORDS[end]}`, pitchDiameter),
+      named(`${end}OutsideDiameter`, en`outside diameter of the ${END_WORDS[end]}`, outsideDiameter),
+      named(`${end}RunningDiameter`, en`diameter of the ${END_WORDS[end]} with the ${kind.words.loop} on`, runningDiameter),
+      named(`${end}Ripple`, en`speed ripple of the ${END_WORDS[end]}`, ripple),
     ];
   });
   const { asNew, limit } = kind.wear(stage.size, MEASURED_PITCHES);

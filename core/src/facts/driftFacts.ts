@@ -24,13 +24,14 @@ export function driftFacts(plan: Plan, build: Build, say: Say): FactGroup {
 
 /** At both ends of what is looked at. */
 function endFacts({ heated, points }: DriftLine, say: Say): readonly Fact[] {
-  return (['hotter', 'colder'] as const).flatMap((word): readonly Fact[] => {
-    const wanted = word === 'hotter' ? FURTHEST_K : -FURTHEST_K;
+  return (['hotter', 'colder'] as const).flatMap((way): readonly Fact[] => {
+    const wanted = way === 'hotter' ? FURTHEST_K : -FURTHEST_K;
     const point = points.find(({ step }) => step.value.equals(wanted));
     if (point === undefined) return [];
-    const what = en`off-ratio, ${WHOM[heated]} ${amountText(FURTHEST_K, 'temperatureDifference', say, -1)} ${word}`;
+    const step = amountText(FURTHEST_K, 'temperatureDifference', say, -1);
+    const what = way === 'hotter' ? en`off-ratio, ${WHOM[heated]} ${step} hotter` : en`off-ratio, ${WHOM[heated]} ${step} colder`;
     return [
-      fact(`${word}${capital(heated)}`, point.offRatio, say, {
+      fact(`${way}${capital(heated)}`, point.offRatio, say, {
         what,
         figure: signedPercentText(point.offRatio.value, say),
         note: SENSE,
@@ -43,7 +44,8 @@ function leavingFacts({ heated, leaves }: DriftLine, say: Say): readonly Fact[] 
   const one = (end: 'low' | 'high', leaving: Leaving | null): readonly Fact[] => {
     if (leaving === null) return [];
     const note = leaving.at_K.known ? en`at ${amountText(leaving.at_K.value, 'temperature', say)}` : '';
-    const what = en`${WHOM[heated]} reaches the ${end} limit at a step of`;
+    const whom = WHOM[heated];
+    const what = end === 'low' ? en`${whom} reaches the low limit at a step of` : en`${whom} reaches the high limit at a step of`;
     return [fact(`${end}${capital(heated)}`, leaving.step, say, { what, note, figure: stepText(leaving, say) })];
   };
   return [...one('low', leaves.low), ...one('high', leaves.high)];

@@ -1,4 +1,4 @@
-import { dialText } from '../dial.ts';
+import { DIAL, dialText } from '../dial.ts';
 import { en } from '../en.ts';
 import { flowOf, type Running, type Setting } from '../flow.ts';
 import { type Say, signedPercentText } from '../format.ts';
@@ -14,7 +14,7 @@ export function flowFacts(plan: Plan, build: Build, say: Say): FactGroup {
     title: en`Flow and speed`,
     facts: [
       ...(setting === null ? [] : settingFacts(setting, say)),
-      ...(ends === null ? [] : [...rangeFacts('from', 'least', ends.from, say), ...rangeFacts('to', 'most', ends.to, say)]),
+      ...(ends === null ? [] : [rangeFact('from', ends.from, say), rangeFact('to', ends.to, say)]),
     ],
   };
 }
@@ -23,7 +23,7 @@ function settingFacts(setting: Setting, say: Say): readonly Fact[] {
   const { dial, cost } = setting;
   return [
     // The name of a setting that is not the nearest step says why not.
-    fact('dial', dial, say, { what: 'dial', figure: dialText(dial.value, say), note: dial.what === 'dial' ? '' : dial.what }),
+    fact('dial', dial, say, { what: DIAL, figure: dialText(dial.value, say), note: dial.what === DIAL ? '' : dial.what }),
     fact('total', setting.total, say),
     fact('cost', cost, say, { figure: signedPercentText(cost.value, say) }),
     ...SIDES.map((side) => fact(`flow${side}`, setting.flow[side], say)),
@@ -32,12 +32,9 @@ function settingFacts(setting: Setting, say: Say): readonly Fact[] {
   ];
 }
 
-function rangeFacts(id: string, word: string, running: Running, say: Say): readonly Fact[] {
+function rangeFact(id: 'from' | 'to', running: Running, say: Say): Fact {
   const flows = SIDES.map((side) => `${side} ${amountText(running.flow[side].value, 'flow', say)}`).join(', ');
-  return [
-    fact(id, running.total, say, {
-      what: en`flow at the ${word} the dial may show, ${dialText(running.dial.value, say)}`,
-      note: flows,
-    }),
-  ];
+  const dial = dialText(running.dial.value, say);
+  const what = id === 'from' ? en`flow at the least the dial may show, ${dial}` : en`flow at the most the dial may show, ${dial}`;
+  return fact(id, running.total, say, { what, note: flows });
 }

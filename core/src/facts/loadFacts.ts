@@ -43,7 +43,7 @@ function stageFacts(plan: Plan, option: PlannedOption, running: Running | null, 
   if (!torque.known) return [];
   const named: Named = (id, what, worked) => fact(`${stage.id}.${id}`, worked, say, { what: `${stage.name}: ${what}` });
   const pull = pullOf(one, torque.value);
-  const plain = [named('torque', en`torque at the driven wheel`, torque.value), named('pull', 'pull', pull)];
+  const plain = [named('torque', en`torque at the driven wheel`, torque.value), named('pull', en`pull`, pull)];
   const factor = serviceFactorOf(plan);
   if (factor === null) return plain;
   const { allowedPull, needsOffsetLink } = driveKind(stage.kind);

@@ -4,7 +4,7 @@ import { en } from '../en.ts';
 import { fixed, offRatioText, ratioText, type Say, SENSE, signedPercentText, withTrueMinus } from '../format.ts';
 import { madeOffRatio, madeRatio } from '../madeRatio.ts';
 import { aPerB, perHundredA } from '../mixRatio.ts';
-import { type Build, type Mix, type Plan, SIDES } from '../plan.ts';
+import { type Build, BY_BASIS, type Mix, type Plan, SIDES } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import { type Input, input, type Worked, work } from '../working.ts';
 import { type Fact, type FactGroup, fact } from '../workingText.ts';
@@ -35,9 +35,9 @@ export function mixFacts(plan: Plan, build: Build, say: Say): FactGroup {
 }
 
 function perHundredFact({ sheet }: Mix, e: Input<Fraction>, say: Say): Fact {
-  const worked = work(perHundredA, en`B per 100 A by ${sheet.basis}, made`, {
-    a: input(en`parts of A by ${sheet.basis}, wanted`, sheet.partsA, 'number'),
-    b: input(en`parts of B by ${sheet.basis}, wanted`, sheet.partsB, 'number'),
+  const worked = work(perHundredA, en`B per 100 A ${BY_BASIS[sheet.basis]}, made`, {
+    a: input(en`parts of A ${BY_BASIS[sheet.basis]}, wanted`, sheet.partsA, 'number'),
+    b: input(en`parts of B ${BY_BASIS[sheet.basis]}, wanted`, sheet.partsB, 'number'),
     e,
   });
   return fact('perHundredA', worked, say, { figure: fixed(worked.value, 3, say), note: en`wanted: ${sheet.written}` });
@@ -69,7 +69,7 @@ function chemistryFacts({ chemistry }: Mix, say: Say): readonly Fact[] {
   const weights = SIDES.map((side) =>
     fact(`equivalentWeight${side}`, equivalentWeight[side], say, {
       what: en`equivalent weight of ${side}`,
-      figure: en`${fixed(equivalentWeight[side].value, 3, say)}\u00A0g/eq`,
+      figure: `${fixed(equivalentWeight[side].value, 3, say)}\u00A0g/eq`,
     }),
   );
   return [...weights, fact('perHundredAWanted', needed, say, { figure: fixed(needed.value, 3, say) })];

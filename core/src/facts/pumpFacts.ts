@@ -47,7 +47,7 @@ function lossFacts(plan: Plan, build: Build, side: SideName, say: Say): readonly
   if (delivery.known) {
     const { share: delivered, uncertainty } = delivery.value;
     const give = uncertainty.known ? `, ±${amountText(uncertainty.value, 'share', say)}` : '';
-    const note = en`as measured${give}; ${asMeasured ? 'counted' : en`not counted`} in the ratio`;
+    const note = asMeasured ? en`as measured${give}; counted in the ratio` : en`as measured${give}; not counted in the ratio`;
     return [fact(`delivery${side}`, input(en`delivery of pump ${side}`, delivered, 'share'), say, { note })];
   }
   const slip = slipShare(plan, build, side);

@@ -14,9 +14,7 @@ export interface Accepts {
 
 const TOO_LITTLE = '-1000000000000000';
 const TOO_MUCH = '1000000000000000';
-const OUT_OF_RANGE = /(?:out of range|looks like [^:]+): (?:it must be )?(.*)/;
 const NO_BREAK_SPACE = '\u00A0';
-const TOO_LONG = /: (\d+) are the most/;
 /** None of the file's own words. */
 const WORDS = 'x y';
 
@@ -29,16 +27,15 @@ const UNITS: readonly string[] = [...new Set(Object.values(DIMENSIONS).flatMap((
  * @example accepts(leafOf('machines.*.stages.*.takeUp'))  // a quantity in pitches, at least 0 pitches, at most 100 pitches
  */
 export function accepts({ schema }: Pick<SchemaLeaf, 'schema'>): Accepts {
-  const trouble = (value: unknown): string | null => {
-    const read = v.safeParse(schema, value);
-    return read.success ? null : read.issues[0].message;
+  const trouble = (value: unknown) => v.safeParse(schema, value).issues?.[0] ?? null;
+  /** The limit that a value misses; a check of the file's own says one only of what is out of range. */
+  const missed = (value: unknown): string | null => {
+    const issue = trouble(value);
+    return issue?.type === 'raw_check' ? issue.expected : null;
   };
-  const takes = (value: unknown): boolean => {
-    const message = trouble(value);
-    return message === null || OUT_OF_RANGE.test(message);
-  };
+  const takes = (value: unknown): boolean => trouble(value) === null || missed(value) !== null;
   const bounds = (...values: readonly unknown[]): readonly string[] => [
-    ...new Set(values.flatMap((value) => OUT_OF_RANGE.exec(trouble(value) ?? '')?.[1]?.replace(/(?<=\d) (?=\S+$)/, NO_BREAK_SPACE) ?? [])),
+    ...new Set(values.flatMap((value) => missed(value)?.replace(/(?<=\d) (?=\S+$)/, NO_BREAK_SPACE) ?? [])),
   ];
   const units = UNITS.filter((unit) => takes({ value: '1', unit }));
   const [unit] = units;
@@ -49,8 +46,8 @@ export function accepts({ schema }: Pick<SchemaLeaf, 'schema'>): Accepts {
   if (takes(1)) return { what: 'whole number', units: [], limits: bounds(-1, Number(TOO_MUCH)) };
   if (takes(true)) return { what: 'yes or no', units: [], limits: [] };
   if (takes(WORDS)) {
-    const most = TOO_LONG.exec(trouble(WORDS.repeat(10_000)) ?? '')?.[1];
-    return { what: 'text', units: [], limits: most === undefined ? [] : [en`at most ${most} characters`] };
+    const issue = trouble(WORDS.repeat(10_000));
+    return { what: 'text', units: [], limits: issue?.type === 'max_length' ? [en`at most ${issue.requirement} characters`] : [] };
   }
   if (takes('x')) return { what: 'choice', units: [], limits: [] };
   if (takes('1')) return { what: 'number', units: [], limits: bounds(TOO_LITTLE, TOO_MUCH) };

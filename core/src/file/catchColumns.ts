@@ -11,6 +11,9 @@ export const CAUGHT = [
   { key: 'volume', dimension: 'volume', example: 'cc' },
 ] as const;
 
+const COLUMNS = [...SIDES.flatMap((side) => CAUGHT.map(({ key }) => `${side} ${key}`)), 'left out'].join(', ');
+const EXAMPLE = 'A net g';
+
 export type CatchColumn = `${SideName} ${(typeof CAUGHT)[number]['key']}` | 'left out';
 
 /** Where each known column stands, and the unit its head gives. */
@@ -40,7 +43,9 @@ export function readCatchHead(cells: readonly string[]): {
   const without = SIDES.filter((side) => CAUGHT.every(({ key }) => key === 'tare' || !columns.has(`${side} ${key}`)));
   if (without.length > 0)
     troubles.push(
-      en`The head has no amount of ${without.join(en` and none of `)}. The columns are: ${SIDES.map((side) => CAUGHT.map(({ key }) => `${side} ${key}`).join(', ')).join(', ')}, left out; with the unit, as "A net g".`,
+      without.length === 2
+        ? en`The head has no amount of A and none of B. The columns are: ${COLUMNS}; with the unit, as "${EXAMPLE}".`
+        : en`The head has no amount of ${without[0]}. The columns are: ${COLUMNS}; with the unit, as "${EXAMPLE}".`,
     );
   return { columns, ignored, troubles };
 }

@@ -8,20 +8,22 @@ import { id, line, list, numberText, oneOf, row } from './fields.ts';
 
 const maybe = v.exactOptional;
 
-/** A plain number within limits; `say` words what is wrong with one outside. */
-const within = (misses: (value: Fraction) => boolean, say: (typed: string, value: Fraction) => string) =>
+/** A plain number within limits, which `allowed` words; `say` words what is wrong with one outside. */
+const within = (misses: (value: Fraction) => boolean, allowed: string, say: (typed: string, value: Fraction) => string) =>
   v.pipe(
     numberText,
     v.rawCheck(({ dataset, addIssue }) => {
       if (!dataset.typed) return;
       const read = readNumber(dataset.value);
-      if (read.ok && misses(read.value)) addIssue({ message: say(dataset.value, read.value) });
+      if (read.ok && misses(read.value)) addIssue({ message: say(dataset.value, read.value), expected: allowed });
     }),
   );
 
+const PARTS_ALLOWED = en`the parts by weight must be above 0`;
 const parts = within(
   (value) => value.compare(0) <= 0,
-  (typed) => en`${typed} is out of range: the parts by weight must be above 0`,
+  PARTS_ALLOWED,
+  (typed) => en`${typed} is out of range: ${PARTS_ALLOWED}`,
 );
 
 const LEAST_INDEX = '20';
@@ -29,8 +31,11 @@ const MOST_INDEX = '1000';
 const INDEX_ALLOWED = en`the index is in per cent, ${LEAST_INDEX} to ${MOST_INDEX}`;
 const index = within(
   (value) => value.compare(LEAST_INDEX) < 0 || value.compare(MOST_INDEX) > 0,
+  INDEX_ALLOWED,
   (typed, value) =>
-    `${typed} ${value.compare(0) > 0 && value.compare(10) < 0 ? en`looks like a ratio` : en`is out of range`}: ${INDEX_ALLOWED}`,
+    value.compare(0) > 0 && value.compare(10) < 0
+      ? en`${typed} looks like a ratio: ${INDEX_ALLOWED}`
+      : en`${typed} is out of range: ${INDEX_ALLOWED}`,
 );
 
 const plainIngredient = row({

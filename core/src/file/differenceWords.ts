@@ -8,23 +8,28 @@ export type IdRow = Readonly<Record<string, unknown>> & { readonly id: string };
 
 export const isRow = (json: unknown): json is IdRow => isObject(json) && typeof json.id === 'string';
 
-/** Words for keys of which no finding speaks. */
-const MORE_WORDS: Readonly<Record<string, string>> = {
-  prices: 'price',
-  fittedOn: en`fitted on`,
-  validUntil: en`valid until`,
-  densityUncertainty: en`density uncertainty`,
-  temperatureUncertainty: en`temperature uncertainty`,
-  chainLength: en`chain length`,
-  changeSheet: en`change sheet`,
-  invented: en`invented example`,
-  anyPump: en`any pump`,
-  openShared: en`shared stages open`,
-  asMeasured: en`as measured`,
+/** Words for lists of rows. */
+const LIST_WORDS: Readonly<Record<string, string>> = {
+  machines: en`machines`,
+  materials: en`materials`,
+  racks: en`racks`,
+  changeSheets: en`change sheets`,
+  quotePages: en`quote pages`,
+  ratioChecks: en`ratio checks`,
+  unfinishedChecks: en`unfinished ratio checks`,
+  shafts: en`shafts`,
+  stages: en`stages`,
+  pumps: en`pumps`,
+  pieces: en`pieces`,
+  prices: en`prices`,
+  ingredients: en`ingredients`,
 };
 
 /** A key of the file in words, as `take-up`. */
-export const keyWords = (key: string): string => MORE_WORDS[key] ?? placeText([key]);
+export const keyWords = (key: string): string => placeText([key]);
+
+/** A list of rows in words, as `change sheets`. */
+export const listWords = (key: string): string => (Object.hasOwn(LIST_WORDS, key) ? LIST_WORDS[key] : undefined) ?? keyWords(key);
 
 /** A row as people call it: `stage s1`, `piece 08B, 21 teeth`; by its name, else by what tells it from its neighbours, else by its id. */
 export function rowWords(list: string, row: IdRow): string {
@@ -41,7 +46,7 @@ export function rowWords(list: string, row: IdRow): string {
 /** A value as typed; a word for what is not given. */
 export function valueWords(value: unknown): string {
   if (value === undefined) return en`not given`;
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'boolean') return value ? en`yes` : en`no`;
   if (typeof value === 'number') return withTrueMinus(String(value));
   if (isQuantity(value)) return withTrueMinus(value.value) + printedUnit(value.unit);
   if (typeof value !== 'string') return JSON.stringify(value);

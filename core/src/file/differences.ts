@@ -1,6 +1,17 @@
 import { en } from '../en.ts';
 import { capital } from '../format.ts';
-import { type IdRow, isQuantity, isRow, keyWords, type Names, namesAmong, rows, rowWords, valueWords } from './differenceWords.ts';
+import {
+  type IdRow,
+  isQuantity,
+  isRow,
+  keyWords,
+  listWords,
+  type Names,
+  namesAmong,
+  rows,
+  rowWords,
+  valueWords,
+} from './differenceWords.ts';
 import { isObject } from './fields.ts';
 import type { ShopFile } from './shopFile.ts';
 
@@ -73,7 +84,6 @@ export function clashes(theirs: readonly Difference[], mine: readonly Difference
   return both;
 }
 
-const listWords = (key: string): string => `${keyWords(key)}s`;
 const keysOf = (...both: readonly object[]): readonly string[] => [...new Set(both.flatMap((one) => Object.keys(one)))];
 
 function compare(before: unknown, after: unknown, spot: Spot, found: Difference[]): void {
@@ -115,10 +125,10 @@ function compareRows(before: readonly IdRow[], after: readonly IdRow[], spot: Sp
     words: [...words, ...(own ? [] : [rowWords(list, row)]), ...(what === null ? [] : [what])],
   });
   const tell = ({ key, row, words: said }: Spot) => void found.push({ key, row, what: said.join(', ') });
-  for (const row of before) if (!after.some(({ id }) => id === row.id)) tell(at(row, 'removed'));
+  for (const row of before) if (!after.some(({ id }) => id === row.id)) tell(at(row, en`removed`));
   for (const row of after) {
     const same = before.find(({ id }) => id === row.id);
-    if (same === undefined) tell(at(row, 'added'));
+    if (same === undefined) tell(at(row, en`added`));
     else compare(same, row, at(same, null), found);
   }
   const order = (some: readonly IdRow[], other: readonly IdRow[]) =>

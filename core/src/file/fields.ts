@@ -16,7 +16,7 @@ export function row<const Fields extends v.ObjectEntries>(fields: Fields, expect
     const key = String(issue.path?.at(-1)?.key);
     const field = fields[key];
     const [first] = (field && v.safeParse(field, undefined).issues) ?? [];
-    return en`"${key}" is missing${first === undefined ? '' : `: ${first.message}`}`;
+    return first === undefined ? en`"${key}" is missing` : en`"${key}" is missing: ${first.message}`;
   });
   return v.pipe(v.custom<v.InferInput<typeof shape>>(isObject, expected), shape);
 }
@@ -49,12 +49,23 @@ export interface Bounds {
   readonly below?: readonly [string, string];
 }
 
-const MISS: Record<keyof Bounds, { readonly misses: (order: number) => boolean; readonly words: string }> = {
-  above: { misses: (order) => order <= 0, words: 'above' },
-  least: { misses: (order) => order < 0, words: en`at least` },
-  most: { misses: (order) => order > 0, words: en`at most` },
-  below: { misses: (order) => order >= 0, words: 'below' },
+const MISS: Record<keyof Bounds, { readonly misses: (order: number) => boolean; readonly words: (bound: string) => string }> = {
+  above: { misses: (order) => order <= 0, words: (bound) => en`above ${bound}` },
+  least: { misses: (order) => order < 0, words: (bound) => en`at least ${bound}` },
+  most: { misses: (order) => order > 0, words: (bound) => en`at most ${bound}` },
+  below: { misses: (order) => order >= 0, words: (bound) => en`below ${bound}` },
 };
+
+/** What is wrong with a value outside its limit; `expected` is the limit alone, for help to say. */
+export interface OutOfRange {
+  readonly message: string;
+  readonly expected: string;
+}
+
+const outOfRange = (typed: string, expected: string): OutOfRange => ({
+  message: en`${typed} is out of range: it must be ${expected}`,
+  expected,
+});
 
 export const NUMBER = en`a number in quotation marks is expected, as "38.9"`;
 const UNIT = en`a unit in quotation marks is expected, as "mm", or "" where there is none`;
@@ -66,22 +77,20 @@ export function quantity(dimension: Dimension, bounds: Bounds = {}) {
     row({ value: text(NUMBER), unit: text(UNIT) }, QUANTITY),
     v.rawCheck(({ dataset, addIssue }) => {
       if (!dataset.typed) return;
-      const message = quantityTrouble(dimension, dataset.value, bounds);
-      if (message !== null) addIssue({ message });
+      const trouble = quantityTrouble(dimension, dataset.value, bounds);
+      if (trouble !== null) addIssue(trouble);
     }),
   );
 }
 
-function quantityTrouble(dimension: Dimension, typed: TypedQuantity, bounds: Bounds): string | null {
+function quantityTrouble(dimension: Dimension, typed: TypedQuantity, bounds: Bounds): { readonly message: string } | OutOfRange | null {
   const reading = readQuantity(dimension, typed);
-  if (!reading.ok) return reading.expected;
+  if (!reading.ok) return { message: reading.expected };
   for (const name of ['above', 'least', 'most', 'below'] as const) {
     const bound = bounds[name];
     if (bound === undefined) continue;
     const limit = toSI(dimension, new Fraction(bound[0]), bound[1]);
-    if (MISS[name].misses(reading.value.compare(limit))) {
-      return en`${spoken(typed)} is out of range: it must be ${MISS[name].words} ${bound.join(' ')}`.trimEnd();
-    }
+    if (MISS[name].misses(reading.value.compare(limit))) return outOfRange(spoken(typed), MISS[name].words(bound.join(' ').trimEnd()));
   }
   return null;
 }
@@ -93,7 +102,7 @@ export const amount = v.pipe(
     if (!dataset.typed) return;
     const read = readAmount(dataset.value);
     if (!read.ok) addIssue({ message: read.expected });
-    else if (read.value.value.compare(0) <= 0) addIssue({ message: en`${spoken(dataset.value)} is out of range: it must be above 0` });
+    else if (read.value.value.compare(0) <= 0) addIssue(outOfRange(spoken(dataset.value), MISS.above.words('0')));
   }),
 );
 
@@ -122,13 +131,13 @@ const COUNT = en`a whole number is expected, without quotation marks`;
 export const count = (least: number, most: number) =>
   v.pipe(
     v.number(({ input }) => (typeof input === 'string' ? en`${quoted(input)} stands in quotation marks: ${COUNT}` : COUNT)),
-    v.check(
-      (value) => Number.isInteger(value) && value >= least && value <= most,
-      ({ input }) => {
-        if (!Number.isInteger(input)) return en`${input} is not a whole number`;
-        return en`${input} is out of range: it must be ${input < least ? en`at least ${least}` : en`at most ${most}`}`;
-      },
-    ),
+    v.rawCheck(({ dataset, addIssue }) => {
+      if (!dataset.typed) return;
+      const { value } = dataset;
+      if (!Number.isInteger(value)) addIssue({ message: en`${value} is not a whole number` });
+      else if (value < least) addIssue(outOfRange(String(value), MISS.least.words(String(least))));
+      else if (value > most) addIssue(outOfRange(String(value), MISS.most.words(String(most))));
+    }),
   );
 
 const ID = en`an id has letters, digits, dots, hyphens and underscores, begins with a letter or a digit, and has at most 64 characters`;

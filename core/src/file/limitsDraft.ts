@@ -1,12 +1,14 @@
+import { en, plural } from '../en.ts';
+import { capital } from '../format.ts';
 import type { LimitsRow } from './material.ts';
 
 /** Limits while they are typed: any of the three may still be missing. */
 export type LimitsDraft = Partial<LimitsRow>;
 
 const NAMES: Readonly<Record<keyof LimitsRow, string>> = {
-  low: 'the low limit',
-  high: 'the high limit',
-  definition: 'the definition',
+  low: en`the low limit`,
+  high: en`the high limit`,
+  definition: en`the definition`,
 };
 
 /**
@@ -27,8 +29,9 @@ export function limitsTrouble(draft: LimitsDraft): string | null {
   const missing = (['low', 'high', 'definition'] as const).filter((key) => draft[key] === undefined);
   if (missing.length === 0) return null;
   if (missing.length === 3)
-    return 'The limits are not given: until they are, no option is called inside or outside. The data sheet states them.';
-  const names = missing.map((key) => NAMES[key]).join(' and ');
-  const verb = missing.length === 1 ? 'is' : 'are';
-  return `${names.charAt(0).toUpperCase()}${names.slice(1)} ${verb} missing: the limits count once low, high and definition are all given.`;
+    return en`The limits are not given: until they are, no option is called inside or outside. The data sheet states them.`;
+  const names = capital(missing.map((key) => NAMES[key]).join(en` and `));
+  return plural(
+    missing.length,
+  )`${names} is missing: the limits count once low, high and definition are all given.|${names} are missing: the limits count once low, high and definition are all given.`;
 }

@@ -49,10 +49,13 @@ export function machineTrouble(part: MachinePart): string | null {
  */
 export function wantedTrouble(row: Pick<MachineRow, 'wantedFlow' | 'wantedShot'>, key: 'wantedFlow' | 'wantedShot'): string | null {
   const other = key === 'wantedFlow' ? 'wantedShot' : 'wantedFlow';
-  return row[other] === undefined ? null : en`a ${WANTED[other]} is given, which says the same: empty that box first`;
+  return row[other] === undefined ? null : GIVEN[other];
 }
 
-const WANTED = { wantedFlow: 'flow', wantedShot: 'shot' } as const;
+const GIVEN = {
+  wantedFlow: en`a flow is given, which says the same: empty that box first`,
+  wantedShot: en`a shot is given, which says the same: empty that box first`,
+} as const;
 
 /**
  * Why the teeth of a pump's gear may not be taken away; null where they may.

@@ -28,14 +28,14 @@ export function temperatureNotes(ratio: SheetRatio, tanks: Tanks, place: Place, 
       ];
     }
     const run_K = tank.runAt_K.value;
-    const holding = en`it is taken as holding at ${temperatureText(run_K, say)}`;
+    const holding = temperatureText(run_K, say);
     const ratioNote =
       byVolume && !ratio.holdsAt_K.known
         ? [
             missing(
               'material.referenceTemperature',
               [...place, 'ratio', 'at'],
-              en`${side}: no temperature is given for the ratio by volume; ${holding}.`,
+              en`${side}: no temperature is given for the ratio by volume; it is taken as holding at ${holding}.`,
             ),
           ]
         : [];
@@ -49,7 +49,7 @@ export function temperatureNotes(ratio: SheetRatio, tanks: Tanks, place: Place, 
 
 function densityNote({ name, place, liquid }: Content, holding: string): readonly Finding[] {
   if (!liquid.density_kg_per_m3.known || liquid.densityAt_K.known) return [];
-  const what = en`${capital(name)}: no temperature is given for its density; ${holding}.`;
+  const what = en`${capital(name)}: no temperature is given for its density; it is taken as holding at ${holding}.`;
   return [missing('material.referenceTemperature', [...place, 'density', 'at'], what)];
 }
 
@@ -58,13 +58,13 @@ function expansionNote({ name, place, liquid }: Content, ratioHoldsAt_K: Given<F
   const step = (from_K: Given<Fraction>) => (from_K.known ? run_K.sub(from_K.value).abs() : ZERO);
   const ofRatio = step(ratioHoldsAt_K);
   const ofDensity = step(liquid.densityAt_K);
-  const shifted = ofRatio.equals(ZERO) ? en`its density, and the catch expected from it,` : en`the ratio`;
   const step_K = ofRatio.equals(ZERO) ? ofDensity : ofRatio;
   if (step_K.equals(ZERO)) return [];
-  const cost = USUAL_EXPANSION_per_K.mul(step_K).mul(whole(100));
-  const what =
-    en`${capital(name)}: its expansion is not given and is taken as none; a usual ${fixed(USUAL_EXPANSION_per_K, 4, say)} per K ` +
-    en`over ${fixed(step_K, 1, say)} K would shift ${shifted} by ${fixed(cost, 2, say)} %.`;
+  const cost = fixed(USUAL_EXPANSION_per_K.mul(step_K).mul(whole(100)), 2, say);
+  const usual = fixed(USUAL_EXPANSION_per_K, 4, say);
+  const over = fixed(step_K, 1, say);
+  const shifted = ofRatio.equals(ZERO) ? en`its density, and the catch expected from it,` : en`the ratio`;
+  const what = en`${capital(name)}: its expansion is not given and is taken as none; a usual ${usual} per K over ${over} K would shift ${shifted} by ${cost} %.`;
   return [{ ...missing('material.expansion', [...place, 'expansion'], what), severity: 'warns' }];
 }
 

@@ -1,6 +1,6 @@
 import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
-import { type Choice, ENDS } from '../plan.ts';
+import { type Choice, END_WORDS, ENDS } from '../plan.ts';
 import type { TypedQuantity } from '../reading.ts';
 import type { Dimension } from '../units.ts';
 import { spoken } from './fields.ts';
@@ -21,7 +21,7 @@ export function checkPresent(machine: MachineRow, place: Place, problems: Proble
       if (stage[end].teeth !== undefined) continue;
       problems.add(
         [...place, 'stages', index, end, 'teeth'],
-        en`the teeth fitted on ${stage.name ?? stage.id} ${end} are missing: stamped on the hub, or counted`,
+        en`the teeth fitted on ${stage.name ?? stage.id} ${END_WORDS[end]} are missing: stamped on the hub, or counted`,
       );
     }
   });
@@ -82,7 +82,7 @@ export function checkBuying(machine: MachineRow, choice: Choice, trains: Trains,
       const { mayChange, teethFrom, teethTo } = stage[end];
       if (mayChange === false || !isOpen(machine, index, trains) || (teethFrom !== undefined && teethTo !== undefined)) return [];
       const field = teethFrom === undefined ? 'teethFrom' : 'teethTo';
-      return [{ name: `${stage.name ?? stage.id} ${end}`, where: ['stages', index, end, field] }];
+      return [{ name: `${stage.name ?? stage.id} ${END_WORDS[end]}`, where: ['stages', index, end, field] }];
     }),
   );
   const [first] = endless;

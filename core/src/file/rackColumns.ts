@@ -1,9 +1,10 @@
 import { driveKinds } from '../drives/index.ts';
+import { en } from '../en.ts';
 import { readEntry } from '../units.ts';
 
 const COLUMNS = ['teeth', 'bore', 'keyway', 'quantity', 'part number', 'place'] as const;
-/** One column of sizes for each drive kind, headed by its word: a row belongs to the kind whose size it gives. */
-export const SIZES = driveKinds.map(({ kind, words }) => ({ kind, head: words.size }));
+/** One column of sizes for each drive kind: a row belongs to the kind whose size it gives. */
+export const SIZES = driveKinds.map(({ kind, sizeHead }) => ({ kind, head: sizeHead }));
 export const HEADS = [...SIZES.map(({ head }) => head), ...COLUMNS];
 /** Heads that mean the same. */
 const ALSO = new Map([
@@ -32,11 +33,11 @@ export function readHead(cells: readonly string[]): {
     const name = unit?.ok ? withUnit : (ALSO.get(written) ?? written);
     if (name === undefined || !HEADS.includes(name)) {
       if (written !== '') ignored.push(cell.trim());
-    } else if (columns.has(name)) troubles.push(`The column "${name}" stands there twice.`);
+    } else if (columns.has(name)) troubles.push(en`The column "${name}" stands there twice.`);
     else columns.set(name, { at, unit: unit?.ok ? unit.value.unit : null });
   });
   const missing = ['teeth', 'quantity'].filter((name) => !columns.has(name));
-  if (!SIZES.some(({ head }) => columns.has(head))) missing.unshift(SIZES.map(({ head }) => head).join(' or '));
-  if (missing.length > 0) troubles.push(`The head lacks: ${missing.join(', ')}. The columns are: ${HEADS.join(', ')}.`);
+  if (!SIZES.some(({ head }) => columns.has(head))) missing.unshift(SIZES.map(({ head }) => head).join(en` or `));
+  if (missing.length > 0) troubles.push(en`The head lacks: ${missing.join(', ')}. The columns are: ${HEADS.join(', ')}.`);
   return { columns, ignored, troubles };
 }

@@ -93,7 +93,9 @@ function readRow(
   const size = of === undefined ? null : driveKind(of.kind).size(cell(of.head));
   if (of === undefined) troubles.push(en`There is no ${SIZES.map(({ head }) => head).join(en` or `)}.`);
   else if (size === null)
-    troubles.push(en`${quoted(cell(of.head))} is not a ${of.head} known here (${driveKind(of.kind).sizes.join(', ')}).`);
+    troubles.push(
+      en`${quoted(cell(of.head))} is not a ${driveKind(of.kind).words.size} known here (${driveKind(of.kind).sizes.join(', ')}).`,
+    );
   const count = (name: string, least: number, most: number) => {
     const read = readCount(cell(name), least, most);
     if (!read.ok) troubles.push(`${name}: ${read.expected}`);
@@ -120,7 +122,7 @@ function readRow(
     ...length('bore'),
     ...length('keyway'),
     quantity: count('quantity', 0, MOST_PIECES),
-    ...words(en`part number`, 'part'),
+    ...words('part number', 'part'),
     ...words('place', 'place'),
   };
   return troubles.length === 0 ? { ok: true, value } : { ok: false, troubles };
@@ -132,7 +134,7 @@ function readLength(text: string, unit: string | null): EntryText<TypedQuantity>
   if (!read.ok) return read;
   const named = read.value.unit ?? unit;
   if (named === null)
-    return { ok: false, expected: en`${quoted(text)} has no unit: write ${text} mm, or the unit in the head, as "bore mm".` };
+    return { ok: false, expected: en`${quoted(text)} has no unit: write ${text} ${'mm'}, or the unit in the head, as "${'bore mm'}".` };
   const value = { value: read.value.value, unit: named };
   const [issue] = v.safeParse(lengthInFile, value).issues ?? [];
   return issue === undefined ? { ok: true, value } : { ok: false, expected: `${issue.message}.` };

@@ -10,6 +10,7 @@ export const readShopFile = (text: string): Outcome<ShopFile> => readWith(text, 
 function damageText(text: string): string {
   if (text.trim() === '') return en`the file is empty`;
   const { line, column, expected } = damageIn(text);
-  const begun = line > 1 || column > 1;
-  return en`${begun ? en`the file is damaged` : en`this is not a shop file, or it is damaged`}: line ${line}, column ${column} should have ${expected}`;
+  return line > 1 || column > 1
+    ? en`the file is damaged: line ${line}, column ${column} should have ${expected}`
+    : en`this is not a shop file, or it is damaged: line ${line}, column ${column} should have ${expected}`;
 }

@@ -33,8 +33,8 @@ export interface Selection {
 /** Makes a complete plan out of a file, or says all that stands against it. The file may have been edited since it was read. */
 export function resolve(file: ShopFile, selection: Selection, say: Say): Outcome<Plan> {
   const problems = new Problems();
-  const machineAt = pick(file.machines, selection.machine, 'machine', ['machines'], problems);
-  const materialAt = pick(file.materials, selection.material, 'material', ['materials'], problems);
+  const machineAt = pick(file.machines, selection.machine, 'machines', problems);
+  const materialAt = pick(file.materials, selection.material, 'materials', problems);
   const machine = file.machines[machineAt];
   const material = file.materials[materialAt];
   const rackAt = pickRack(file.racks, selection.rack, machine?.rack, problems);
@@ -124,15 +124,32 @@ function minutes({ minutes }: MachineRow): Minutes {
   };
 }
 
-function pick(rows: readonly Named[], wanted: string | undefined, word: string, place: Place, problems: Problems): number {
+type List = 'machines' | 'materials' | 'racks';
+
+/** What to say of rows of which none is meant, whichever list they are in. */
+const NONE_MEANT: Readonly<
+  Record<List, { readonly unsaid: (there: string) => string; readonly unknown: (id: string, there: string) => string }>
+> = {
+  machines: {
+    unsaid: (there) => en`say which machine is meant; ${there}`,
+    unknown: (id, there) => en`there is no machine with the id "${id}"; ${there}`,
+  },
+  materials: {
+    unsaid: (there) => en`say which material is meant; ${there}`,
+    unknown: (id, there) => en`there is no material with the id "${id}"; ${there}`,
+  },
+  racks: {
+    unsaid: (there) => en`say which rack is meant; ${there}`,
+    unknown: (id, there) => en`there is no rack with the id "${id}"; ${there}`,
+  },
+};
+
+function pick(rows: readonly Named[], wanted: string | undefined, list: List, problems: Problems): number {
   if (wanted === undefined && rows.length === 1) return 0;
   const index = rows.findIndex((row) => row.id === wanted);
   if (index >= 0) return index;
   const there = rows.length === 0 ? en`the file holds none` : en`there are: ${ids(rows)}`;
-  problems.add(
-    place,
-    wanted === undefined ? en`say which ${word} is meant; ${there}` : en`there is no ${word} with the id "${wanted}"; ${there}`,
-  );
+  problems.add([list], wanted === undefined ? NONE_MEANT[list].unsaid(there) : NONE_MEANT[list].unknown(wanted, there));
   return -1;
 }
 
@@ -140,7 +157,7 @@ const ids = (rows: readonly Named[]): string => rows.map((row) => row.id).join('
 
 /** The rack asked for, the machine's own, or the only one; a machine that names a rack which is not there says so itself. */
 function pickRack(racks: readonly RackRow[], wanted: string | undefined, own: string | undefined, problems: Problems): number {
-  if (wanted !== undefined) return pick(racks, wanted, 'rack', ['racks'], problems);
+  if (wanted !== undefined) return pick(racks, wanted, 'racks', problems);
   if (own !== undefined) return racks.findIndex((rack) => rack.id === own);
   return racks.length === 1 ? 0 : -1;
 }
@@ -176,8 +193,11 @@ const limitsNote = (missing: boolean, where: Place): readonly Finding[] =>
 
 function rackNote(rack: RackRow | undefined, racks: readonly RackRow[], choice: Choice, place: Place): readonly Finding[] {
   if (rack !== undefined || choice.wheels === 'any') return [];
-  const there = racks.length === 0 ? '' : en` There are: ${ids(racks)}.`;
-  return note('machine.rack', [...place, 'rack'], en`No rack is named: only the fitted wheels are at hand.${there}`);
+  const what =
+    racks.length === 0
+      ? en`No rack is named: only the fitted wheels are at hand.`
+      : en`No rack is named: only the fitted wheels are at hand. There are: ${ids(racks)}.`;
+  return note('machine.rack', [...place, 'rack'], what);
 }
 
 function purchasesNote({ search }: MachineRow, choice: Choice, place: Place): readonly Finding[] {

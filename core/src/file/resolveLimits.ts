@@ -4,6 +4,7 @@ import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import type { Say } from '../format.ts';
 import { inOrder, limitsOfOffRatio, type WorkedLimits } from '../limits.ts';
+import { DEFINITION_WORDS } from '../mixRatio.ts';
 import { type Fraction, whole, ZERO } from '../ratio.ts';
 import { readNumber, spokenReading } from '../reading.ts';
 import type { LimitsRow } from './material.ts';
@@ -22,7 +23,7 @@ export function resolveLimits(row: LimitsRow, target: Target, place: Place, say:
   const high = reading(readNumber(row.high));
   const before = problems.count;
   const said = (value: Fraction) => spokenReading(value, say.decimal);
-  const wrong = (end: 'low' | 'high', what: string) => problems.add([...place, end], en`the ${end} limit ${row[end]} ${what}`);
+  const wrong = (end: 'low' | 'high', what: string) => problems.add([...place, end], what);
   const { definition } = row;
   const { chemistry } = target;
   if (definition === 'index points' && chemistry === null) {
@@ -31,13 +32,20 @@ export function resolveLimits(row: LimitsRow, target: Target, place: Place, say:
   }
 
   const middle = middleOf(definition, target);
-  const name = en`the target, which is ${said(middle ?? ZERO)}`;
+  const wanted = said(middle ?? ZERO);
   if (low.compare(middle ?? ZERO) > 0)
-    wrong('low', en`lies above ${name}${middle === null ? en`; a deviation below carries a minus sign` : ''}`);
-  if (high.compare(middle ?? ZERO) < 0) wrong('high', en`lies below ${name}`);
+    wrong(
+      'low',
+      middle === null
+        ? en`the low limit ${row.low} lies above the target, which is ${wanted}; a deviation below carries a minus sign`
+        : en`the low limit ${row.low} lies above the target, which is ${wanted}`,
+    );
+  if (high.compare(middle ?? ZERO) < 0) wrong('high', en`the high limit ${row.high} lies below the target, which is ${wanted}`);
   const ends = extremes(definition, target);
-  if (low.compare(ends.low) <= 0) wrong('low', en`would leave no ${ends.lost}: it must be above ${said(ends.low)}`);
-  if (ends.high !== null && high.compare(ends.high) >= 0) wrong('high', en`would leave no A: it must be below ${said(ends.high)}`);
+  if (low.compare(ends.low) <= 0)
+    wrong('low', en`the low limit ${row.low} would leave no ${ends.lost}: it must be above ${said(ends.low)}`);
+  if (ends.high !== null && high.compare(ends.high) >= 0)
+    wrong('high', en`the high limit ${row.high} would leave no A: it must be below ${said(ends.high)}`);
   if (problems.count > before) return null;
   if (definition !== 'index points') return limitsOfOffRatio(definition, low, high, target.A, target.B);
   // Where A is counted, the higher index is the leaner in B: the ends change places.
@@ -78,4 +86,4 @@ function extremes(definition: LimitsRow['definition'], { A, B, chemistry }: Targ
 export const writtenLimits = ({ low, high, definition }: LimitsRow, chemistry: Chemistry | null): string =>
   definition === 'index points' && chemistry !== null
     ? indexSaid(chemistry.system, en`${low} to ${high}`)
-    : en`${low} to ${high} ${definition}`;
+    : en`${low} to ${high} ${DEFINITION_WORDS[definition]}`;

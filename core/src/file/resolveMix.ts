@@ -4,7 +4,7 @@ import type { Say } from '../format.ts';
 import { type Given, known, NOT_GIVEN } from '../given.ts';
 import { limitValues } from '../limits.ts';
 import { bPerA, byVolume } from '../mixRatio.ts';
-import type { Mix, SideName } from '../plan.ts';
+import { BY_BASIS, type Mix, type SideName } from '../plan.ts';
 import type { Fraction } from '../ratio.ts';
 import { visible } from '../visible.ts';
 import { formula, type Input, input, type Worked, work } from '../working.ts';
@@ -121,7 +121,7 @@ const plain = (one: Given<Input<Fraction>>): Given<Fraction> => (one.known ? kno
 
 /** B per A by volume as run: by weight through the densities, by volume carried over by mass from where the sheet's volumes hold. */
 function wantedByVolume({ basis }: SheetRatio, { A, B }: Tanks, densityBOverA: Given<Input<Fraction>>): Input<Fraction> | null {
-  const sheet = work(bPerA, en`B per A by ${basis} as the sheet counts`, { a: A.part, b: B.part });
+  const sheet = work(bPerA, en`B per A ${BY_BASIS[basis]} as the sheet counts`, { a: A.part, b: B.part });
   const what = en`B per A by volume as run, wanted`;
   if (basis === 'volume') return work(volumeAsRun, what, { s: sheet, g: A.growth, h: B.growth });
   return densityBOverA.known ? work(byVolume, what, { w: sheet, d: densityBOverA.value }) : null;
@@ -149,8 +149,8 @@ function impliedDensity(ratio: SheetRatio): Worked<Fraction> | null {
   const onBasis = (basis: Basis): Worked<Fraction> | null => {
     const parts = partsBy(ratio, basis);
     if (parts === null) return null;
-    const filled = (side: SideName) => input(en`parts in tank ${side} by ${basis}`, inTank(parts, side, ratio.thirdInto), 'number');
-    return work(bPerA, en`B per A by ${basis} as the sheet counts`, { a: filled('A'), b: filled('B') });
+    const filled = (side: SideName) => input(en`parts in tank ${side} ${BY_BASIS[basis]}`, inTank(parts, side, ratio.thirdInto), 'number');
+    return work(bPerA, en`B per A ${BY_BASIS[basis]} as the sheet counts`, { a: filled('A'), b: filled('B') });
   };
   const [w, v] = [onBasis('weight'), onBasis('volume')];
   return w && v && work(impliedRatio, en`density of B over density of A, out of the sheet's two ratios`, { w, v });

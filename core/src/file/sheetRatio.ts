@@ -2,7 +2,7 @@ import type { Chemistry } from '../chemistry/chemistry.ts';
 import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import { type Given, given, NOT_GIVEN } from '../given.ts';
-import type { SideName } from '../plan.ts';
+import { BY_BASIS, type SideName } from '../plan.ts';
 import { type Fraction, whole, ZERO } from '../ratio.ts';
 import { readNumber, readRatio } from '../reading.ts';
 import { visible } from '../visible.ts';
@@ -73,14 +73,14 @@ function printedRatio(material: MaterialRow, place: Place, problems: Problems): 
     material.otherRatio === undefined ? null : otherParts(material.otherRatio, row.basis, parts, [...place, 'otherRatio'], problems);
   if (material.otherRatio !== undefined && other === null) return null;
   const thirdInto = row.thirdInto ?? null;
-  const into = thirdInto === null ? '' : en`, third part premixed into ${thirdInto}`;
+  const said = `${visible(row.parts ?? `100 : ${row.perHundredA}`)} ${BY_BASIS[row.basis]}`;
   return {
     basis: row.basis,
     parts,
     other,
     thirdInto,
     holdsAt_K: given(row.at, (temperature) => si('temperature', temperature)),
-    written: `${visible(row.parts ?? `100 : ${row.perHundredA}`)} by ${row.basis}${into}`,
+    written: thirdInto === null ? said : en`${said}, third part premixed into ${thirdInto}`,
     chemistry: null,
   };
 }
@@ -116,11 +116,11 @@ function threeParts(typed: string, into: SideName | undefined, at: Place, proble
 
 function otherParts(row: NonNullable<MaterialRow['otherRatio']>, basis: Basis, parts: Parts, at: Place, problems: Problems): Parts | null {
   if (row.basis === basis) {
-    problems.add([...at, 'basis'], en`both ratios are by ${basis}: this one is the sheet's ratio on the other basis`);
+    problems.add([...at, 'basis'], en`both ratios are ${BY_BASIS[basis]}: this one is the sheet's ratio on the other basis`);
     return null;
   }
   const [A, B, third = null] = reading(readRatio(row.parts));
   if ((third === null) === (parts.third === null)) return { A, B, third };
-  problems.add([...at, 'parts'], en`"${row.parts}" and the ratio by ${basis} must have the same number of parts`);
+  problems.add([...at, 'parts'], en`"${row.parts}" and the ratio ${BY_BASIS[basis]} must have the same number of parts`);
   return null;
 }

@@ -2,12 +2,12 @@ import { en } from '../en.ts';
 import type { Place } from '../finding.ts';
 import { type Given, given, known, NOT_GIVEN } from '../given.ts';
 import { densityAt, expansionOfTwo, keepsVolume, type Liquid, mixedDensity, type NamedLiquid, stated, volumeGrowth } from '../liquid.ts';
-import type { SideName, TankLiquid } from '../plan.ts';
+import { BY_BASIS, type SideName, type TankLiquid } from '../plan.ts';
 import { type Fraction, ONE, ratioOf, ZERO } from '../ratio.ts';
 import { formula, type Input, input, work } from '../working.ts';
 import type { MaterialRow, PartRow } from './material.ts';
 import { type Problems, si } from './problems.ts';
-import { inTank, type Parts, partsBy, type SheetRatio } from './sheetRatio.ts';
+import { type Basis, inTank, type Parts, partsBy, type SheetRatio } from './sheetRatio.ts';
 
 /** A liquid that is filled into a tank, before its share of it is known. */
 export type Content = Omit<TankLiquid, 'volumeShare'>;
@@ -56,8 +56,8 @@ export function tankOf(material: MaterialRow, ratio: SheetRatio, side: SideName,
   if (filled === null) return null;
   const runAt_K = filled[0].liquid.runAt_K;
   const growths = filled.map((one) => volumeGrowth(one, ratio.holdsAt_K, runAt_K));
-  const shares = (parts: Parts, basis: string) => {
-    const part = (name: string, value: Fraction) => input(en`parts of ${name} by ${basis}`, value, 'number');
+  const shares = (parts: Parts, basis: Basis) => {
+    const part = (name: string, value: Fraction) => input(en`parts of ${name} ${BY_BASIS[basis]}`, value, 'number');
     return filled.length === 1
       ? [part(side, inTank(parts, side, ratio.thirdInto))]
       : [part(side, parts[side]), part(en`the third part`, parts.third ?? ZERO)];
@@ -81,11 +81,11 @@ const sum = (terms: readonly Fraction[]): Fraction => terms.reduce((total, term)
 /** What goes into the tank, as the ratio counts it. */
 function partOf({ parts, thirdInto, basis, chemistry }: SheetRatio, side: SideName): Input<Fraction> {
   if (chemistry !== null && side === 'B') return chemistry.perHundredA;
-  const main = input(en`parts of ${side} by ${basis}`, parts[side], 'number');
+  const main = input(en`parts of ${side} ${BY_BASIS[basis]}`, parts[side], 'number');
   if (thirdInto !== side || parts.third === null) return main;
-  return work(bothParts, en`parts in tank ${side} by ${basis}`, {
+  return work(bothParts, en`parts in tank ${side} ${BY_BASIS[basis]}`, {
     m: main,
-    t: input(en`parts of the third by ${basis}`, parts.third, 'number'),
+    t: input(en`parts of the third ${BY_BASIS[basis]}`, parts.third, 'number'),
   });
 }
 

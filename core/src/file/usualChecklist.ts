@@ -1,4 +1,4 @@
-import { en } from '../en.ts';
+import { en, plural } from '../en.ts';
 import { MOST_CHECKLIST_LINES } from './machine.ts';
 
 /**
@@ -40,9 +40,8 @@ const plain = (line: string): string => line.trim().replace(/\.$/, '').toLowerCa
 
 function messageOf(added: readonly string[], left: readonly string[]): string {
   if (added.length === 0 && left.length === 0) return en`All usual lines are there already.`;
-  const first = added.length === 0 ? en`No line added` : en`${counted(added)} added`;
-  if (left.length === 0) return `${first}.`;
+  const count = added.length;
+  if (left.length === 0) return plural(count)`${count} usual line added.|${count} usual lines added.`;
+  const first = count === 0 ? en`No line added` : plural(count)`${count} usual line added|${count} usual lines added`;
   return en`${first}: the sheet has room for ${MOST_CHECKLIST_LINES}. Left out: ${left.join(' ')}`;
 }
-
-const counted = ({ length }: readonly string[]): string => en`${length} usual ${length === 1 ? 'line' : 'lines'}`;

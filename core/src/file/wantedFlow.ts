@@ -13,7 +13,7 @@ const shotByVolume = formula({
   letter: 'Q',
   written: 'V / t',
   dimension: 'flow',
-  source: 'definition',
+  source: en`definition`,
   of: ({ V, t }: Record<'V' | 't', Fraction>) => V.div(t),
 });
 
@@ -21,7 +21,7 @@ const shotByMass = formula({
   letter: 'Q',
   written: 'm / (ρ · t)',
   dimension: 'flow',
-  source: 'definition',
+  source: en`definition`,
   of: ({ m, ρ, t }: Record<'m' | 'ρ' | 't', Fraction>) => m.div(ρ.mul(t)),
 });
 

@@ -25,11 +25,11 @@ export function lineAt(place: string): FieldLine | null {
 /** Words for what is typed; a choice and a tick show what they take. */
 const KINDS: Readonly<Record<Accepts['what'], string>> = {
   quantity: '',
-  'whole number': 'whole number',
-  number: 'number',
+  'whole number': en`whole number`,
+  number: en`number`,
   ratio: en`ratio, as 100 : 38.9`,
   'yes or no': '',
-  text: 'text',
+  text: en`text`,
   choice: '',
 };
 
@@ -63,10 +63,21 @@ function leavesOf(line: FieldLine): readonly SchemaLeaf[] {
   return leaves.filter(({ steps }) => patterns.some((pattern) => begins(pattern, steps)));
 }
 
+/** Figures that stand in one box. */
+const KEYS: Readonly<Record<string, string>> = {
+  from: en`from`,
+  to: en`to`,
+  value: en`value`,
+  uncertainty: en`uncertainty`,
+  amount: en`amount`,
+  time: en`time`,
+  parts: en`parts`,
+};
+
 /** Each with its own limits, or once where all have the same. */
 function together(found: readonly SchemaLeaf[]): string {
   const said = found.map((leaf) => [leaf.steps.at(-1) ?? '', acceptsText(accepts(leaf))] as const);
   const different = [...new Set(said.map(([, text]) => text))];
   if (different.length <= 1) return different[0] ?? '';
-  return [...new Set(said.flatMap(([key, text]) => (text === '' ? [] : [`${key}: ${text}`])))].join('; ');
+  return [...new Set(said.flatMap(([key, text]) => (text === '' ? [] : [`${KEYS[key] ?? key}: ${text}`])))].join('; ');
 }

@@ -1,6 +1,6 @@
 import { driveKind } from '../drives/index.ts';
 import { en } from '../en.ts';
-import { type ENDS, type Plan, type Stage, stageAt, type Teeth, teethAt } from '../plan.ts';
+import { END_WORDS, type ENDS, type Plan, type Stage, stageAt, type Teeth, teethAt } from '../plan.ts';
 import { type Fraction, ONE } from '../ratio.ts';
 import { formula, type Input, inFloat, input, type Worked, work } from '../working.ts';
 
@@ -32,7 +32,7 @@ const shareOfRated = formula({
   letter: 's',
   written: 'P / H',
   dimension: 'share',
-  source: 'definition',
+  source: en`definition`,
   of: ({ P, H }: Record<'P' | 'H', number>) => P / H,
 });
 
@@ -61,7 +61,7 @@ export function stageSpeeds(plan: Plan, teeth: readonly Teeth[], stage: Stage, m
       return product.mul(driveKind(stageAt(plan, one).kind).turns(driver, driven));
     }, ONE);
   const speed = (end: (typeof ENDS)[number], stages: readonly number[]) =>
-    work(shaftSpeed, en`speed of ${stage.name} ${end}`, {
+    work(shaftSpeed, en`speed of ${stage.name} ${END_WORDS[end]}`, {
       N: motorSpeed,
       i: input(en`turns for one of the motor`, turns(stages), 'number'),
     });

@@ -24,7 +24,7 @@ const shareOfAllowed = formula({
   letter: 's',
   written: 'P / L',
   dimension: 'share',
-  source: 'definition',
+  source: en`definition`,
   of: ({ P, L }: Record<'P' | 'L', number>) => P / L,
 });
 

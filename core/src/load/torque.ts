@@ -27,7 +27,7 @@ const bothTorques = formula({
   letter: 'T',
   written: 'a + b',
   dimension: 'torque',
-  source: 'statics',
+  source: en`statics`,
   of: ({ a, b }: Record<'a' | 'b', number>) => a + b,
 });
 
@@ -35,7 +35,7 @@ const shareOfRated = formula({
   letter: 's',
   written: 'T / R',
   dimension: 'share',
-  source: 'definition',
+  source: en`definition`,
   of: ({ T, R }: Record<'T' | 'R', number>) => T / R,
 });
 

@@ -8,7 +8,7 @@ import { quickRules } from './quickRules.ts';
  * Apart from `choicesOf`, since the list of options asks for few and is loaded first.
  *
  * @source `choicesOf`
- * @example quickChoices(Bench 1 of the demo).rules(0).admit({ pump: 0, pairs: [0] })  // as that of choicesOf
+ * @example quickChoices(Bench 1 of the demo).rules.admit({ pump: 0, pairs: [0] })  // as that of choicesOf
  */
 export function quickChoices(plan: Plan): Choices {
   const choices = choicesOf(plan);
@@ -16,19 +16,15 @@ export function quickChoices(plan: Plan): Choices {
   const open = plan.stages.filter((stage) => stage.open).map((stage, s) => ({ stage, pairs: stages[s]?.pairs ?? [] }));
   const sets = pumps.map((_, pump) => choices.pumpsOf({ pump, pairs: [] }));
   const { told, span } = quickRules(plan, open, sets);
+  const { admit } = choices.rules;
   return {
     ...choices,
-    rules: (relaxed) => {
-      const { admit } = choices.rules(relaxed);
-      // what is relaxed is not told apart, so that a no may be one that counts no more
-      if (relaxed !== 0) return { admit: (candidate) => (told(candidate) === true ? 0 : admit(candidate)) };
-      return {
-        span,
-        admit: (candidate) => {
-          const passes = told(candidate);
-          return passes === null ? admit(candidate) : passes ? 0 : null;
-        },
-      };
+    rules: {
+      span,
+      admit: (candidate) => {
+        const passes = told(candidate);
+        return passes === null ? admit(candidate) : passes ? 0 : null;
+      },
     },
   };
 }

@@ -1,6 +1,6 @@
 import { type BuyingTarget, bestLevel, layPlan, type Purchase, type PurchasePlan, planBuying, targetOf } from '../buying/index.ts';
 import { boreText, countOf, wheelsOf, wheelsText } from '../buyWords.ts';
-import { en } from '../en.ts';
+import { en, plural } from '../en.ts';
 import { offRatioText, type Say } from '../format.ts';
 import type { Plan } from '../plan.ts';
 import type { Hooks } from '../search/index.ts';
@@ -41,9 +41,10 @@ export function quoteAdd(plans: readonly Plan[], say: Say, hooks: Hooks = {}): r
   const served = servedText(best.servedCount, targets.length);
   if (best.purchases === 0) return [en`Nothing to add: with the rack as it is, ${served}.`, ...unserved];
   const told = best.plans.slice(0, TOLD).map(({ purchases }) => purchases.map((purchase) => purchaseText(purchase, say)).join(en` and `));
-  const more = best.planCount > TOLD ? en`; or one of ${best.planCount - TOLD} more equal choices` : '';
+  const more = best.planCount - TOLD;
+  const ways = [...told, ...(more > 0 ? [moreText(more)] : [])].join(en`; or `);
   return [
-    en`With ${countOf(best.purchases, false)} added, the fewest, ${served}: ${told.join(en`; or `)}${more}.`,
+    en`With ${countOf(best.purchases, false)} added, the fewest, ${served}: ${ways}.`,
     ...best.plans.slice(0, TOLD).flatMap((plan) => thenText(targets, plan, say)),
     ...unserved,
   ];
@@ -51,13 +52,16 @@ export function quoteAdd(plans: readonly Plan[], say: Say, hooks: Hooks = {}): r
 
 function servedText(servedCount: number, count: number): string {
   if (count === 1) return en`the one material that has limits is inside them`;
-  const of = en`${count} materials that have limits`;
   return servedCount === count
-    ? en`all ${of} are inside them`
-    : en`${servedCount} of the ${of} ${servedCount === 1 ? 'is' : 'are'} inside them`;
+    ? en`all ${count} materials that have limits are inside them`
+    : plural(
+        servedCount,
+      )`${servedCount} of the ${count} materials that have limits is inside them|${servedCount} of the ${count} materials that have limits are inside them`;
 }
 
 const nameOf = (target: BuyingTarget | undefined): string => clip(target?.plan.material.name ?? '', NAME_LENGTH);
+
+const moreText = (more: number): string => en`one of ${more} more equal choices`;
 
 /** A page has room for the first few; of the others, how many there are. */
 function some(words: readonly string[], between: string): string {
@@ -73,6 +77,6 @@ function thenText(targets: readonly BuyingTarget[], plan: PurchasePlan, say: Say
   const then = layPlan(targets, plan).options.flatMap((option, index) =>
     option !== null && needed.has(index) ? [`${nameOf(targets[index])} ${offRatioText(option.offRatio, say)}`] : [],
   );
-  const wheels = plan.purchases.map(({ wheel }) => `${wheel.teeth}\u00A0T`).join(en` and `);
+  const wheels = plan.purchases.map(({ wheel }) => en`${wheel.teeth}\u00A0T`).join(en` and `);
   return then.length === 0 ? [] : [en`With ${wheels}: ${some(then, '; ')}.`];
 }

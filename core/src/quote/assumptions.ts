@@ -28,12 +28,19 @@ export function assumptions(plan: Plan, materials: readonly MaterialReach[], inc
   const { choice } = plan;
   const measured = SIDES.some((side) => fittedPumps(plan)[side].asMeasured);
   const open = plan.stages.filter((stage) => stage.open);
-  const purchases = choice.wheels === 'rack and purchases' ? en`, at most ${choice.purchases}` : '';
-  const teeth = choice.teeth === null ? '' : en`, ${choice.teeth.from} to ${choice.teeth.to} teeth`;
+  const wheels = [
+    WHEELS[choice.wheels],
+    ...(choice.wheels === 'rack and purchases' ? [en`at most ${choice.purchases}`] : []),
+    ...(choice.teeth === null ? [] : [en`${choice.teeth.from} to ${choice.teeth.to} teeth`]),
+  ];
   return [
-    en`Pumps ${choice.anyPump ? en`fitted or any a side may carry; fitted` : en`as fitted`}: ${pumpsText(plan, say)}.`,
-    en`Delivery ${measured ? en`as measured` : en`as new`}: wear and slip are not counted in the ratios.`,
-    en`Wheels: ${WHEELS[choice.wheels]}${purchases}${teeth}.`,
+    choice.anyPump
+      ? en`Pumps fitted or any a side may carry; fitted: ${pumpsText(plan, say)}.`
+      : en`Pumps as fitted: ${pumpsText(plan, say)}.`,
+    measured
+      ? en`Delivery as measured: wear and slip are not counted in the ratios.`
+      : en`Delivery as new: wear and slip are not counted in the ratios.`,
+    en`Wheels: ${wheels.join(', ')}.`,
     open.length === 0 ? en`No stage may change.` : en`Stages that may change: ${open.map(stageText).join('; ')}.`,
     en`A ratio counts only where it can be built: chain length and centre, guard, bores, teeth of each slot, quantities.`,
     ...notInTheWorstCase(materials),
@@ -44,18 +51,20 @@ export function assumptions(plan: Plan, materials: readonly MaterialReach[], inc
 
 function pumpsText(plan: Plan, say: Say): string {
   const pumps = fittedPumps(plan);
-  const tolerance = (side: 'A' | 'B') =>
-    pumps[side].tolerance.known ? ` ± ${fixed(pumps[side].tolerance.value.mul(whole(100)), 2, say)}\u00A0%` : en`, tolerance not given`;
-  return SIDES.map((side) => `${side} ${displacementText(pumps[side].displacement_m3_per_rev, say)}${tolerance(side)}`).join('; ');
+  const pumpText = (side: 'A' | 'B') => {
+    const { displacement_m3_per_rev, tolerance } = pumps[side];
+    const size = `${side} ${displacementText(displacement_m3_per_rev, say)}`;
+    return tolerance.known ? `${size} ± ${fixed(tolerance.value.mul(whole(100)), 2, say)}\u00A0%` : en`${size}, tolerance not given`;
+  };
+  return SIDES.map(pumpText).join('; ');
 }
 
 const stageText = ({ name, size }: Stage): string => `${shortName(name)}, ${size}`;
 
 function notOnThePage(incomplete: readonly string[]): readonly string[] {
   if (incomplete.length === 0) return [];
-  const rest = incomplete.length > NAMED ? en`, and ${incomplete.length - NAMED} more` : '';
-  const names = incomplete.slice(0, NAMED).map((name) => clip(name, NAME_LENGTH));
-  return [en`Not complete in the shop file, and so not on this page: ${names.join(', ')}${rest}.`];
+  const names = incomplete.map((name) => clip(name, NAME_LENGTH));
+  return [en`Not complete in the shop file, and so not on this page: ${firstFew(names)}.`];
 }
 
 /** What is not given for all of them stands without a count. */
@@ -66,6 +75,10 @@ function notInTheWorstCase(materials: readonly MaterialReach[]): readonly string
     for (const what of notGiven.map((one) => clip(one, WHAT_LENGTH))) counts.set(what, (counts.get(what) ?? 0) + 1);
   if (counts.size === 0) return [];
   const words = [...counts].map(([what, count]) => (count === best.length ? what : en`${what} (${count} of ${best.length} materials)`));
-  const rest = words.length > NAMED ? en`, and ${words.length - NAMED} more` : '';
-  return [en`Not given or not estimated, and so not in the worst case: ${words.slice(0, NAMED).join(', ')}${rest}.`];
+  return [en`Not given or not estimated, and so not in the worst case: ${firstFew(words)}.`];
+}
+
+function firstFew(words: readonly string[]): string {
+  const rest = words.length - NAMED;
+  return [...words.slice(0, NAMED), ...(rest > 0 ? [en`and ${rest} more`] : [])].join(', ');
 }

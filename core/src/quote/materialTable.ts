@@ -1,4 +1,5 @@
-import { en } from '../en.ts';
+import { VERDICT_WORDS } from '../budget.ts';
+import { en, plural } from '../en.ts';
 import type { BestReach, MaterialReach } from '../materialReach.ts';
 import { NONE } from '../sheet/paperText.ts';
 import type { QuoteTable } from '../sheet/quotePage.ts';
@@ -40,11 +41,12 @@ export function materialTable(materials: readonly MaterialReach[]): QuoteTable {
         best?.teeth ?? NONE,
         best?.flow ?? NONE,
       ]),
-    rest: rest > 0 ? en`and ${rest} more ${rest === 1 ? 'material' : 'materials'} of the shop file` : '',
+    rest: rest > 0 ? plural(rest)`and ${rest} more material of the shop file|and ${rest} more materials of the shop file` : '',
   };
 }
 
-const worstCaseText = ({ verdict, worstCase }: BestReach): string => `${worstCase ?? en`not known`}, ${verdict ?? en`limits not given`}`;
+const worstCaseText = ({ verdict, worstCase }: BestReach): string =>
+  `${worstCase ?? en`not known`}, ${verdict === null ? en`limits not given` : VERDICT_WORDS[verdict]}`;
 
 /** Stands beneath the table: what its worst case is. */
 export const WORST_CASE = en`The worst case adds up, all the same way, what pumps, densities, temperatures and slip may do to the off-ratio, as far as they are given.`;

@@ -86,7 +86,7 @@ export function quoteOf(plan: Plan, reach: Reach, materials: readonly QuotedMate
     customer: clip(customer, CUSTOMER_LENGTH),
     note: clip(about.note, NOTE_LENGTH),
     shop: clip(plan.shop, NAME_LENGTH),
-    window: en`${windowText(reach.wish, say)} by volume; log scale, more B to the left; ${gapsDrawn(reach)} wider than ${tolerance}`,
+    window: en`${windowText(reach.wish, say)} by volume; log scale, more B to the left; ${gapsDrawn(reach, tolerance)}`,
     legend: `${reach.ratios === null ? NO_STROKES : STROKES} ${POLES}`,
     invented: plan.invented ? en`invented example` : '',
     cautions: CAUTIONS,
@@ -111,9 +111,12 @@ export function quoteBody({ page, rule }: Quote): SheetBody {
   return quotePageBody(page, svg, height_mm);
 }
 
-function gapsDrawn({ gaps, moreGaps }: Reach): string {
-  if (gaps.length === 0) return moreGaps === null ? en`not looked for were gaps` : en`no gap is`;
-  return moreGaps === 0 ? en`black bars are gaps` : en`black bars are the ${gaps.length} widest gaps of those`;
+function gapsDrawn({ gaps, moreGaps }: Reach, tolerance: string): string {
+  if (gaps.length === 0)
+    return moreGaps === null ? en`not looked for were gaps wider than ${tolerance}` : en`no gap is wider than ${tolerance}`;
+  return moreGaps === 0
+    ? en`black bars are gaps wider than ${tolerance}`
+    : en`black bars are the ${gaps.length} widest gaps of those wider than ${tolerance}`;
 }
 
 function ruleOf(reach: Reach, materials: readonly QuotedMaterial[], say: Say): RuleDrawing {

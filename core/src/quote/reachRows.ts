@@ -19,11 +19,15 @@ const NAME_LENGTH = 28;
 export function reachRows(plan: Plan, reach: Reach, say: Say): readonly RatioRow[] {
   const { worst, widest, smallest, largest, wish, weightFactor } = reach;
   if (worst === null || smallest === null || largest === null)
-    return [{ what: en`Reach`, figure: 'none', against: en`nothing can be built` }];
+    return [{ what: en`Reach`, figure: en`none`, against: en`nothing can be built` }];
   const flow = ({ flow_m3_per_s }: ReachEnd) => (flow_m3_per_s === null ? NONE : flowRangeText(flow_m3_per_s.from, flow_m3_per_s.to, say));
   const range = (factor = weightFactor) =>
     factor === null ? en`not known` : en`${fixed(smallest.aPerB.mul(factor), 4, say)} to ${ratioText(largest.aPerB.mul(factor), say)}`;
-  const weighed = en`for ${clip(plan.material.name, NAME_LENGTH)}${weightFactor === null ? en`, whose densities are not given` : runningText(plan, say)}`;
+  const material = clip(plan.material.name, NAME_LENGTH);
+  const weighed =
+    weightFactor === null
+      ? en`for ${material}, whose densities are not given`
+      : [en`for ${material}`, ...runningTexts(plan, say)].join(', ');
   return [
     {
       what: en`Different ratios in the window`,
@@ -32,7 +36,7 @@ export function reachRows(plan: Plan, reach: Reach, say: Say): readonly RatioRow
     },
     {
       what: en`Within ${toleranceText(wish.tolerance, say)} of one of them`,
-      figure: reach.covered === null ? 'not looked for' : en`${coveredText(reach.covered, say)} of the window`,
+      figure: reach.covered === null ? en`not looked for` : en`${coveredText(reach.covered, say)} of the window`,
       against: en`on its log scale`,
     },
     {
@@ -64,7 +68,5 @@ export function reachRows(plan: Plan, reach: Reach, say: Say): readonly RatioRow
   ];
 }
 
-function runningText({ mix: { runAt_K } }: Plan, say: Say): string {
-  const at = SIDES.flatMap((side) => (runAt_K[side].known ? [en`${side} at ${temperatureText(runAt_K[side].value, say)}`] : []));
-  return at.length === 0 ? '' : `, ${at.join(', ')}`;
-}
+const runningTexts = ({ mix: { runAt_K } }: Plan, say: Say): readonly string[] =>
+  SIDES.flatMap((side) => (runAt_K[side].known ? [en`${side} at ${temperatureText(runAt_K[side].value, say)}`] : []));

@@ -42,7 +42,7 @@ export function bestAsMeasured(plan: Plan, evaluation: Evaluation, hooks: Hooks 
 /** The same for a machine whose pumps count as measured already. */
 export function bestWith(measured: Plan, hooks: Hooks = {}): BestAsMeasured {
   const choices = choicesOf(measured);
-  const [first] = findOptions(choices.problem, choices.rules(0), 1, hooks).options;
+  const [first] = findOptions(choices.problem, choices.rules, 1, hooks).options;
   const best = first && {
     mounted: { pumps: idsOf(choices.pumpsOf(first)), teeth: choices.teethOf(first) },
     offRatio: first.offRatio,

@@ -58,7 +58,7 @@ export function readBox(box: CheckBox, text: string | undefined, say: Say): Entr
   const said = `${entry.value.value} ${entry.value.unit}`.trim();
   const bound = (of: string) => `${of} ${unit}`.trim();
   if (limit(least) < 0 || (above && limit(least) === 0))
-    return { ok: false, expected: en`${said} must be ${above ? 'above' : en`at least`} ${bound(least)}.` };
+    return { ok: false, expected: above ? en`${said} must be above ${bound(least)}.` : en`${said} must be at least ${bound(least)}.` };
   if (limit(most) > 0) return { ok: false, expected: en`${said} must be at most ${bound(most)}.` };
   return entry;
 }

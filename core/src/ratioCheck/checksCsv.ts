@@ -1,5 +1,4 @@
 import { dayCount } from '../days.ts';
-import { en } from '../en.ts';
 import { writeCsv } from '../file/csv.ts';
 import type { RatioCheckRow } from '../file/ratioCheckRow.ts';
 import type { ShopFile } from '../file/shopFile.ts';
@@ -17,23 +16,23 @@ type Cell = (row: RatioCheckRow, found: Evaluation, decimal: Say['decimal']) => 
 /** Figures of a check; blank where it has none. */
 const FIGURES: readonly (readonly [head: string, cell: Cell])[] = [
   ['catches', (_, { counted }) => String(counted.length)],
-  [en`A per B by weight`, (_, found, decimal) => aPerB(weightBPerA(found), decimal)],
-  [en`A per B by volume`, (_, found, decimal) => aPerB(found.volumeBPerA, decimal)],
+  ['A per B by weight', (_, found, decimal) => aPerB(weightBPerA(found), decimal)],
+  ['A per B by volume', (_, found, decimal) => aPerB(found.volumeBPerA, decimal)],
   ['off-ratio %', (_, found, decimal) => percent(found.offRatio.value, 4, decimal)],
   ['from %', (_, found, decimal) => percent(found.interval?.from.value, 4, decimal)],
   ['to %', (_, found, decimal) => percent(found.interval?.to.value, 4, decimal)],
   ['confidence %', (_, { input }, decimal) => percent(input.confidence, 1, decimal)],
-  [en`limit low %`, (_, { input }, decimal) => percent(input.terms.limits?.low, 4, decimal)],
-  [en`limit high %`, (_, { input }, decimal) => percent(input.terms.limits?.high, 4, decimal)],
+  ['limit low %', (_, { input }, decimal) => percent(input.terms.limits?.low, 4, decimal)],
+  ['limit high %', (_, { input }, decimal) => percent(input.terms.limits?.high, 4, decimal)],
   ['verdict', (_, { verdict }) => verdict],
-  [en`catches agree`, (_, { unstable, counted }) => (counted.length < 2 ? '' : unstable.length === 0 ? 'yes' : 'no')],
-  [en`delivery A %`, (_, found, decimal) => percent(found.delivery.A?.share.value, 4, decimal)],
-  [en`± of A`, (_, found, decimal) => plusMinus(found, 'A', decimal)],
-  [en`delivery B %`, (_, found, decimal) => percent(found.delivery.B?.share.value, 4, decimal)],
-  [en`± of B`, (_, found, decimal) => plusMinus(found, 'B', decimal)],
+  ['catches agree', (_, { unstable, counted }) => (counted.length < 2 ? '' : unstable.length === 0 ? 'yes' : 'no')],
+  ['delivery A %', (_, found, decimal) => percent(found.delivery.A?.share.value, 4, decimal)],
+  ['± of A', (_, found, decimal) => plusMinus(found, 'A', decimal)],
+  ['delivery B %', (_, found, decimal) => percent(found.delivery.B?.share.value, 4, decimal)],
+  ['± of B', (_, found, decimal) => plusMinus(found, 'B', decimal)],
 ];
 
-const HEADS = ['date', 'check', 'machine', 'material', en`change sheet`, ...FIGURES.map(([head]) => head), 'by', 'note', en`not judged`];
+const HEADS = ['date', 'check', 'machine', 'material', 'change sheet', ...FIGURES.map(([head]) => head), 'by', 'note', 'not judged'];
 
 /**
  * The kept ratio checks of a file as a table for spreadsheets, one a row, in the order of their days, by the terms of their day. Off-ratio

@@ -94,7 +94,7 @@ function uncertaintyOf(pairs: Pairs, side: SideName, share: Worked<Fraction>, co
     t: input(en`quantile of Student’s distribution`, studentQuantile(confidence, pairs.count - 1), 'number'),
     v: input(en`variance of the mean`, side === 'A' ? means.varianceA : means.varianceB, 'number'),
     x: input(en`mean caught`, side === 'A' ? means.a : means.b, 'number'),
-    η: input('delivery', float(share.value), 'share'),
+    η: input(en`delivery`, float(share.value), 'share'),
   });
 }
 

@@ -104,7 +104,7 @@ export function evaluate(check: CheckInput): Evaluation {
     mean,
     bPerA,
     volumeBPerA: byVolume(check, weighed, bPerA.value),
-    offRatio: work(offRatioOf, 'off-ratio', { m: bPerA, w }),
+    offRatio: work(offRatioOf, en`off-ratio`, { m: bPerA, w }),
     interval,
     range,
     deviation: deviationOf(offs.map(float)),

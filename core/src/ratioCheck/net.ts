@@ -50,8 +50,12 @@ export function net_kg(
     return trouble('tare', en`the scale was tared, yet a tare of ${said(tare)} is written down; one of the two is wrong.`);
   const mass = si('mass', gross).sub(tare === undefined ? ZERO : si('mass', tare));
   if (mass.compare(ZERO) > 0) return known(mass);
-  const less = tare === undefined ? '' : en` less tare ${said(tare)}`;
-  return trouble('gross', en`gross ${said(gross)}${less} leaves nothing; net must be above 0.`);
+  return trouble(
+    'gross',
+    tare === undefined
+      ? en`gross ${said(gross)} leaves nothing; net must be above 0.`
+      : en`gross ${said(gross)} less tare ${said(tare)} leaves nothing; net must be above 0.`,
+  );
 }
 
 const said = ({ value, unit }: TypedQuantity): string => `${value}\u00A0${unit}`;

@@ -24,7 +24,7 @@ export interface Reachable {
  */
 export function reachable(plan: Plan, hooks: Hooks = {}): Reachable {
   const choices = quickChoices(plan);
-  const rules = choices.rules(0);
+  const rules = choices.rules;
   const { problem } = choices;
   const toRatio = (option: Option): ReachRatio => {
     const { A, B } = choices.pumpsOf(option);

@@ -1,15 +1,16 @@
 import { type Fraction, ONE, ZERO } from '../ratio.ts';
+import { affordable } from './affordable.ts';
 import type { Run } from './collect.ts';
 import { exactHits } from './exactHits.ts';
-import { pacedAdmit, paceOf } from './pace.ts';
+import { pacedAdmit, paceOf, partOf } from './pace.ts';
 import type { Hooks, Option, Rules, SearchProblem } from './problem.ts';
 import { tiesInOrder } from './ranking.ts';
-import type { Entry } from './shortlist.ts';
+import { compareTied, type Entry } from './shortlist.ts';
 import { splitSides } from './sides.ts';
 import { buildableSpace, type Space } from './space.ts';
 import { tiedOptions } from './tiedOptions.ts';
 import { DEFAULT_TUNING, type Tuning } from './tuning.ts';
-import type { Place } from './window.ts';
+import { comparePlaces, type Place } from './window.ts';
 
 export interface Found {
   readonly options: readonly Option[];
@@ -48,6 +49,18 @@ export function findOptions(
 
 /** The first `wanted` options up to `last` (null: to the end), in order. */
 export function firstEntries(space: Space, rules: Rules, wanted: number, last: Place | null, hooks: Hooks): readonly Entry[] {
+  const parts = affordable(space);
+  if (parts.length === 1 && parts[0] !== undefined) return entriesOf(parts[0], rules, wanted, last, hooks);
+  let first: readonly Entry[] = [];
+  for (const [index, part] of parts.entries()) {
+    const end = first.length === wanted ? first.at(-1) : undefined;
+    const found = entriesOf(part, rules, wanted, end ? placeOf(end) : last, partOf(hooks, index / parts.length, 1 / parts.length));
+    first = [...first, ...found].sort((a, b) => comparePlaces(placeOf(a), placeOf(b)) || compareTied(space, a, b)).slice(0, wanted);
+  }
+  return first;
+}
+
+function entriesOf(space: Space, rules: Rules, wanted: number, last: Place | null, hooks: Hooks): readonly Entry[] {
   const pace = paceOf(hooks);
   const admit = pacedAdmit(rules, pace.check);
   const exact = exactHits(space, wanted, admit, pace);
@@ -60,6 +73,8 @@ export function firstEntries(space: Space, rules: Rules, wanted: number, last: P
   }
   return entries;
 }
+
+export const placeOf = ({ inside, y }: Entry): Place => ({ inside, off: y.sub(1).abs() });
 
 /** The end of what is inside, null without limits. */
 export function lastInside({ limits }: SearchProblem): Place | null {

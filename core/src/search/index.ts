@@ -24,4 +24,4 @@ export { type SweptReach, sweepReach } from './reachSweep.ts';
 export { placesIn, reachWithin, type Served } from './reachWithin.ts';
 export { type Slide, type SlidRatio, slideOf } from './slide.ts';
 export { tradeOff } from './tradeOff.ts';
-export { fewestRelaxations, type ReasonHooks } from './whyNot.ts';
+export { fewestRelaxations, type ReasonEffort, type ReasonHooks, type Relaxations } from './whyNot.ts';

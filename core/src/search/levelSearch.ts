@@ -1,4 +1,4 @@
-import { firstEntries } from './findOptions.ts';
+import { firstEntries, placeOf } from './findOptions.ts';
 import { cellsIn } from './levels.ts';
 import { partOf } from './pace.ts';
 import type { Hooks, Rules } from './problem.ts';
@@ -40,5 +40,3 @@ function better(part: Space, best: Entry | null, last: Place | null, { rules, ho
   if (!entry || !best) return entry ?? best;
   return (comparePlaces(placeOf(entry), placeOf(best)) || compareTied(part, entry, best)) < 0 ? entry : best;
 }
-
-export const placeOf = ({ inside, y }: Entry): Place => ({ inside, off: y.sub(1).abs() });

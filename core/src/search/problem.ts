@@ -1,4 +1,3 @@
-import { en } from '../en.ts';
 import type { Fraction } from '../ratio.ts';
 
 /** One choice of wheels for one open stage. */
@@ -13,6 +12,8 @@ export interface Pair {
   readonly work: Fraction;
   /** bit field of the checks this pair fails, up to 30 bits; 0: buildable */
   readonly failed: number;
+  /** how many of its wheels have to be bought, whatever the rest of the option; left out where that is not known */
+  readonly bought?: 0 | 1 | 2;
 }
 
 /** What a stage does to B per A: `B` multiplies it by driver/driven, `A` by driven/driver, `none` is a stage both pumps share. */
@@ -45,6 +46,8 @@ export interface SearchProblem {
   readonly wanted: Fraction;
   /** of the off-ratio, inclusive: -1 < low <= 0 <= high; null where the material states none */
   readonly limits: { readonly low: Fraction; readonly high: Fraction } | null;
+  /** the rules refuse whatever more has to be bought for; left out where they do not say */
+  readonly mostBought?: number;
 }
 
 export interface Candidate {
@@ -90,20 +93,20 @@ export interface Hooks {
 /** What a search throws once `Hooks.cancelled` says so. */
 export class Cancelled extends Error {
   constructor() {
-    super(en`search cancelled`);
-    this.name = en`Cancelled`;
+    super('search cancelled');
+    this.name = 'Cancelled';
   }
 }
 
 /**
- * The same problem with every pair and pump taken as buildable.
+ * The same problem with every pair and pump taken as buildable, whatever has to be bought.
  *
  * @param problem what blocks a choice is in its `failed`
  * @returns a copy with every `failed` at 0
  * @source our choice: a search for what would have fitted asks this problem
  * @example withoutFailures(problem).pumps[0]?.failed  // 0
  */
-export function withoutFailures(problem: SearchProblem): SearchProblem {
+export function withoutFailures({ mostBought: _most, ...problem }: SearchProblem): SearchProblem {
   const stages = problem.stages.map((stage) => ({ ...stage, pairs: stage.pairs.map((pair) => ({ ...pair, failed: 0 })) }));
   return { ...problem, stages, pumps: problem.pumps.map((pump) => ({ ...pump, failed: 0 })) };
 }

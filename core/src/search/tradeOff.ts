@@ -1,6 +1,6 @@
 import { ratioOf } from '../ratio.ts';
-import { firstEntries, optionOf } from './findOptions.ts';
-import { levelSearch, placeOf } from './levelSearch.ts';
+import { firstEntries, optionOf, placeOf } from './findOptions.ts';
+import { levelSearch } from './levelSearch.ts';
 import { partOf } from './pace.ts';
 import type { Hooks, Option, Rules, SearchProblem } from './problem.ts';
 import type { RatioList } from './ratioLists.ts';

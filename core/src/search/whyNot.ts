@@ -1,8 +1,8 @@
 import { cellReader } from './cell.ts';
 import { expander } from './expand.ts';
 import { join } from './join.ts';
-import { pacedAdmit, paceOf } from './pace.ts';
-import { type Candidate, copyOf, type Hooks, type Rules, type SearchProblem } from './problem.ts';
+import { paceOf } from './pace.ts';
+import { type Candidate, copyOf, type Hooks, type SearchProblem } from './problem.ts';
 import { type RatioList, restrictedTo } from './ratioLists.ts';
 import { splitSides } from './sides.ts';
 import { exactY, factorsOf, layOut, type Space } from './space.ts';
@@ -12,55 +12,132 @@ import { holds } from './window.ts';
 /** Sets of more checks than this are no advice. */
 const MOST_RELAXED = 3;
 
+/** How much is looked at before the rest is left: what a person would wait for, not what a search could do in an hour. */
+export interface ReasonEffort {
+  /** options asked what they fail across the stages */
+  readonly asked: number;
+  /** options looked at in all */
+  readonly looked: number;
+}
+
+const EFFORT: ReasonEffort = { asked: 2 ** 15, looked: 2 ** 25 };
+
 /** Told of each set of checks as it is found, the smallest first. */
 export interface ReasonHooks extends Hooks {
   readonly reason?: (mask: number) => void;
 }
 
+export interface Relaxations {
+  /** bit masks of up to 3 checks, none holding another; [0] where something fits as it is */
+  readonly masks: readonly number[];
+  /** options were left that might show further sets, or smaller ones than these */
+  readonly more: boolean;
+}
+
 /**
  * Why nothing fits: the smallest sets of checks whose relaxing would let some option inside the limits be built.
  *
- * @param problem   each `failed` a bit field of checks
- * @param admitWith the rules across stages with the checks in `mask` relaxed
- * @param bits      number of checks, those across stages included, 0 to 31
- * @param hooks     progress, cancelling, and each set as soon as it is known
- * @returns bit masks of up to 3 checks, none holding another; [0] where something fits as it is; [] where all checks relaxed still
- *   find nothing (the teeth do not reach), where only sets of more than 3 do, and without limits
+ * Every option is asked once at most, whatever the number of sets: what it fails says of all sets whether they let it through.
+ *
+ * @param problem  each `failed` a bit field of checks
+ * @param failures bits of the checks that a candidate fails across the stages
+ * @param bits     number of checks, those across stages included, 0 to 31
+ * @param hooks    progress, cancelling, and each set as soon as it is known
+ * @param effort   where all of it is spent, what was seen by then is answered, and that there may be more
+ * @returns no masks where all checks relaxed still find nothing (the teeth do not reach), where only sets of more than 3 do, and without
+ *   limits
  * @throws RangeError on `bits`, and as `findOptions`; Cancelled when asked to stop
  * @source our choice: three checks at once are the most a person would look at
- * @example fewestRelaxations(problem, () => ({ admit: () => 0 }), 2)  // [0]
+ * @example fewestRelaxations(problem, () => 0, 2).masks  // [0]
  */
 export function fewestRelaxations(
   problem: SearchProblem,
-  admitWith: (mask: number) => Rules,
+  failures: (candidate: Candidate) => number,
   bits: number,
   hooks: ReasonHooks = {},
-): readonly number[] {
+  effort: ReasonEffort = EFFORT,
+): Relaxations {
   if (!Number.isInteger(bits) || bits < 0 || bits > 31) throw new RangeError(`fewestRelaxations: ${bits} bits`);
-  if (problem.limits === null) return [];
+  const nothing: Relaxations = { masks: [], more: false };
+  if (problem.limits === null) return nothing;
   const everything = layOut(
     problem,
     factorsOf(problem).map((list) => list(() => true)),
     DEFAULT_TUNING,
   );
-  if (everything === null) return [];
+  if (everything === null) return nothing;
   const { check } = paceOf(hooks);
-  const relaxed = relaxedBy(everything);
-  const fits = (mask: number): boolean => {
-    const space = relaxed(mask);
-    return space !== null && somethingFits(space, admitWith(mask), check);
-  };
   // where the teeth do not reach, every mask would fail one by one
-  const masks = fits(2 ** bits - 1) ? [...masksUpTo(MOST_RELAXED, bits)] : [];
+  if (!eachInside(everything, () => true, check)) return nothing;
+  const relaxed = relaxedBy(everything);
+  const failedBy = failuresOf(problem);
+  const together = unionsOf(problem);
+  const left = { ...effort };
+  /** what the options looked at fail, up to 3 checks each */
+  const seen = new Set<number>();
+  let more = false;
+  /** Looks at the options whose choices fail just these checks: those that fail fewer were seen with fewer. */
+  const look = (mask: number): boolean => {
+    const space = together.has(mask) ? relaxed(mask) : null;
+    if (space === null) return false;
+    const take = (candidate: Candidate): boolean => {
+      left.looked -= 1;
+      if (left.looked < 0) more = true;
+      else if (failedBy(candidate) === mask) {
+        left.asked -= 1;
+        if (left.asked < 0) more = true;
+        else {
+          if (left.asked % 1024 === 0) check();
+          const failed = mask | failures(copyOf(candidate));
+          if (failed === mask) return true;
+          if (countOf(failed) <= MOST_RELAXED) seen.add(failed);
+        }
+      }
+      return more;
+    };
+    return eachInside(space, take, check) && !more;
+  };
+  const masks = [...masksUpTo(MOST_RELAXED, bits)];
   const minimal: number[] = [];
   for (const [i, mask] of masks.entries()) {
     hooks.progress?.(i / masks.length);
-    if (minimal.some((set) => (set & mask) === set) || !fits(mask)) continue;
+    if (minimal.some((set) => (set & mask) === set)) continue;
+    if (!seen.has(mask) && (more || !look(mask))) continue;
     minimal.push(mask);
     hooks.reason?.(mask);
   }
   hooks.progress?.(1);
-  return minimal;
+  return { masks: minimal, more };
+}
+
+const countOf = (mask: number): number => {
+  let ones = 0;
+  for (let rest = mask; rest !== 0; rest &= rest - 1) ones += 1;
+  return ones;
+};
+
+/** Whatever one choice from each factor may fail together, up to 3 checks. */
+function unionsOf({ stages, pumps }: SearchProblem): ReadonlySet<number> {
+  const factors: readonly (readonly { readonly failed: number }[])[] = [...stages.map(({ pairs }) => pairs), pumps];
+  let unions = new Set([0]);
+  for (const choices of factors) {
+    const fields = [...new Set(choices.map(({ failed }) => failed))].filter((failed) => countOf(failed) <= MOST_RELAXED);
+    unions = new Set(
+      [...unions].flatMap((union) => fields.map((failed) => union | failed)).filter((union) => countOf(union) <= MOST_RELAXED),
+    );
+  }
+  return unions;
+}
+
+/** Bits of the checks that the choices of a candidate fail, each by itself. */
+function failuresOf({ stages, pumps }: SearchProblem): (candidate: Candidate) => number {
+  const ofPumps = Int32Array.from(pumps, ({ failed }) => failed);
+  const ofPairs = stages.map(({ pairs }) => Int32Array.from(pairs, ({ failed }) => failed));
+  return ({ pump, pairs }) => {
+    let failed = ofPumps[pump] ?? 0;
+    for (let s = 0; s < pairs.length; s++) failed |= ofPairs[s]?.[pairs[s] ?? -1] ?? 0;
+    return failed;
+  };
 }
 
 /** The space of what fails no check but those in a mask, null where a factor has no such choice. */
@@ -96,14 +173,13 @@ function* masksOf(ones: number, bits: number): Generator<number> {
   else for (let top = ones - 1; top < bits; top++) for (const rest of masksOf(ones - 1, top)) yield 2 ** top + rest;
 }
 
-/** Whether an option inside the limits exists: any will do, so the join ends at the first. */
-function somethingFits(space: Space, rules: Rules, check: () => void): boolean {
+/** Runs through the options inside the limits until one is taken; whether one was. */
+function eachInside(space: Space, takes: (candidate: Candidate) => boolean, check: () => void): boolean {
   const sides = splitSides(space);
   const reader = cellReader(space, sides);
-  const admit = pacedAdmit(rules, check);
   let found = false;
   const take = (candidate: Candidate): void => {
-    found ||= admit(copyOf(candidate)) !== null;
+    found ||= takes(candidate);
   };
   // once found, nothing more is wanted of the cell
   const expand = expander(space, { mostChanged: () => (found ? -1 : Infinity), take });

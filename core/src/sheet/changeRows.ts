@@ -5,7 +5,7 @@ import { en } from '../en.ts';
 import { fixed, lengthUnit, type Say } from '../format.ts';
 import { orNull } from '../given.ts';
 import type { StageOption } from '../option.ts';
-import type { ENDS, Plan, Pump, SideName } from '../plan.ts';
+import { END_WORDS, type ENDS, type Plan, type Pump, type SideName } from '../plan.ts';
 import type { Origin } from '../rack.ts';
 import { clip } from '../visible.ts';
 import { movesCentre } from '../work.ts';
@@ -33,7 +33,7 @@ export function wheelRow(plan: Plan, { stage, teeth, origins }: StageOption, end
     ...(slot.keyway_m.known ? [en`key ${typedLength(slot.keyway_m.value, say)}`] : []),
   ];
   return {
-    place: `${end}, teeth`,
+    place: en`${END_WORDS[end]}, teeth`,
     detail: isNew ? fits.join(', ') : '',
     off: isNew ? String(slot.teeth) : NONE,
     on: String(teeth[end]),
@@ -45,13 +45,13 @@ export function wheelRow(plan: Plan, { stage, teeth, origins }: StageOption, end
 function originText(plan: Plan, origin: Origin): string {
   switch (origin.from) {
     case 'stays':
-      return 'stays';
+      return en`stays`;
     case 'rack': {
       const { part, place } = origin.piece;
       const words = [clip(part, PART_LENGTH), ...(place === '' ? [] : [en`rack ${clip(place, PART_LENGTH)}`])].filter(
         (word) => word !== '',
       );
-      return words.length === 0 ? 'rack' : words.join(', ');
+      return words.length === 0 ? en`rack` : words.join(', ');
     }
     case 'machine':
       return en`from ${slotName(plan, origin.slot)}`;
@@ -64,11 +64,15 @@ function originText(plan: Plan, origin: Origin): string {
 
 /** What the length of a loop asks for, in words: pitches to add or to take out. */
 export function pitchesToChange(present: number | null, pitches: number): string {
-  const odd = pitches % 2 === 1 ? en`, with offset link` : '';
-  if (present === null) return en`count the old one${odd}`;
+  const odd = pitches % 2 === 1 ? [en`with offset link`] : [];
+  return [lengthChange(present, pitches), ...odd].join(', ');
+}
+
+function lengthChange(present: number | null, pitches: number): string {
+  if (present === null) return en`count the old one`;
   const more = pitches - present;
-  if (more === 0) return `stays${odd}`;
-  return `${more > 0 ? en`add ${more}` : en`take out ${-more}`}${odd}`;
+  if (more === 0) return en`stays`;
+  return more > 0 ? en`add ${more}` : en`take out ${-more}`;
 }
 
 export function loopRow({ stage, fit }: StageOption): ChangeRow {
@@ -95,7 +99,7 @@ export function centreRow(option: StageOption, say: Say): readonly ChangeRow[] {
   const now = stage.presentCentre_m.known ? lengthNumber(stage.presentCentre_m.value, say) : NONE;
   return [
     {
-      place: `centres, ${lengthUnit(say)}`,
+      place: en`centres, ${lengthUnit(say)}`,
       detail: '',
       off: moves ? now : NONE,
       on: lengthNumber(moves || !stage.presentCentre_m.known ? fit.loop.centre_m : stage.presentCentre_m.value, say),
@@ -107,7 +111,7 @@ export function centreRow(option: StageOption, say: Say): readonly ChangeRow[] {
 
 function centreLimits(limits: CentreLimits | null, moves: boolean, say: Say): string {
   if (limits === null) return en`limits not given`;
-  if (limits.kind === 'fixed') return 'fixed';
+  if (limits.kind === 'fixed') return en`fixed`;
   const window = en`${lengthNumber(limits.least_m, say)} to ${lengthNumber(limits.most_m, say)}`;
   return moves ? window : en`stays, ${window}`;
 }
@@ -122,7 +126,7 @@ function slackWords({ count, slack_pitches }: LoopFit, say: Say): readonly strin
 
 export function pumpRow(side: SideName, off: Pump, on: Pump, say: Say): ChangeRow {
   return {
-    place: `pump ${side}, ${displacementUnit(say)}`,
+    place: en`pump ${side}, ${displacementUnit(say)}`,
     detail: '',
     off: displacementNumber(off.displacement_m3_per_rev, say),
     on: displacementNumber(on.displacement_m3_per_rev, say),

@@ -1,4 +1,4 @@
-import { en } from '../en.ts';
+import { en, plural } from '../en.ts';
 import type { Finding } from '../finding.ts';
 import { offRatioText, type Say, temperatureText } from '../format.ts';
 import type { PlannedOption } from '../option.ts';
@@ -51,6 +51,8 @@ export interface ChangeSheet {
   readonly footer: string;
 }
 
+/** Above what stands against a change. */
+export const NOT_TO_BE_BUILT = en`NOT TO BE BUILT`;
 const NUMBER_LENGTH = 24;
 const COMPONENT_LENGTH = 40;
 const FILE_LENGTH = 60;
@@ -87,11 +89,10 @@ function heading(plan: Plan, findings: readonly Finding[], about: AboutSheet): H
   const component = (side: SideName) => {
     const { component: name } = plan.sides[side];
     const runAt_K = plan.mix.runAt_K[side];
-    const words = [
-      ...(name === side ? [] : [clip(name, COMPONENT_LENGTH)]),
-      ...(runAt_K.known ? [en`at ${temperatureText(runAt_K.value, about.say)}`] : []),
-    ];
-    return words.length === 0 ? [] : [`${side}: ${words.join(' ')}`];
+    const called = name === side ? '' : clip(name, COMPONENT_LENGTH);
+    if (!runAt_K.known) return called === '' ? [] : [`${side}: ${called}`];
+    const run = temperatureText(runAt_K.value, about.say);
+    return [`${side}: ${called === '' ? en`at ${run}` : en`${called} at ${run}`}`];
   };
   const { written } = plan.mix.sheet;
   return {
@@ -120,6 +121,8 @@ function notMade(findings: readonly Finding[]): readonly string[] {
   const missing = findings.filter(({ missing: notGiven, severity }) => notGiven && severity === 'notes').length;
   if (missing === 0) return [];
   return [
-    en`Not given, and so not checked: ${missing} ${missing === 1 ? 'point' : 'points'}; the list of findings names ${missing === 1 ? 'it' : 'them'}.`,
+    plural(
+      missing,
+    )`Not given, and so not checked: ${missing} point; the list of findings names it.|Not given, and so not checked: ${missing} points; the list of findings names them.`,
   ];
 }

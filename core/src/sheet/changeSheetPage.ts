@@ -3,16 +3,16 @@ import type { CatchTable } from './catchTable.ts';
 import type { Cautions } from './cautions.ts';
 import type { Care } from './chainCare.ts';
 import type { ChangeRow } from './changeRows.ts';
-import type { ChangeSheet, Heading } from './changeSheet.ts';
+import { type ChangeSheet, type Heading, NOT_TO_BE_BUILT } from './changeSheet.ts';
 import type { ChangeGroup, Changes } from './changes.ts';
 import { cautionColumns, stepColumns } from './columns.ts';
 import { DRAWING_HEIGHT_mm } from './driveLayout.ts';
 import { footBlock } from './foot.ts';
-import { escaped } from './html.ts';
+import { escaped, h2, list } from './html.ts';
 import type { Paper } from './pageStyle.ts';
 import type { RatioRow } from './ratioRows.ts';
 import type { Steps } from './steps.ts';
-import { em_mm, typeSize_pt } from './typeSize.ts';
+import { em_mm, SLACK_AND_WEAR, typeSize_pt } from './typeSize.ts';
 import { type SheetBody, wholePage } from './wholePage.ts';
 import { type WorkingGroup, workingPages } from './workingPage.ts';
 
@@ -70,20 +70,18 @@ function headingBlock(heading: Heading): string {
 }
 
 const stopBlock = (reasons: readonly string[]): readonly string[] =>
-  reasons.length === 0 ? [] : [`<section class="stop"><b>NOT TO BE BUILT</b>${lines(reasons)}</section>`];
-
-const lines = (words: readonly string[]): string => `<ul>${words.map((word) => `<li>${escaped(word)}</li>`).join('')}</ul>`;
+  reasons.length === 0 ? [] : [`<section class="stop"><b>${escaped(NOT_TO_BE_BUILT)}</b>${list(reasons)}</section>`];
 
 function cautionsBlock({ groups, own, deference }: Cautions, size_pt: number): string {
-  const columns = groups.map(({ title, lines: group }) => `<div><b>${escaped(title)}</b>${lines(group)}</div>`);
+  const columns = groups.map(({ title, lines }) => `<div><b>${escaped(title)}</b>${list(lines)}</div>`);
   const { first, second } = cautionColumns(own, em_mm(size_pt));
-  const material = own.length === 0 ? '' : `<b class="wide">This material</b>${lines(first)}${lines(second)}`;
+  const material = own.length === 0 ? '' : `<b class="wide">${escaped(en`This material`)}</b>${list(first)}${list(second)}`;
   return `<section class="care">${columns.join('')}${material}<p class="wide">${escaped(deference)}</p></section>`;
 }
 
 function changesBlock({ summary, groups, stays }: Changes): string {
   const table = groups.length === 0 ? '' : `<table class="changes">${groups.map(groupRow).join('')}</table>`;
-  return `<section><h2>Take off → put on <span>${escaped(summary)}</span></h2>${table}${stays.map((line) => `<p class="stays">${escaped(line)}</p>`).join('')}</section>`;
+  return `<section>${h2(en`Take off → put on`, summary)}${table}${stays.map((line) => `<p class="stays">${escaped(line)}</p>`).join('')}</section>`;
 }
 
 function groupRow({ title, detail, rows }: ChangeGroup): string {
@@ -104,43 +102,43 @@ function driveBlock(svg: string, { definition, heads, rows }: Care): string {
   const table =
     rows.length === 0
       ? ''
-      : `<h2>Slack and wear <span>${escaped(definition)}</span></h2><table class="wear">${cells(heads, 'th')}${rows.map((row) => cells(row, 'td')).join('')}</table>`;
-  return `<h2>Drive</h2>${svg}${table}`;
+      : `${h2(SLACK_AND_WEAR, definition)}<table class="wear">${cells(heads, 'th')}${rows.map((row) => cells(row, 'td')).join('')}</table>`;
+  return `${h2(en`Drive`)}${svg}${table}`;
 }
 
 const warningsBlock = (warnings: readonly string[]): string =>
-  warnings.length === 0 ? '' : `<div class="warn"><h2>Warnings</h2>${lines(warnings)}</div>`;
+  warnings.length === 0 ? '' : `<div class="warn">${h2(en`Warnings`)}${list(warnings)}</div>`;
 
 function ratioBlock(definition: string, rows: readonly RatioRow[]): string {
   const items = rows.map(
     ({ what, figure, against }) =>
       `<div><dt>${escaped(what)}</dt><dd><b>${escaped(figure)}</b></dd><dd class="against">${escaped(against)}</dd></div>`,
   );
-  return `<h2>Ratio after the change</h2><dl class="ratio">${items.join('')}</dl><p class="note">${escaped(definition)}</p>`;
+  return `${h2(en`Ratio after the change`)}<dl class="ratio">${items.join('')}</dl><p class="note">${escaped(definition)}</p>`;
 }
 
 function runningBlock(rows: readonly RatioRow[]): string {
   const cells = rows.map(
     ({ what, figure, against }) => `<dt>${escaped(what)}</dt><dd><b>${escaped(figure)}</b></dd><dd>${escaped(against)}</dd>`,
   );
-  return `<section><h2>Running it</h2><dl class="running">${cells.map((cell) => `<div>${cell}</div>`).join('')}</dl></section>`;
+  return `<section>${h2(en`Running it`)}<dl class="running">${cells.map((cell) => `<div>${cell}</div>`).join('')}</dl></section>`;
 }
 
 function stepsBlock({ lines: done, own }: Steps, size_pt: number): string {
   const { first, second } = stepColumns([...done, ...own], em_mm(size_pt));
   const column = (steps: readonly string[], from: number) =>
     `<ol start="${from}">${steps.map((step) => `<li>${BOX}${escaped(step)}</li>`).join('')}</ol>`;
-  return `<section><h2>Steps</h2><div class="steps">${column(first, 1)}${column(second, first.length + 1)}</div></section>`;
+  return `<section>${h2(en`Steps`)}<div class="steps">${column(first, 1)}${column(second, first.length + 1)}</div></section>`;
 }
 
 function catchBlock({ how, heads, limits, rows, rule, otherwise }: CatchTable): string {
-  const head = [en`Catch`, heads.a, heads.b, heads.ratio, en`Limits`, 'Inside?']
+  const head = [en`Catch`, heads.a, heads.b, heads.ratio, en`Limits`, en`Inside?`]
     .map((word) => `<th scope="col">${escaped(word)}</th>`)
     .join('');
-  const verdict = limits === null ? BLANK : `<td>${BOX}yes ${BOX}no</td>`;
+  const verdict = limits === null ? BLANK : `<td>${BOX}${escaped(en`yes`)} ${BOX}${escaped(en`no`)}</td>`;
   const row = (name: string) =>
     `<tr class="blank"><td>${escaped(name)}</td>${BLANK}${BLANK}${BLANK}<td>${escaped(limits ?? en`not given`)}</td>${verdict}</tr>`;
-  return `<section><h2>Ratio check <span>${escaped(how)}</span></h2><table class="catch"><tr>${head}</tr>${rows.map(row).join('')}</table><p class="rule"><b>${escaped(rule)}</b> ${escaped(otherwise)}</p></section>`;
+  return `<section>${h2(en`Ratio check`, how)}<table class="catch"><tr>${head}</tr>${rows.map(row).join('')}</table><p class="rule"><b>${escaped(rule)}</b> ${escaped(otherwise)}</p></section>`;
 }
 
 /** The height that a picture states of itself; the whole box where it states none. */

@@ -1,5 +1,5 @@
 import { driveKind } from '../drives/index.ts';
-import { en } from '../en.ts';
+import { en, plural } from '../en.ts';
 import { lengthText, quantity, type Say } from '../format.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
 import { ENDS, type Plan, type Pump, type SideName } from '../plan.ts';
@@ -27,9 +27,10 @@ export function changesOf(plan: Plan, option: PlannedOption, say: Say): Changes 
   const touched = option.stages.filter(isTouched);
   const fitted = fittedPumps(plan);
   const newPumps = SIDES.filter((side) => option.pumps[side] !== fitted[side]);
-  const parts = `${option.changed} ${option.changed === 1 ? 'part' : 'parts'}`;
+  const { changed } = option;
+  const work = quantity(option.work_s, 'time', 'min', 0, say);
   return {
-    summary: option.changed === 0 ? en`nothing changes` : en`${parts}, about ${quantity(option.work_s, 'time', 'min', 0, say)}`,
+    summary: changed === 0 ? en`nothing changes` : plural(changed)`${changed} part, about ${work}|${changed} parts, about ${work}`,
     groups: [
       ...touched.map((stage) => stageGroup(plan, stage, say)),
       ...(newPumps.length === 0
@@ -74,5 +75,6 @@ function pumpsStay(sides: readonly SideName[], pumps: Readonly<Record<SideName, 
   const words = sides.map(
     (side) => `${side} ${shortName(pumps[side].name)}, ${displacementText(pumps[side].displacement_m3_per_rev, say)}`,
   );
-  return [`${sides.length === 2 ? en`Pumps stay` : en`Pump stays`}: ${words.join('; ')}.`];
+  const list = words.join('; ');
+  return [plural(sides.length)`Pump stays: ${list}.|Pumps stay: ${list}.`];
 }

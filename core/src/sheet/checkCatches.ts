@@ -12,6 +12,12 @@ import type { WordTable } from './wordTable.ts';
 
 type Written = keyof CaughtRow;
 const WRITTEN: readonly Written[] = ['gross', 'tare', 'net', 'volume'];
+const HEADS: Readonly<Record<Written, (side: SideName) => string>> = {
+  gross: (side) => en`${side} gross`,
+  tare: (side) => en`${side} tare`,
+  net: (side) => en`${side} net`,
+  volume: (side) => en`${side} volume`,
+};
 
 /**
  * The catches as they were written down, with what each says by itself; columns that hold nothing are left out, and
@@ -27,7 +33,7 @@ export function checkCatches(rows: readonly CatchRow[], evaluation: Evaluation, 
   const steps = counted.some(({ byStep }) => byStep !== null);
   const heads = [
     en`Catch`,
-    ...columns.map(({ side, key }) => `${side} ${key}`),
+    ...columns.map(({ side, key }) => HEADS[key](side)),
     weighed ? en`B per 100 A` : en`B per 100 A, vol.`,
     en`B of all`,
     en`Off-ratio`,

@@ -27,6 +27,9 @@ export function howText({ run, scale }: RatioCheckRow, weighed: boolean): string
       : run?.time !== undefined && run.dial !== undefined
         ? en`${typed(run.time)} a catch at dial ${typed(run.dial)}`
         : en`neither turns nor seconds noted`;
-  const read = weighed ? en`scale reads to ${typed(scale.step)}, ${scale.tared ? 'tared' : en`gross and tare`}` : en`measured by volume`;
+  const read = weighed ? readText(typed(scale.step), scale.tared) : en`measured by volume`;
   return en`both sides unmixed, ${length}; ${read}`;
 }
+
+const readText = (step: string, tared: boolean): string =>
+  tared ? en`scale reads to ${step}, tared` : en`scale reads to ${step}, gross and tare`;

@@ -2,8 +2,9 @@ import { en } from '../en.ts';
 import type { ShopFile } from '../file/shopFile.ts';
 import type { Finding } from '../finding.ts';
 import { type Say, withTrueMinus } from '../format.ts';
+import type { CauseState } from '../ratioCheck/causes/index.ts';
 import type { Judged } from '../ratioCheck/judge.ts';
-import { DECISION_RULE, meetingText, proposalText, verdictHead, verdictReason } from '../ratioCheckWords.ts';
+import { CAUSE_STATES, DECISION_RULE, meetingText, proposalText, verdictHead, verdictReason } from '../ratioCheckWords.ts';
 import { clip } from '../visible.ts';
 import { checkCatches } from './checkCatches.ts';
 import { howText, provesText } from './checkHow.ts';
@@ -68,7 +69,7 @@ export function checkRecord(file: ShopFile, judged: Judged, findings: readonly F
   const { terms } = evaluation.input;
   const isKept = file.ratioChecks.some(({ id }) => id === row.id);
   const speaking = judged.causes.filter(({ state }) => state === 'likely' || state === 'possible');
-  const silent = (state: string) => judged.causes.flatMap((one) => (one.state === state ? [one.title.toLowerCase()] : []));
+  const silent = (state: CauseState) => judged.causes.flatMap((one) => (one.state === state ? [one.within] : []));
   const [ruledOut, notLookedFor] = [silent('ruled out'), silent('not looked for')];
   return {
     title: isKept ? en`Ratio check ${checkNumber(row.id)}` : en`Ratio check`,
@@ -93,7 +94,7 @@ export function checkRecord(file: ShopFile, judged: Judged, findings: readonly F
     },
     result: checkRows(judged, say),
     definition: OFF_RATIO_DEFINITION,
-    causes: speaking.map(({ title, state, what }) => `${title}, ${state}: ${what}`),
+    causes: speaking.map(({ title, state, what }) => `${title}, ${CAUSE_STATES[state]}: ${what}`),
     otherCauses: [
       ...(ruledOut.length === 0 ? [] : [en`Ruled out: ${ruledOut.join(', ')}.`]),
       ...(notLookedFor.length === 0 ? [] : [en`Not looked for: ${notLookedFor.join(', ')}.`]),
@@ -106,6 +107,9 @@ export function checkRecord(file: ShopFile, judged: Judged, findings: readonly F
     footer: `${clip(name, NAME_LENGTH)}, ${isKept ? en`ratio check ${checkNumber(row.id)}` : en`a ratio check that is not kept in it`}`,
   };
 }
+
+/** The day of a check, and who made it. */
+export const madeText = ({ date, by }: Pick<CheckRecord, 'date' | 'by'>): string => (by === null ? date : en`${date}, by ${by}`);
 
 /** Checks are numbered through in their ids. */
 const checkNumber = (id: string): string => /^check-(\d+)$/.exec(id)?.[1] ?? id;

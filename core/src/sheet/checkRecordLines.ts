@@ -1,5 +1,5 @@
 import { en } from '../en.ts';
-import type { CheckRecord } from './checkRecord.ts';
+import { type CheckRecord, madeText } from './checkRecord.ts';
 import type { RatioRow } from './ratioRows.ts';
 
 /**
@@ -12,10 +12,10 @@ export function checkRecordLines(record: CheckRecord, trends: readonly string[])
   const row = ({ what, figure, against }: RatioRow) => [what, figure, against].filter((part) => part !== '').join(' | ');
   return [
     record.title,
-    en`date: ${record.date}${record.by === null ? '' : en`, by ${record.by}`}`,
+    en`date: ${madeText(record)}`,
     en`machine: ${record.machine}`,
     en`material: ${record.material}, ${record.wanted}`,
-    en`shop: ${record.shop}${record.invented === null ? '' : ` (${record.invented})`}`,
+    en`shop: ${record.invented === null ? record.shop : `${record.shop} (${record.invented})`}`,
     record.proves,
     ...titled(en`Caught: ${record.how}`, [catches.heads.join(' | '), ...catches.rows.map((cells) => cells.join(' | '))]),
     ...titled(`${verdict.word.toUpperCase()}. ${verdict.reason}`, [verdict.agree, verdict.rule]),

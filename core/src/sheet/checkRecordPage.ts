@@ -1,8 +1,8 @@
 import { en } from '../en.ts';
-import type { CheckRecord } from './checkRecord.ts';
+import { type CheckRecord, madeText } from './checkRecord.ts';
 import { CHARTS_KEY, CHARTS_TITLE, isCrowded, recordSize_pt } from './checkRecordSize.ts';
 import { footBlock } from './foot.ts';
-import { escaped } from './html.ts';
+import { escaped, h2, list } from './html.ts';
 import type { RatioRow } from './ratioRows.ts';
 import type { SheetBody } from './wholePage.ts';
 import { type WorkingGroup, workingPages } from './workingPage.ts';
@@ -22,11 +22,9 @@ export function checkRecordBody(record: CheckRecord, charts: readonly string[], 
     headingBlock(record),
     `<section class="care">${list(record.cautions)}</section>`,
     verdictBlock(record),
-    `<section><h2>Catches <span>${escaped(record.how)}</span></h2>${tableBlock(record)}</section>`,
-    `<section><h2>What the catches say</h2>${rowsBlock(record.result)}<p class="note">${escaped(record.definition)}</p></section>`,
-    ...(charts.length === 0
-      ? []
-      : [`<section><h2>${CHARTS_TITLE} <span>${escaped(CHARTS_KEY)}</span></h2><div class="trends">${charts.join('')}</div></section>`]),
+    `<section>${h2(en`Catches`, record.how)}${tableBlock(record)}</section>`,
+    `<section>${h2(en`What the catches say`)}${rowsBlock(record.result)}<p class="note">${escaped(record.definition)}</p></section>`,
+    ...(charts.length === 0 ? [] : [`<section>${h2(CHARTS_TITLE, CHARTS_KEY)}<div class="trends">${charts.join('')}</div></section>`]),
     ...listBlock(en`Causes looked for`, [...record.causes, ...(record.otherCauses === '' ? [] : [record.otherCauses])]),
     ...listBlock(en`What follows`, record.advice),
     ...listBlock(en`About the catches`, [...record.findings, ...(record.note === null ? [] : [en`Note: ${record.note}`])]),
@@ -38,20 +36,18 @@ export function checkRecordBody(record: CheckRecord, charts: readonly string[], 
   return { html: [`<div class="page record">${blocks.join('\n')}</div>`, ...pages].join('\n'), size_pt };
 }
 
-function headingBlock({ title, date, by, machine, shop, material, wanted, proves, invented }: CheckRecord): string {
+function headingBlock(record: CheckRecord): string {
+  const { title, machine, shop, material, wanted, proves, invented } = record;
   const shopLine = [...(invented === null ? [] : [invented]), shop].map(escaped).join(' · ');
-  const made = `${date}${by === null ? '' : en`, by ${by}`}`;
-  return `<header class="top"><div><h1 class="two">${escaped(title)}</h1><div class="two">${escaped(made)}</div><div class="one">${shopLine}</div></div>
+  return `<header class="top"><div><h1 class="two">${escaped(title)}</h1><div class="two">${escaped(madeText(record))}</div><div class="one">${shopLine}</div></div>
 <div class="right"><div class="two big">${escaped(machine)}</div><div class="two big">${escaped(material)}</div><div>${escaped(wanted)}</div><div>${escaped(proves)}</div></div></header>`;
 }
 
 const verdictBlock = ({ verdict: { word, reason, agree, rule } }: CheckRecord): string =>
   `<section class="stop verdict"><b>${escaped(word)}</b><div>${escaped(reason)}<br><b>${escaped(agree)}</b><small>${escaped(rule)}</small></div></section>`;
 
-const list = (words: readonly string[]): string => `<ul>${words.map((word) => `<li>${escaped(word)}</li>`).join('')}</ul>`;
-
 const listBlock = (title: string, words: readonly string[]): readonly string[] =>
-  words.length === 0 ? [] : [`<section class="warn"><h2>${escaped(title)}</h2>${list(words)}</section>`];
+  words.length === 0 ? [] : [`<section class="warn">${h2(title)}${list(words)}</section>`];
 
 const rowsBlock = (rows: readonly RatioRow[]): string =>
   `<dl class="reachrows">${rows.map(({ what, figure, against }) => `<div><dt>${escaped(what)}</dt><dd><b>${escaped(figure)}</b></dd><dd>${escaped(against)}</dd></div>`).join('')}</dl>`;

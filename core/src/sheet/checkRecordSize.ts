@@ -48,7 +48,7 @@ function height_mm(record: CheckRecord, picture_mm: number, em: number): number 
     heading_em(record, em) * em,
     listed_mm(record.cautions, 0.82) + 0.8 * em + 1,
     verdict_em(record, em) * em + 2.4 + 0.6 * em,
-    h2_mm(en`Catches ${record.how}`) + table_mm(record, em),
+    h2_mm(`${en`Catches`} ${record.how}`) + table_mm(record, em),
     h2_mm('') + rows_mm(record.result, em) + listed_mm([record.definition], 0.9) + 0.2 * em + 1,
     ...(picture_mm === 0 ? [] : [h2_mm(`${CHARTS_TITLE} ${CHARTS_KEY}`) + picture_mm]),
     ...titled_mm([...record.causes, ...(record.otherCauses === '' ? [] : [record.otherCauses])]),

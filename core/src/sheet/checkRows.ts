@@ -9,7 +9,7 @@ import { weightBPerA } from '../ratioCheck/checksCsv.ts';
 import type { Evaluation } from '../ratioCheck/evaluate.ts';
 import type { Judged } from '../ratioCheck/judge.ts';
 import type { Unstable } from '../ratioCheck/verdict.ts';
-import { deliveryText, furtherText, intervalBasis } from '../ratioCheckWords.ts';
+import { deliveredShare, furtherText, intervalBasis } from '../ratioCheckWords.ts';
 import { clip } from '../visible.ts';
 import { aPerB, displacementText, partsPlaces } from './paperText.ts';
 import type { RatioRow } from './ratioRows.ts';
@@ -32,18 +32,19 @@ export function agreeText({ unstable, counted, input }: Evaluation): string {
 export function checkRows({ evaluation, smallest }: Pick<Judged, 'evaluation' | 'smallest'>, say: Say): readonly RatioRow[] {
   const { further, interval, input, offRatio, weighed } = evaluation;
   const { limits, limitsWritten } = input.terms;
-  const written = limitsWritten === null ? '' : en`, ${clip(withTrueMinus(limitsWritten), WRITTEN_LENGTH)} as written`;
+  const written = limitsWritten === null ? [] : [en`${clip(withTrueMinus(limitsWritten), WRITTEN_LENGTH)} as written`];
   return [
     ...ratioRow(en`By weight`, weightBPerA(evaluation), weightWanted(evaluation), say),
     ...ratioRow(en`By volume as run`, evaluation.volumeBPerA, input.terms.wantedBPerA, say),
     {
       what: en`Off-ratio`,
       figure: offRatioText(offRatio.value, say),
-      against: limits === null ? en`limits not given` : en`limits ${signedRangeText(limits.low, limits.high, say)}${written}`,
+      against:
+        limits === null ? en`limits not given` : [en`limits ${signedRangeText(limits.low, limits.high, say)}`, ...written].join(', '),
     },
     {
       what: en`Interval, ${shareText(input.confidence, say, 1).replace(/[.,]0(?=\u00A0)/, '')}`,
-      figure: interval === null ? 'none' : signedRangeText(interval.from.value, interval.to.value, say),
+      figure: interval === null ? en`none` : signedRangeText(interval.from.value, interval.to.value, say),
       against: intervalBasis(evaluation, say),
     },
     ...spreadRow(evaluation, say),
@@ -96,8 +97,11 @@ function deliveryRow({ delivery, input: { terms } }: Evaluation, side: SideName,
   return [
     {
       what: en`Pump ${side} delivered`,
-      figure: deliveryText(of, say).replace(en` of its displacement`, ''),
-      against: en`of its displacement, ${nominal}${tolerance === null ? '' : ` ±\u00A0${shareText(tolerance, say)}`}${whenNew === null ? '' : en`; new ${shareText(whenNew, say)}`}`,
+      figure: deliveredShare(of, say),
+      against: [
+        en`of its displacement, ${tolerance === null ? nominal : `${nominal} ±\u00A0${shareText(tolerance, say)}`}`,
+        ...(whenNew === null ? [] : [en`new ${shareText(whenNew, say)}`]),
+      ].join('; '),
     },
   ];
 }

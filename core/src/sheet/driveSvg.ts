@@ -6,6 +6,7 @@ import { driveSentence } from './driveSentence.ts';
 import { dimensions, names, teeth } from './driveTexts.ts';
 import { escaped } from './html.ts';
 import { line, loopShape, plain, shaftDot, TEXT_SIZE, text, units, wheelShape } from './svgShapes.ts';
+import { textWidth_em } from './textWidth.ts';
 
 /** A shaft seen along its length is drawn dash-dotted. */
 const AXIS = '9 3 2 3';
@@ -28,7 +29,7 @@ export function driveSvg(drawing: DriveDrawing, say: Say): string {
   const size = `viewBox="0 0 ${WIDTH} ${units(layout.height)}" width="${DRAWING_WIDTH_mm}mm" height="${units(layout.height_mm)}mm"`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-label="${name}">`,
-    text(plain(head), 0, TEXT_SIZE - 2, TEXT_SIZE, 'start'),
+    text(plain(head), 0, TEXT_SIZE - 2, Math.min(TEXT_SIZE, WIDTH / textWidth_em(head)), 'start'),
     ...sameShaft(drawing, layout),
     ...shapes(stages, layout),
     ...names(stages, layout),

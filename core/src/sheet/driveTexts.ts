@@ -40,8 +40,8 @@ export function teeth({ shafts, teeth: y }: Layout): readonly string[] {
   const lines = shafts.map(({ wheels }) =>
     wheels.map(({ stage, wheel, off }) => [
       ...(wheels.length > 1 ? plain(`${shortStage(stage)} `) : []),
-      { words: `${wheel.teeth} T`, bold: wheel.state === 'new' },
-      ...(off === null ? [] : plain(en` was ${off.teeth}`)),
+      { words: en`${wheel.teeth} T`, bold: wheel.state === 'new' },
+      ...(off === null ? [] : plain(` ${en`was ${off.teeth}`}`)),
     ]),
   );
   const { size, middles } = besideEachOther(
@@ -73,6 +73,6 @@ export function dimensions(stages: readonly DrawnStage[], { placing, dimensions:
 }
 
 function dimensionText({ centre_m, oldCentre_m }: DrawnStage, say: Say): readonly string[] {
-  if (centre_m === null) return ['centre', en`not given`];
+  if (centre_m === null) return [en`centre`, en`not given`];
   return [lengthText(centre_m, say), ...(oldCentre_m === null ? [] : [en`was ${lengthNumber(oldCentre_m, say)}`])];
 }

@@ -1,4 +1,3 @@
-import { en } from '../en.ts';
 /** Papers a sheet is printed on; what is printed fits both. */
 export type Paper = 'A4' | 'Letter';
 
@@ -14,7 +13,7 @@ export const SHEET_HEIGHT_mm = 254;
 
 /** Widths of the columns of materials on a quote page: they fill its width. */
 export const OFFER_COLUMNS_mm: readonly number[] = [28, 17, 25, 27, 20, 33, 16, 20];
-const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => en`.quote .offers th:nth-child(${index + 1}){width:${wide}mm}`).join('');
+const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => `.quote .offers th:nth-child(${index + 1}){width:${wide}mm}`).join('');
 
 /**
  * The style of a printed sheet. Every height but those of drawing, bar and the lines to write on is in em, so that one type size sets them all.
@@ -23,7 +22,7 @@ const OFFERS = OFFER_COLUMNS_mm.map((wide, index) => en`.quote .offers th:nth-ch
  */
 export function pageStyle(paper: Paper): string {
   const { size, width, height } = PAPERS[paper];
-  return en`
+  return `
 @page{size:${size};margin:12mm}
 *{box-sizing:border-box;margin:0;padding:0}
 html{color-scheme:light;background:#fff;color:#000}

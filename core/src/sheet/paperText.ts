@@ -1,6 +1,6 @@
 import { en } from '../en.ts';
 import { fixed, lengthText, quantity, type Say } from '../format.ts';
-import type { Plan, Slot, Stage } from '../plan.ts';
+import { END_WORDS, type Plan, type Slot, type Stage } from '../plan.ts';
 import { type Fraction, float, ONE } from '../ratio.ts';
 import { clip } from '../visible.ts';
 
@@ -23,7 +23,7 @@ export const withShortNames = (plan: Plan, sentence: string): string =>
 export function slotName(plan: Plan, slot: Slot): string {
   const stage = plan.stages.find(({ driver, driven }) => driver === slot || driven === slot);
   if (stage === undefined) throw new RangeError('slotName: the slot belongs to another plan');
-  return `${shortName(stage.name)} ${stage.driver === slot ? 'driver' : 'driven'}`;
+  return `${shortName(stage.name)} ${END_WORDS[stage.driver === slot ? 'driver' : 'driven']}`;
 }
 
 const TURNS: Readonly<Record<Stage['turns'], string>> = {

@@ -1,5 +1,5 @@
 import { en } from '../en.ts';
-import type { QuotePage } from './quotePage.ts';
+import { NO_RELEASE, type QuotePage } from './quotePage.ts';
 import type { RatioRow } from './ratioRows.ts';
 
 /** What is printed, as lines of text in the order of the page. */
@@ -15,7 +15,7 @@ export function quoteLines(page: QuotePage): readonly string[] {
     ...(page.customer === '' ? [] : [en`customer: ${page.customer}`]),
     ...(page.invented === '' ? [] : [page.invented]),
     ...(page.note === '' ? [] : [page.note]),
-    ...titled('NOT A RELEASE FOR PRODUCTION', page.cautions),
+    ...titled(NO_RELEASE, page.cautions),
     ...titled(en`Reach: ${page.window}`, [page.legend, ...page.reach.map(row)]),
     ...titled(en`Your materials`, [
       ...[page.materials.heads, ...page.materials.rows].map((cells) => cells.join(' | ')),

@@ -1,7 +1,7 @@
 import { en } from '../en.ts';
 import { LINE, sentenceColumns, textHeight_em } from './columns.ts';
 import { footBlock } from './foot.ts';
-import { escaped } from './html.ts';
+import { escaped, h2, list } from './html.ts';
 import { OFFER_COLUMNS_mm, SHEET_HEIGHT_mm, SHEET_WIDTH_mm } from './pageStyle.ts';
 import type { RatioRow } from './ratioRows.ts';
 import { em_mm } from './typeSize.ts';
@@ -43,6 +43,8 @@ export interface QuotePage {
   readonly footer: string;
 }
 
+/** Above its cautions. */
+export const NO_RELEASE = en`NOT A RELEASE FOR PRODUCTION`;
 const LARGEST_pt = 10;
 /** Below this it would not be read; what does not fit then goes on to a second page rather than be lost. */
 const SMALLEST_pt = 5;
@@ -65,11 +67,11 @@ export function quotePageBody(page: QuotePage, svg: string, height_mm: number): 
   const blocks = [
     headingBlock(page),
     ...(page.note === '' ? [] : [`<p class="own">${escaped(page.note)}</p>`]),
-    `<section class="stop"><b>NOT A RELEASE FOR PRODUCTION</b>${list(page.cautions)}</section>`,
-    `<section><h2>Reach <span>${escaped(page.window)}</span></h2>${svg}${noteBlock(page.legend)}${rowsBlock(page.reach)}</section>`,
-    `<section><h2>Your materials</h2>${tableBlock(page.materials)}${page.definitions.map(noteBlock).join('')}</section>`,
-    ...(page.add.length === 0 ? [] : [`<section><h2>What to add</h2><div class="listed">${list(page.add)}</div></section>`]),
-    `<section><h2>What this rests on</h2>${columnsBlock(page.assumptions, size_pt)}</section>`,
+    `<section class="stop"><b>${escaped(NO_RELEASE)}</b>${list(page.cautions)}</section>`,
+    `<section>${h2(en`Reach`, page.window)}${svg}${noteBlock(page.legend)}${rowsBlock(page.reach)}</section>`,
+    `<section>${h2(en`Your materials`)}${tableBlock(page.materials)}${page.definitions.map(noteBlock).join('')}</section>`,
+    ...(page.add.length === 0 ? [] : [`<section>${h2(en`What to add`)}<div class="listed">${list(page.add)}</div></section>`]),
+    `<section>${h2(en`What this rests on`)}${columnsBlock(page.assumptions, size_pt)}</section>`,
     `<section class="sign">${page.signatures.map((who) => `<div>${escaped(who)}</div>`).join('')}</section>`,
     footBlock(page.footer, page.invented === '' ? null : page.invented),
   ];
@@ -78,13 +80,11 @@ export function quotePageBody(page: QuotePage, svg: string, height_mm: number): 
 
 function headingBlock({ title, number, date, valid, customer, shop, invented }: QuotePage): string {
   const shopLine = [...(invented === '' ? [] : [invented]), shop].map(escaped).join(' · ');
-  const whom = customer === '' ? '' : `<div class="big">for ${escaped(customer)}</div>`;
+  const whom = customer === '' ? '' : `<div class="big">${escaped(en`for ${customer}`)}</div>`;
   return `<header class="top"><div><h1 class="two">${escaped(title)}</h1><div class="one">${shopLine}</div></div><div class="right">${whom}<div>${escaped(number)}, ${escaped(date)}</div><div>${escaped(valid)}</div></div></header>`;
 }
 
 const noteBlock = (words: string): string => `<p class="note">${escaped(words)}</p>`;
-
-const list = (words: readonly string[]): string => `<ul>${words.map((word) => `<li>${escaped(word)}</li>`).join('')}</ul>`;
 
 function columnsBlock(words: readonly string[], size_pt: number): string {
   const { first, second } = sentenceColumns(words, em_mm(size_pt));

@@ -25,14 +25,14 @@ export const OFF_RATIO_DEFINITION = en`off-ratio is (B per A made) / (B per A wa
 /** The ratio after the change: exact, how far off, as the data sheet counts, where it comes from, and what it was before. */
 export function ratioRows(plan: Plan, option: PlannedOption, fitted: PlannedOption, say: Say): readonly RatioRow[] {
   const { mix } = plan;
-  const asWritten = mix.limitsWritten === null ? '' : en`, ${clip(withTrueMinus(mix.limitsWritten), WRITTEN_LENGTH)} as written`;
+  const asWritten = mix.limitsWritten === null ? [] : [en`${clip(withTrueMinus(mix.limitsWritten), WRITTEN_LENGTH)} as written`];
   return [
     {
       what: en`By volume, exact`,
       figure: exactAndDecimal(option.bPerA, say),
       against: en`wanted ${ratioText(aPerB(mix.wantedBPerA), say)}`,
     },
-    { what: en`Off-ratio`, figure: offRatioText(option.offRatio, say), against: insideText(option.inside) + asWritten },
+    { what: en`Off-ratio`, figure: offRatioText(option.offRatio, say), against: [insideText(option.inside), ...asWritten].join(', ') },
     asTheSheetCounts(mix, option, say),
     product(plan, option, say),
     {
@@ -60,19 +60,20 @@ function asTheSheetCounts(mix: Mix, option: PlannedOption, say: Say): RatioRow {
   const { basis, partsA: a, partsB: b, written } = mix.sheet;
   // For as many parts of A as the sheet has, which need not be 100.
   const partsOfB = (e: Fraction) => fixed(perHundredA.of({ a, b, e }).mul(a).div(whole(100)), partsPlaces(b), say);
-  const limits = mix.limits === null ? '' : en`, limits ${partsOfB(mix.limits.low)} to ${partsOfB(mix.limits.high)}`;
+  const limits = mix.limits === null ? [] : [en`limits ${partsOfB(mix.limits.low)} to ${partsOfB(mix.limits.high)}`];
   return {
     what: basis === 'weight' ? en`By weight` : en`As sheet counts`,
     figure: `${plainText(a, say)} : ${partsOfB(option.offRatio)}`,
-    against: en`wanted ${clip(written, WRITTEN_LENGTH)}${limits}`,
+    against: [en`wanted ${clip(written, WRITTEN_LENGTH)}`, ...limits].join(', '),
   };
 }
 
 /** Pumps and wheels as one product, so that a ratio already in the pumps is not applied twice. */
 function product(plan: Plan, option: PlannedOption, say: Say): RatioRow {
   const ratio = (bPerA: Fraction) => shortExactRatio(aPerB(bPerA)) ?? ratioText(aPerB(bPerA), say);
-  const words = [...new Set(plan.stages.map(({ kind }) => driveKind(kind).words.wheel))];
-  const wheels = words.length === 1 ? `${words[0]}s` : 'wheels';
+  const words = [...new Set(plan.stages.map(({ kind }) => driveKind(kind).words.wheels))];
+  const [first, ...others] = words;
+  const wheels = first !== undefined && others.length === 0 ? first : en`wheels`;
   const teeth = option.stages.map((stage) => stage.teeth);
   return {
     what: `${capital(pumpsText(option.pumps))} × ${wheels}`,

@@ -1,4 +1,4 @@
-import { budgetOf } from '../budget.ts';
+import { budgetOf, VERDICT_WORDS } from '../budget.ts';
 import { dialText } from '../dial.ts';
 import { en } from '../en.ts';
 import { tankFacts } from '../facts/tankFacts.ts';
@@ -36,9 +36,10 @@ function budgetRows(plan: Plan, option: PlannedOption, say: Say): readonly Ratio
     {
       what: en`Worst case`,
       figure: signedRangeText(from.value, to.value, say),
-      against: [en`likely ±${amountText(likely.value, 'share', say)} about the off-ratio`, ...(verdict === null ? [] : [verdict])].join(
-        '; ',
-      ),
+      against: [
+        en`likely ±${amountText(likely.value, 'share', say)} about the off-ratio`,
+        ...(verdict === null ? [] : [VERDICT_WORDS[verdict]]),
+      ].join('; '),
     },
   ];
 }
@@ -67,12 +68,12 @@ const bySide = (running: Running, of: 'flow' | 'pumpSpeed', say: Say): string =>
 
 function settingRows({ wantedFlow }: Plan, setting: Setting, say: Say): readonly RatioRow[] {
   const cost = signedPercentText(setting.cost.value, say);
-  const wanted = wantedFlow.known ? en`; wanted ${amountText(wantedFlow.value.value, 'flow', say)}, rounding ${cost}` : '';
+  const wanted = wantedFlow.known ? [en`wanted ${amountText(wantedFlow.value.value, 'flow', say)}, rounding ${cost}`] : [];
   return [
     {
       what: en`Dial`,
       figure: dialText(setting.dial.value, say),
-      against: en`flow ${amountText(setting.total.value, 'flow', say)}: ${bySide(setting, 'flow', say)}${wanted}`,
+      against: [en`flow ${amountText(setting.total.value, 'flow', say)}: ${bySide(setting, 'flow', say)}`, ...wanted].join('; '),
     },
     {
       what: en`Speeds`,

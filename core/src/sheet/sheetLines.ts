@@ -1,5 +1,5 @@
 import { en } from '../en.ts';
-import type { ChangeSheet } from './changeSheet.ts';
+import { type ChangeSheet, NOT_TO_BE_BUILT } from './changeSheet.ts';
 
 /** What is printed, as lines of text in the order of the page: the copy of a sheet that is kept in the shop file. */
 export function sheetLines({
@@ -15,11 +15,16 @@ export function sheetLines({
   signatures,
   footer,
 }: ChangeSheet): readonly string[] {
-  const { notToBeBuilt, invented, ...words } = heading;
   return [
-    ...Object.entries(words).map(([name, word]) => `${name}: ${word}`),
-    ...(invented === null ? [] : [invented]),
-    ...titled('NOT TO BE BUILT', notToBeBuilt),
+    en`title: ${heading.title}`,
+    en`machine: ${heading.machine}`,
+    en`shop: ${heading.shop}`,
+    en`date: ${heading.date}`,
+    en`material: ${heading.material}`,
+    en`wanted: ${heading.wanted}`,
+    en`components: ${heading.components}`,
+    ...(heading.invented === null ? [] : [heading.invented]),
+    ...titled(NOT_TO_BE_BUILT, heading.notToBeBuilt),
     ...cautions.groups.flatMap(({ title, lines: group }) => titled(title, group)),
     ...titled(en`This material`, cautions.own),
     cautions.deference,

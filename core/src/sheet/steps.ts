@@ -3,7 +3,7 @@ import { en } from '../en.ts';
 import { lengthText, type Say } from '../format.ts';
 import { orNull } from '../given.ts';
 import type { PlannedOption, StageOption } from '../option.ts';
-import { ENDS, type Plan, type SideName, type Stage } from '../plan.ts';
+import { END_WORDS, ENDS, type Plan, type SideName, type Stage } from '../plan.ts';
 import { fittedPumps } from '../train.ts';
 import { movesCentre } from '../work.ts';
 import { pitchesToChange } from './changeRows.ts';
@@ -46,7 +46,7 @@ function opening(touched: readonly StageOption[]): readonly string[] {
 /** One step for each kind of work, each naming every stage it is done on. */
 function fitting(touched: readonly StageOption[], say: Say): readonly string[] {
   const wheels = touched.flatMap(({ stage, teeth }) => {
-    const ends = ENDS.filter((end) => stage[end].teeth !== teeth[end]).map((end) => `${end} ${teeth[end]}\u00A0T`);
+    const ends = ENDS.filter((end) => stage[end].teeth !== teeth[end]).map((end) => en`${END_WORDS[end]} ${teeth[end]}\u00A0T`);
     return ends.length === 0 ? [] : [`${shortName(stage.name)} ${ends.join(', ')}`];
   });
   const loops = touched.flatMap(({ stage, fit }) =>

@@ -23,13 +23,15 @@ const WIDTHS_em: readonly (readonly [RegExp, number])[] = [
   [/[\s.,:;/]/, 0.34],
   [/[-()[\]ftr"]/, 0.42],
   [/[ckvsxyz–]/, 0.58],
-  [/[mMW%@—…]/, 1],
+  [/[mMW%@—…œæŒÆ]/, 1],
   [/[w×+−=<>]/, 0.84],
-  [/[A-ZÀ-Þ]/, 0.76],
+  [/\p{Lu}/u, 0.76],
 ];
 
 function characterWidth_em(character: string): number {
-  const known = WIDTHS_em.find(([pattern]) => pattern.test(character));
+  // a letter is as wide without its accent
+  const [plain = character] = character.normalize('NFD');
+  const known = WIDTHS_em.find(([pattern]) => pattern.test(plain));
   if (known !== undefined) return known[1];
   return (character.codePointAt(0) ?? 0) >= FIRST_SQUARE ? 1.05 : 0.64;
 }

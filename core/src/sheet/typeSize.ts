@@ -12,6 +12,8 @@ import { textWidth_em } from './textWidth.ts';
 // A sheet is one page whatever it has to say, so its type is as large as lets it fit. How high it comes out is reckoned from the
 // same numbers as stand in its style, with the widths of a wide font; every margin between blocks is kept free.
 
+/** Above the table beside the ratio. */
+export const SLACK_AND_WEAR = en`Slack and wear`;
 const LARGEST_pt = 10.5;
 /** Below this a sheet would not be read; what does not fit then goes on to a second page rather than be lost. */
 const SMALLEST_pt = 5;
@@ -114,13 +116,13 @@ function side_mm({ care }: ChangeSheet, picture_mm: number, em_mm: number): numb
   return (
     1 +
     picture_mm +
-    (care.rows.length === 0 ? 0 : (1.9 + textHeight_em([en`Slack and wear  ${care.definition}`], 92, 1, em_mm)) * em_mm + 0.5) +
+    (care.rows.length === 0 ? 0 : (1.9 + textHeight_em([`${SLACK_AND_WEAR}  ${care.definition}`], 92, 1, em_mm)) * em_mm + 0.5) +
     rows_mm.reduce((sum, row) => sum + row, 0)
   );
 }
 
 function catch_mm({ how, rows, rule, otherwise }: CatchTable, em_mm: number): number {
   const texts_em =
-    textHeight_em([en`Ratio check ${how}`], 182, 0.9, em_mm) + textHeight_em([`${rule} ${otherwise}`], 175, 0.95, em_mm) + 1.9;
+    textHeight_em([`${en`Ratio check`} ${how}`], 182, 0.9, em_mm) + textHeight_em([`${rule} ${otherwise}`], 175, 0.95, em_mm) + 1.9;
   return texts_em * em_mm + 0.5 + rows.length * WRITING_LINE_mm;
 }

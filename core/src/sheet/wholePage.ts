@@ -1,3 +1,4 @@
+import { language } from '../en.ts';
 import { escaped } from './html.ts';
 import { type Paper, pageStyle } from './pageStyle.ts';
 
@@ -12,7 +13,7 @@ export interface SheetBody {
 /** A page to print as complete HTML that needs nothing else, black on white. */
 export function wholePage(title: string, { html, size_pt }: SheetBody, paper: Paper): string {
   return `<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<html lang="${escaped(language())}"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}">
 <meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><style>${pageStyle(paper)}</style></head>
 <body><main class="sheet" style="font-size:${size_pt}pt">
 ${html}

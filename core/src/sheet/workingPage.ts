@@ -68,7 +68,7 @@ const SI_NOTE = en`Formulas take SI units: metre, kilogram, second, newton, pasc
 /** The pages of workings that follow a sheet, as markup; the user's own words are escaped. */
 export function workingPages(title: string, groups: readonly WorkingGroup[]): string {
   const entry = ({ number, what, result, lines, put, source }: NumberedWorking) =>
-    `<li><b>${number} ${escaped(what)}: ${escaped(result)}</b><div>${lines.map(escaped).join('<br>')}</div><div>${escaped(put.join('; '))}</div><div>Source: ${escaped(source)}</div></li>`;
+    `<li><b>${number} ${escaped(what)}: ${escaped(result)}</b><div>${lines.map(escaped).join('<br>')}</div><div>${escaped(put.join('; '))}</div><div>${escaped(en`Source: ${source}`)}</div></li>`;
   const group = ({ title: name, workings }: WorkingGroup) => `<h2>${escaped(name)}</h2><ul>${workings.map(entry).join('')}</ul>`;
   return `<section class="work"><h1>${escaped(title)}</h1><p>${escaped(SI_NOTE)}</p><div class="workcols">${groups.map(group).join('')}</div></section>`;
 }

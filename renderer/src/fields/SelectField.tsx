@@ -1,6 +1,7 @@
 import { createUniqueId, For, Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
 import type { Place } from '../../../core/src/index.ts';
+import { visible } from '../../../core/src/visible.ts';
 import { placeKey, useApp } from '../state/app.ts';
 
 interface SelectProps {
@@ -39,7 +40,7 @@ export function SelectField(props: SelectProps) {
         <For each={props.options}>
           {([value, words]) => (
             <option value={value} selected={value === props.value}>
-              {words}
+              {visible(words)}
             </option>
           )}
         </For>

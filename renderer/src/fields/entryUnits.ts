@@ -1,4 +1,3 @@
-import { en } from '../../../core/src/en.ts';
 import type { Say } from '../../../core/src/index.ts';
 
 /** The unit meant where none is typed, by the shop's system; any other may be typed behind the number. */
@@ -30,17 +29,17 @@ const UNITS: Readonly<Record<Say['system'], EntryUnits>> = {
     temperature: '°C',
     temperatureDifference: 'K',
     expansion: '1/K',
-    viscosity: en`mPa s`,
+    viscosity: 'mPa s',
   },
   inch: {
     length: 'in',
     displacement: 'in3/rev',
-    torque: en`lbf in`,
+    torque: 'lbf in',
     flow: 'in3/min',
     pressure: 'psi',
-    tank: en`US gal`,
+    tank: 'US gal',
     mixer: 'in3',
-    density: en`lb/gal (US)`,
+    density: 'lb/gal (US)',
     temperature: '°F',
     temperatureDifference: '°F',
     expansion: '1/°F',

@@ -4,14 +4,16 @@ import { sentenceOf, useApp } from '../state/app.ts';
 import type { Command } from '../state/commands.ts';
 import { watchMeasured } from '../state/measured.ts';
 import { Ask } from './Ask.tsx';
+import { keepCursor } from './keepCursor.ts';
 
 /** Asked by the shell only: in a menu they would do nothing or repeat another. */
 const NOT_IN_MENU = new Set(['file.handedOver', 'file.saveAndClose']);
 
-/** What lies around the page: questions over it, the mark of what was measured, files dropped on the window, and the native menu, kept in step with the commands. */
+/** What lies around the page: questions over it, the cursor that is kept, the mark of what was measured, files dropped on the window, and the native menu, kept in step with the commands. */
 export function Around(props: { readonly commands: readonly Command[] }) {
   const app = useApp();
   watchMeasured(app);
+  onCleanup(keepCursor());
   createEffect(() => {
     const shown = props.commands.filter(({ id }) => !NOT_IN_MENU.has(id));
     app.host.menu(shown.map(({ id, title, key, windowsKey = null, when }) => ({ id, title, key, windowsKey, enabled: when() })));

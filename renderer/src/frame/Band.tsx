@@ -6,8 +6,11 @@ import { withTrueMinus } from '../../../core/src/format.ts';
 import { offRatioText, type PlannedOption, ratioText, type Say } from '../../../core/src/index.ts';
 import { worstRangeText } from '../../../core/src/optionWords.ts';
 import { ONE } from '../../../core/src/ratio.ts';
+import type { CheckVerdict } from '../../../core/src/ratioCheck/verdict.ts';
 import { useApp } from '../state/app.ts';
 import { Rule } from './Rule.tsx';
+
+type Note = CheckVerdict | 'inside' | 'outside';
 
 /** The ratio, always in sight: what is wanted, the limits, what is fitted and chosen, and every option as a tick on one rule. */
 export function Band() {
@@ -57,7 +60,7 @@ function Fact(props: { readonly word: string; readonly value: string }) {
 }
 
 function OptionFact(props: { readonly word: string; readonly option: PlannedOption | null; readonly say: Say }) {
-  const place = ({ inside }: PlannedOption) => (inside === null ? undefined : inside ? 'inside' : 'outside');
+  const place = ({ inside }: PlannedOption): Note | undefined => (inside === null ? undefined : inside ? 'inside' : 'outside');
   return (
     <Show when={props.option}>{(option) => <RatioFact word={props.word} of={option()} note={place(option())} say={props.say} />}</Show>
   );
@@ -67,23 +70,31 @@ function OptionFact(props: { readonly word: string; readonly option: PlannedOpti
 function RatioFact(props: {
   readonly word: string;
   readonly of: Pick<PlannedOption, 'bPerA' | 'offRatio'>;
-  readonly note: string | undefined;
+  readonly note: Note | undefined;
   readonly say: Say;
 }) {
+  const note = () => (props.note === undefined ? undefined : NOTES[props.note]);
   return (
     <div>
       <dt>{props.word}</dt>
       <dd>
         {ratioText(ONE.div(props.of.bPerA), props.say)}{' '}
-        <small class={COLOURS[props.note ?? '']}>
-          {[offRatioText(props.of.offRatio, props.say), props.note].filter((word) => word !== undefined).join(', ')}
+        <small class={note()?.colour}>
+          {[offRatioText(props.of.offRatio, props.say), note()?.words].filter((word) => word !== undefined).join(', ')}
         </small>
       </dd>
     </div>
   );
 }
 
-const COLOURS: Readonly<Record<string, string>> = { inside: 'good', pass: 'good', outside: 'bad', fail: 'bad', 'not proven': 'warn' };
+const NOTES: Readonly<Record<Note, { readonly words: string; readonly colour: string }>> = {
+  inside: { words: en`inside`, colour: 'good' },
+  outside: { words: en`outside`, colour: 'bad' },
+  pass: { words: en`pass`, colour: 'good' },
+  fail: { words: en`fail`, colour: 'bad' },
+  'not proven': { words: en`not proven`, colour: 'warn' },
+  'no limits': { words: en`no verdict`, colour: '' },
+};
 
 /** What the chosen option may come to at worst; where something is not given, at least that. */
 function WorstFact(props: { readonly budget: Budget | null; readonly say: Say }) {

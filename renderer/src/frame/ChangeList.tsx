@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
 import type { Difference } from '../../../core/src/file/differences.ts';
+import { visible } from '../../../core/src/visible.ts';
 import { byRow } from './dialog.tsx';
 
 /** More than anybody compares line by line. */
@@ -14,13 +15,13 @@ export function ChangeList(props: { readonly changes: readonly Difference[]; rea
         {({ row, changes }) => (
           <>
             <h3>
-              <bdi>{row}</bdi>
+              <bdi>{visible(row)}</bdi>
             </h3>
             <ul>
               <For each={changes}>
                 {({ key, what }) => (
                   <li>
-                    <bdi>{what}</bdi>
+                    <bdi>{visible(what)}</bdi>
                     <Show when={props.both?.has(key)}>
                       {' '}
                       <b class="warn">{en`changed by both`}</b>
@@ -33,11 +34,7 @@ export function ChangeList(props: { readonly changes: readonly Difference[]; rea
         )}
       </For>
       <Show when={props.changes.length > MOST}>
-        <p class="faint">
-          {en`and `}
-          {props.changes.length - MOST}
-          {en` more`}
-        </p>
+        <p class="faint">{en`and ${props.changes.length - MOST} more`}</p>
       </Show>
     </>
   );

@@ -1,6 +1,7 @@
 import { Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
 import type { Difference } from '../../../core/src/file/differences.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { LeftWork } from '../host/host.ts';
 import type { App } from '../state/app.ts';
 import { ChangeList } from './ChangeList.tsx';
@@ -30,21 +31,21 @@ export function askAboutLeft(app: App, { work, changes, readable, stranger }: Le
   return askIn<LeftChoice>('later', (answer) => (
     <>
       <h2 id="asked">
-        <bdi>{work.name}</bdi>
-        {en` was left unsaved`}
+        <bdi>{visible(work.name)}</bdi> {en`was left unsaved`}
       </h2>
       <p>
-        {en`The program ended before it was saved. It was kept on `}
-        {timeText(work.at_ms)}.<Show when={work.onDisk === null}>{en` Its file cannot be looked at, or it never had one.`}</Show>
-        <Show when={stranger}>{en` Somebody else changed its file since: saving will show what.`}</Show>
+        {en`The program ended before it was saved. It was kept on ${timeText(work.at_ms)}.`}
+        <Show when={work.onDisk === null}> {en`Its file cannot be looked at, or it never had one.`}</Show>
+        <Show when={stranger}> {en`Somebody else changed its file since: saving will show what.`}</Show>
       </p>
-      <section aria-label={en`What it changes`} class="differs">
+      <section aria-label={en`What it changes`} class="differs" tabindex="0">
         <Show
           when={changes}
           fallback={
             <p class="faint">
-              {en`What it changes cannot be told`}
-              {readable ? '' : en`: another version of the program wrote it`}.
+              {readable
+                ? en`What it changes cannot be told.`
+                : en`What it changes cannot be told: another version of the program wrote it.`}
             </p>
           }
         >
@@ -65,8 +66,7 @@ export function askAboutLeft(app: App, { work, changes, readable, stranger }: Le
       </p>
       <Show when={app.shop.file !== null}>
         <p class="hint">
-          {en`It takes the place of `}
-          <bdi>{app.shop.name}</bdi>
+          {en`It takes the place of`} <bdi>{visible(app.shop.name)}</bdi>
           {en`, which stays on the disk as it is.`}
         </p>
       </Show>

@@ -11,9 +11,9 @@ export function Notice() {
       <Show when={line()}>
         <div class="notice">
           <p>
-            <Show
-              when={app.solution.fault()}
-            >{en`The search failed; this is a fault of the program. Copy this text for its makers: `}</Show>
+            <Show when={app.solution.fault()}>
+              {en`The search failed; this is a fault of the program. Copy this text for its makers:`}{' '}
+            </Show>
             {line()}
           </p>
           <button type="button" onClick={() => app.tell(null)}>{en`Close`}</button>

@@ -1,7 +1,14 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
+import { visible } from '../../../core/src/visible.ts';
 import { PAGES, useApp } from '../state/app.ts';
 import { type Command, shownKey } from '../state/commands.ts';
+
+/** A name is the same in every language. */
+const PROGRAM = 'Ratiowright';
+
+/** Short ones that stand two in a line. */
+const PAIRED: ReadonlySet<string> = new Set(['file.save', 'file.saveAs', 'edit.undo', 'edit.redo']);
 
 /** The pages, what is open, and how numbers are read. */
 export function PageList(props: { readonly commands: readonly Command[] }) {
@@ -10,10 +17,10 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
   const number = (id: string) => command(id)?.key?.split('+').at(-1);
   return (
     <nav aria-label={en`Pages`}>
-      <b>{en`Ratiowright`}</b>
+      <b>{PROGRAM}</b>
       <Show when={app.shop.file !== null}>
         <small>
-          {app.shop.name} <span class="nw">· {app.shop.unsaved ? en`not saved` : 'saved'}</span>
+          {visible(app.shop.name)} <span class="nw">· {app.shop.unsaved ? en`not saved` : en`saved`}</span>
         </small>
         <ul>
           <For each={PAGES}>
@@ -30,7 +37,14 @@ export function PageList(props: { readonly commands: readonly Command[] }) {
       <div class="work">
         <For each={props.commands.filter(({ id, key }) => /^(file|edit|help)/.test(id) && (key !== null || id === 'help.about'))}>
           {(one) => (
-            <button type="button" class="page" disabled={!one.when()} onClick={() => void one.run()} title={shownKey(one) ?? undefined}>
+            <button
+              type="button"
+              class="page"
+              classList={{ pair: PAIRED.has(one.id) }}
+              disabled={!one.when()}
+              onClick={() => void one.run()}
+              title={shownKey(one) ?? undefined}
+            >
               {one.title}
             </button>
           )}

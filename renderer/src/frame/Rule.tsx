@@ -1,9 +1,10 @@
 import { For, Show } from 'solid-js';
 import type { Band, Spot } from '../../../core/src/band.ts';
-import type { Budget } from '../../../core/src/budget.ts';
+import { type Budget, VERDICT_WORDS } from '../../../core/src/budget.ts';
 import { en } from '../../../core/src/en.ts';
 import { asSheetCounts, fixed, offRatioText, type PlannedOption, ratioText, signed } from '../../../core/src/index.ts';
 import { worstRangeText } from '../../../core/src/optionWords.ts';
+import { BY_BASIS } from '../../../core/src/plan.ts';
 import { ONE, whole } from '../../../core/src/ratio.ts';
 import { useApp } from '../state/app.ts';
 import { MIDDLE, Pointer, RULE_FOOT, RULE_TOP, Whisker } from './RuleMarks.tsx';
@@ -16,12 +17,14 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
     const of = app.solution.answered();
     const chosen = app.solution.chosen();
     if (of === null || chosen === null) return en`Ratio rule`;
-    return en`Ratio rule, more B to the left: wanted ${ratioText(ONE.div(of.plan.mix.wantedBPerA), app.say())}, chosen ${offRatioText(chosen.offRatio, app.say())}, that is ${fixed(asSheetCounts(of.plan, chosen.bPerA), 2, app.say())} parts of B per 100 A by ${of.plan.mix.sheet.basis}.${worst()}`;
+    const said = en`Ratio rule, more B to the left: wanted ${ratioText(ONE.div(of.plan.mix.wantedBPerA), app.say())}, chosen ${offRatioText(chosen.offRatio, app.say())}, that is ${fixed(asSheetCounts(of.plan, chosen.bPerA), 2, app.say())} parts of B per 100 A ${BY_BASIS[of.plan.mix.sheet.basis]}.`;
+    return `${said} ${worst()}`.trim();
   };
-  const worst = () =>
-    props.worst === null
-      ? ''
-      : en` Worst case ${worstRangeText(props.worst, app.say())}, + is B-rich${props.worst.verdict === null ? '' : `: ${props.worst.verdict}`}.`;
+  const worst = () => {
+    if (props.worst === null) return '';
+    const { verdict } = props.worst;
+    return en`Worst case ${worstRangeText(props.worst, app.say())}, + is B-rich${verdict === null ? '' : `: ${VERDICT_WORDS[verdict]}`}.`;
+  };
   const limitText = (which: 'low' | 'high') => {
     const limits = app.solution.answered()?.plan.mix.limits;
     return limits === null || limits === undefined ? '' : `${signed(limits[which].mul(whole(100)), 2, app.say())} %`;
@@ -93,19 +96,24 @@ export function Rule(props: { readonly scale: Band; readonly listed: readonly Pl
       </svg>
       {/* Not drawn: on a narrow window it takes several lines. */}
       <p class="key">
-        <span>
-          {en`above: A : B by volume · below: B per 100 A by `}
-          {app.solution.answered()?.plan.mix.sheet.basis}
-          {en` · more B to the left · solid: chosen, with its worst case; hollow: fitted`}
-          {app.measured() && en`; ring: measured`}
-        </span>
+        <span>{keyText()}</span>
         <span>{beyond()}</span>
       </p>
     </>
   );
+  function keyText(): string {
+    const basis = app.solution.answered()?.plan.mix.sheet.basis;
+    const scales =
+      basis === 'volume'
+        ? en`above: A : B by volume · below: B per 100 A by volume`
+        : en`above: A : B by volume · below: B per 100 A by weight`;
+    const marks = en`more B to the left · solid: chosen, with its worst case; hollow: fitted`;
+    return `${scales} · ${marks}${app.measured() === null ? '' : en`; ring: measured`}`;
+  }
   function beyond(): string {
-    const spots = [['fitted', fittedSpot()] as const, ['chosen', chosenSpot()] as const, ['measured', measuredSpot()] as const];
-    return spots.flatMap(([word, spot]) => (spot?.beyond ? [en`${word} lies further ${spot.beyond}`] : [])).join(', ');
+    const spots = [[en`fitted`, fittedSpot()] as const, [en`chosen`, chosenSpot()] as const, [en`measured`, measuredSpot()] as const];
+    const lies = (word: string, way: 'left' | 'right') => (way === 'left' ? en`${word} lies further left` : en`${word} lies further right`);
+    return spots.flatMap(([word, spot]) => (spot?.beyond ? [lies(word, spot.beyond)] : [])).join(', ');
   }
   function measuredSpot(): Spot | null {
     const measured = app.measured();

@@ -1,6 +1,7 @@
 import { Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
 import { clashes, type Difference } from '../../../core/src/file/differences.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { App } from '../state/app.ts';
 import { ChangeList } from './ChangeList.tsx';
 import { askIn } from './dialog.tsx';
@@ -20,14 +21,12 @@ export function askAboutTheirs(app: App, met: Met): Promise<TheirsChoice> {
   return askIn<TheirsChoice>('back', (answer) => (
     <>
       <h2 id="asked">
-        <bdi>{app.shop.name}</bdi>
-        {en` on the disk is not the file that was opened here`}
+        <bdi>{visible(app.shop.name)}</bdi> {en`on the disk is not the file that was opened here`}
       </h2>
       <p>
-        {met.what}
-        {en` Nothing was written yet.`}
+        {met.what} {en`Nothing was written yet.`}
       </p>
-      <div class="sides">
+      <section class="sides" tabindex="0" aria-label={en`Changes of both`}>
         <section aria-label={en`What they changed`}>
           <h2>{en`What they changed`}</h2>
           <Show when={met.theirs} fallback={<p class="faint">{en`It cannot be compared.`}</p>}>
@@ -40,7 +39,7 @@ export function askAboutTheirs(app: App, met: Met): Promise<TheirsChoice> {
             <ChangeList changes={met.mine ?? []} both={both} />
           </Show>
         </section>
-      </div>
+      </section>
       <p class="bar-of gap">
         <button type="button" class="pri" onClick={() => answer('other')}>{en`Save mine under another name`}</button>
         <button type="button" onClick={() => answer('mine')}>{en`Keep mine, theirs set aside`}</button>

@@ -39,8 +39,7 @@ export function HelpPanel(props: PanelProps) {
           )}
         </For>
         <button type="button" class="plain right" onClick={() => app.showHelp(null)}>
-          {en`Close `}
-          <kbd>{en`Esc`}</kbd>
+          {en`Close`} <kbd>{en`Esc`}</kbd>
         </button>
       </div>
       <Switch>

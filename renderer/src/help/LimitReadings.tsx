@@ -2,6 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
 import { fixed } from '../../../core/src/format.ts';
 import { limitReadings } from '../../../core/src/help/limitReadings.ts';
+import { DEFINITION_WORDS } from '../../../core/src/mixRatio.ts';
 import { useApp } from '../state/app.ts';
 
 /** What the limits in sight would allow by each reading: why their definition is asked for, in this material's own figures. */
@@ -17,12 +18,7 @@ export function LimitReadings(props: { readonly box: HTMLElement }) {
   return (
     <Show when={readings().length > 1}>
       <table class="block">
-        <caption>
-          {typed('low')}
-          {en` to `}
-          {typed('high')}
-          {en`, by each reading`}
-        </caption>
+        <caption>{en`${typed('low')} to ${typed('high')}, by each reading`}</caption>
         <thead>
           <tr>
             <th scope="col">{en`If they are`}</th>
@@ -33,12 +29,8 @@ export function LimitReadings(props: { readonly box: HTMLElement }) {
           <For each={readings()}>
             {({ definition, leastB, mostB }) => (
               <tr>
-                <td>{definition}</td>
-                <td class="num nw">
-                  {fixed(leastB, 2, app.say())}
-                  {en` to `}
-                  {fixed(mostB, 2, app.say())}
-                </td>
+                <td>{DEFINITION_WORDS[definition]}</td>
+                <td class="num nw">{en`${fixed(leastB, 2, app.say())} to ${fixed(mostB, 2, app.say())}`}</td>
               </tr>
             )}
           </For>

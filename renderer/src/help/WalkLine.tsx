@@ -11,13 +11,7 @@ export function WalkLine(props: { readonly walk: Walk }) {
         <Show when={props.walk.step()} fallback={en`That was a whole change, from data sheet to proof. Undo takes any of it back.`}>
           {(step) => (
             <>
-              <b class="nw">
-                {en`Step `}
-                {(props.walk.at() ?? 0) + 1}
-                {en` of `}
-                {FIRST_CHANGE.length}.
-              </b>{' '}
-              {step().what}
+              <b class="nw">{en`Step ${(props.walk.at() ?? 0) + 1} of ${FIRST_CHANGE.length}.`}</b> {step().what}
             </>
           )}
         </Show>

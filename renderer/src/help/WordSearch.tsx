@@ -1,5 +1,5 @@
 import { createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
-import { en } from '../../../core/src/en.ts';
+import { en, plural } from '../../../core/src/en.ts';
 import { findWords } from '../../../core/src/help/words/index.ts';
 import { WordLine } from './WordLine.tsx';
 
@@ -30,17 +30,9 @@ export function WordSearch() {
         />
       </label>
       <p class="hint" role="status">
-        {found().length === 1 ? '1 word' : en`${found().length} words`}
+        {plural(found().length)`1 word|${found().length} words`}
       </p>
-      <Show
-        when={found().length > 0}
-        fallback={
-          <p>
-            {en`No word here holds “`}
-            {typed().trim()}”.
-          </p>
-        }
-      >
+      <Show when={found().length > 0} fallback={<p>{en`No word here holds “${typed().trim()}”.`}</p>}>
         <dl class="words">
           <For each={found()}>{(word) => <WordLine word={word} />}</For>
         </dl>

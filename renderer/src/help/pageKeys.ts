@@ -1,4 +1,6 @@
 import { en } from '../../../core/src/en.ts';
+import { KEY_WORDS } from '../state/keyWords.ts';
+
 /**
  * What single keys do on a page. This is the one list: whoever listens for them is held to it by the compiler, key by key.
  * Commands bring their own keys.
@@ -62,8 +64,7 @@ const NAMES: Readonly<Record<string, string>> = {
   ArrowUp: '↑',
   ArrowLeft: '←',
   ArrowRight: '→',
-  Delete: en`Del`,
-  Insert: en`Ins`,
+  ...KEY_WORDS,
   g: 'G',
   G: en`Shift G`,
 };

@@ -3,10 +3,12 @@ import { en } from '../../../core/src/en.ts';
 import { readWith } from '../../../core/src/file/readWith.ts';
 import { type Place, placeText, type Say, type Selection } from '../../../core/src/index.ts';
 import type { Fraction } from '../../../core/src/ratio.ts';
+import type { CheckVerdict } from '../../../core/src/ratioCheck/verdict.ts';
 import type { Host, OpenedFile, Paper } from '../host/host.ts';
 import type { KeptPlans } from './buying.ts';
 import { createShopStore, type ShopStore } from './shopStore.ts';
 import { createSolution, type Solution } from './solution.ts';
+import { usualPaper } from './usualPaper.ts';
 
 export const PAGES = ['machine', 'material', 'options', 'reach', 'sheet', 'check'] as const;
 export type Page = (typeof PAGES)[number];
@@ -52,7 +54,7 @@ export interface Measured {
   /** By volume as run. */
   readonly bPerA: Fraction;
   readonly offRatio: Fraction;
-  readonly verdict: string;
+  readonly verdict: CheckVerdict;
   readonly day: string;
 }
 
@@ -162,7 +164,7 @@ export function createApp(host: Host, files: PageFiles): App {
   const [question, pose] = createSignal<Question | null>(null);
   const [sought, seek] = createSignal<Place | null>(null, { equals: false });
   const [say, setSay] = createSetting<Say>('say', { decimal: '.', system: 'metric' });
-  const [paper, setPaper] = createSetting<Paper>('paper', 'A4');
+  const [paper, setPaper] = createSetting<Paper>('paper', usualPaper(navigator.language));
   const [workings, setWorkings] = createSetting('workings', false);
   const within = (index: number, rows: readonly unknown[] | undefined) => Math.min(index, Math.max(0, (rows?.length ?? 0) - 1));
   const machineIndex = () => within(machine(), shop.file?.machines);
@@ -236,7 +238,12 @@ export function createApp(host: Host, files: PageFiles): App {
           )
           .then(({ findings }) => {
             const faults = findings.map(({ where, what }) => `${placeText(where)}: ${what}`).join(' ');
-            tell(en`${name} was not opened. ${faults}${backup ? en` The last version that opened lies beside it as ${backup}.` : ''}`);
+            tell(
+              [
+                en`${name} was not opened. ${faults}`,
+                ...(backup ? [en`The last version that opened lies beside it as ${backup}.`] : []),
+              ].join(' '),
+            );
           });
         return false;
       }

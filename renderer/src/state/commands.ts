@@ -1,8 +1,10 @@
 import { en } from '../../../core/src/en.ts';
 import { EXTENSION } from '../../../core/src/index.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { Host } from '../host/host.ts';
 import { beside } from '../views/beside.ts';
 import { type App, PAGES, type Page, sentenceOf } from './app.ts';
+import { KEY_WORDS } from './keyWords.ts';
 
 /** Everything a person can ask for by key, button or menu: one list, read by all three. */
 export interface Command {
@@ -22,7 +24,7 @@ const PAGE_TITLES: Readonly<Record<Page, string>> = {
   options: en`Options`,
   reach: en`Reach`,
   sheet: en`Sheet`,
-  check: 'Ratio check',
+  check: en`Ratio check`,
 };
 
 const newShop = () => import('./newShop.ts');
@@ -60,7 +62,7 @@ export function commandsOf(app: App): readonly Command[] {
           if (opened !== null) app.take(opened);
         }),
     },
-    { id: 'file.save', title: 'Save', key: 'Ctrl+S', when: open, run: () => save(false) },
+    { id: 'file.save', title: en`Save`, key: 'Ctrl+S', when: open, run: () => save(false) },
     { id: 'file.saveAs', title: en`Save as`, key: 'Ctrl+Shift+S', when: open, run: () => save(true) },
     {
       id: 'file.saveAndClose',
@@ -132,7 +134,7 @@ export function commandsOf(app: App): readonly Command[] {
 
 /** Another file takes the place of this one: what is not saved stays in the window unless the person says otherwise. */
 export async function mayLeave({ shop, ask }: App): Promise<boolean> {
-  const text = en`${shop.name} is not saved. If another file takes its place, its changes are lost.`;
+  const text = en`${visible(shop.name)} is not saved. If another file takes its place, its changes are lost.`;
   return !shop.atStake || ask({ text, yes: en`Lose the changes`, no: en`Keep this file` });
 }
 
@@ -163,9 +165,14 @@ export function listenForKeys(commands: readonly Command[], host: Host): () => v
 /** A key as the platform writes it. @source the guides of Apple and Microsoft on keys, from memory */
 export function shownKey({ key, windowsKey }: Command): string | null {
   const { platform } = navigator;
-  if (platform.startsWith('Win')) return windowsKey ?? key;
-  if (!platform.startsWith('Mac') || key === null) return key;
-  return key.replace('Ctrl+Shift+', '⇧⌘').replace('Ctrl+', '⌘').replace('Alt+', '⌥');
+  const shown = (platform.startsWith('Win') ? windowsKey : undefined) ?? key;
+  if (platform.startsWith('Mac')) return shown?.replace('Ctrl+Shift+', '⇧⌘').replace('Ctrl+', '⌘').replace('Alt+', '⌥') ?? null;
+  return (
+    shown
+      ?.split('+')
+      .map((part) => KEY_WORDS[part] ?? part)
+      .join('+') ?? null
+  );
 }
 
 function keyOf(event: KeyboardEvent): string {
@@ -173,7 +180,7 @@ function keyOf(event: KeyboardEvent): string {
   const alone = event.altKey ? event.code.replace(/^(Digit|Key)/, '') : event.key;
   const key = alone.length === 1 ? alone.toUpperCase() : event.key;
   const parts = [
-    event.ctrlKey || event.metaKey ? en`Ctrl` : '',
+    event.ctrlKey || event.metaKey ? 'Ctrl' : '',
     event.altKey ? 'Alt' : '',
     // On some keyboards Shift makes the slash.
     event.shiftKey && key !== '/' ? 'Shift' : '',

@@ -1,4 +1,3 @@
-import { en } from '../../../core/src/en.ts';
 import { optionFacts } from '../../../core/src/facts/index.ts';
 import { fitOption } from '../../../core/src/file/fit.ts';
 import { nextNumber } from '../../../core/src/file/nextNumber.ts';
@@ -62,7 +61,7 @@ export function keepSheet(app: App, ready: ReadySheet): string | null {
     before: { pumps: { A: pumps.A.id, B: pumps.B.id }, teeth: fittedTeeth(plan).map(({ driver, driven }) => ({ driver, driven })) },
     lines: [...ready.lines],
   };
-  app.shop.edit(en`keep ${record.id}`, (file) => {
+  app.shop.edit(`keep ${record.id}`, (file) => {
     file.changeSheets.push(record);
   });
   app.shop.pause();
@@ -75,7 +74,7 @@ export function markAsFitted(app: App, ready: ReadySheet): void {
   const plan = app.solution.answered()?.plan;
   const id = keepSheet(app, ready);
   if (option === null || plan === undefined) return;
-  app.shop.edit(en`fit ${id}`, (file) => {
+  app.shop.edit(`fit ${id}`, (file) => {
     fitOption(file, plan.machine.id, plan.rack?.id ?? null, option);
     const record = file.changeSheets.find((one) => one.id === id);
     if (record !== undefined) record.fittedOn = today();

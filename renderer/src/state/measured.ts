@@ -1,6 +1,6 @@
 import { createEffect } from 'solid-js';
 import { isOn } from '../../../core/src/ratioCheck/freshCheck.ts';
-import { verdictHead } from '../../../core/src/ratioCheckWords.ts';
+
 import type { App, Measured } from './app.ts';
 import { type Kept, keptOf } from './keptChecks.ts';
 
@@ -23,5 +23,5 @@ export function isOnBand(app: App, { machine, material, mounted }: Kept['row']):
 export function measuredOf({ row, evaluation }: Pick<Kept, 'row' | 'evaluation'>): Measured | null {
   if (evaluation === null || evaluation.volumeBPerA === null) return null;
   const { volumeBPerA, offRatio, verdict } = evaluation;
-  return { bPerA: volumeBPerA, offRatio: offRatio.value, verdict: verdictHead(verdict).toLowerCase(), day: row.date };
+  return { bPerA: volumeBPerA, offRatio: offRatio.value, verdict, day: row.date };
 }

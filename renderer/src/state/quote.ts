@@ -58,7 +58,7 @@ export function createQuote(app: App, reach: ReachState, rows: () => readonly Ma
       const quote = ready();
       if (quote === null || quote.isKept) return;
       const record = structuredClone(quote.record);
-      app.shop.edit(en`keep ${record.id}`, (file) => {
+      app.shop.edit(`keep ${record.id}`, (file) => {
         file.quotePages = [...(file.quotePages ?? []), record];
       });
       app.shop.pause();

@@ -181,7 +181,7 @@ export function createRatioCheck(app: App): RatioCheckState {
       const row = typed && rowOf(typed);
       const at = index();
       if (row === null) return;
-      step(en`keep ${row.id}`, (file) => {
+      step(`keep ${row.id}`, (file) => {
         file.ratioChecks.push(row);
         file.unfinishedChecks?.splice(at, 1);
         if (file.unfinishedChecks?.length === 0) put(file, 'unfinishedChecks', undefined);
@@ -189,14 +189,14 @@ export function createRatioCheck(app: App): RatioCheckState {
       open(row.id);
     },
     remove(id) {
-      step(en`delete ${id}`, (file) => {
+      step(`delete ${id}`, (file) => {
         file.ratioChecks = file.ratioChecks.filter((one) => one.id !== id);
       });
       open(null);
     },
     discard() {
       const at = index();
-      step(en`discard ${at}`, (file) => {
+      step(`discard ${at}`, (file) => {
         file.unfinishedChecks?.splice(at, 1);
         if (file.unfinishedChecks?.length === 0) put(file, 'unfinishedChecks', undefined);
       });

@@ -5,6 +5,7 @@ import { type Fraction, ONE, ratioOf } from '../../../core/src/ratio.ts';
 import type { Reach } from '../../../core/src/reach/figures.ts';
 import { type ReachWindow, readTolerance, readWindowEnd } from '../../../core/src/reachWindow.ts';
 import { spokenReading } from '../../../core/src/reading.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { App } from './app.ts';
 import { makeReaches } from './reaches.ts';
 
@@ -65,7 +66,12 @@ export function createReach(app: App): ReachState {
     if (file === null || plan() === null) return [];
     return file.materials.map(({ id, name }) => {
       const outcome = resolve(file, { ...app.selection(), material: id }, app.say());
-      return { id, name, plan: outcome.ok ? outcome.value : null, missing: outcome.ok ? [] : outcome.findings.map(({ what }) => what) };
+      return {
+        id,
+        name: visible(name),
+        plan: outcome.ok ? outcome.value : null,
+        missing: outcome.ok ? [] : outcome.findings.map(({ what }) => what),
+      };
     });
   });
   const asked = app.reachAsked;

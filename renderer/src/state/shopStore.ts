@@ -1,6 +1,5 @@
 import { createMemo, createSignal } from 'solid-js';
 import { createStore, produce, reconcile, unwrap } from 'solid-js/store';
-import { en } from '../../../core/src/en.ts';
 import { type ShopFile, writeShopFile } from '../../../core/src/index.ts';
 import { makeHistory } from './history.ts';
 
@@ -45,7 +44,7 @@ interface State {
   token: string | null;
 }
 
-export const WRITTEN_BY = en`Ratiowright 0.1.0`;
+export const WRITTEN_BY = `Ratiowright 0.1.0`;
 
 export function createShopStore(): ShopStore {
   const [state, setState] = createStore<State>({ file: null, name: '', token: null });

@@ -27,7 +27,7 @@ export function useDeliveries(app: App, shown: Shown, counted: boolean): string 
   if (trouble !== undefined) return trouble;
   const { machine, mounted } = shown.row;
   app.shop.pause();
-  app.shop.edit(en`deliveries of ${shown.row.id}`, (file) => {
+  app.shop.edit(`deliveries of ${shown.row.id}`, (file) => {
     const row = file.machines.find(({ id }) => id === machine);
     for (const side of SIDES) {
       const pump = row?.[side].pumps.find(({ id }) => id === mounted.pumps[side]);

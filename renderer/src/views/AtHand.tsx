@@ -14,7 +14,7 @@ const AT_HAND = [
 /** What to know before a machine is typed in. */
 export function AtHand() {
   return (
-    <section class="side" aria-label={en`Before you start`}>
+    <section class="side" tabindex="0" aria-label={en`Before you start`}>
       <h2>{en`Have these at hand to start empty`}</h2>
       <table>
         <thead>

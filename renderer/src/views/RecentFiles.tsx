@@ -1,5 +1,6 @@
 import { createSignal, For, onMount, Show } from 'solid-js';
 import { en } from '../../../core/src/en.ts';
+import { visible } from '../../../core/src/visible.ts';
 import type { RecentFile } from '../host/host.ts';
 import { sentenceOf, useApp } from '../state/app.ts';
 
@@ -25,7 +26,7 @@ export function RecentFiles() {
             {({ name, token }) => (
               <li>
                 <button type="button" class="plain" onClick={() => void open(token)}>
-                  {name}
+                  {visible(name)}
                 </button>
               </li>
             )}

@@ -84,7 +84,7 @@ const apart = (what: string, found: Fraction | null, listed: Fraction | null): r
 /** By listing every ratio. */
 function worstOf(plan: Plan, wheels: readonly Wheel[]): Fraction | null {
   const choices = choicesOf(withBought(plan, wheels, null));
-  const list = listReach(choices.problem, choices.rules(0));
+  const list = listReach(choices.problem, choices.rules);
   return list && (reachWithin(list, WINDOW, 1).worst?.off ?? null);
 }
 

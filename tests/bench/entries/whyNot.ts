@@ -1,6 +1,5 @@
 import { ONE as ONE_TO_ONE, ratioOf } from '../../../core/src/ratio.ts';
-import { fewestRelaxations, type Rules, type SearchProblem } from '../../../core/src/search/index.ts';
-import { anything } from '../../core/search/racks.ts';
+import { type Candidate, fewestRelaxations, type SearchProblem } from '../../../core/src/search/index.ts';
 import { type Bench, ordinarySeries } from '../bench.ts';
 import { stoppedNote } from '../form.ts';
 import { instance, oneOfEach, ordinary, problemOf, withChecks } from '../instances.ts';
@@ -70,14 +69,14 @@ interface Reasons {
 
 function reasons({ form }: Bench, problem: SearchProblem): Reasons | null {
   const quantity = oneOfEach(problem);
-  const admitWith = (mask: number): Rules => (mask & QUANTITY ? anything : quantity);
+  const failures = (candidate: Candidate): number => (quantity.admit(candidate) === null ? QUANTITY : 0);
   const from_ms = performance.now();
   let first_ms: number | null = null;
   const reason = (): void => {
     first_ms ??= performance.now() - from_ms;
   };
-  const found = timedWithin(form.search_ms, (hooks) => fewestRelaxations(problem, admitWith, CHECKS + 1, { ...hooks, reason }));
-  return found && { first_ms: first_ms ?? found.ms, all_ms: found.ms, sets: found.value.length };
+  const found = timedWithin(form.search_ms, (hooks) => fewestRelaxations(problem, failures, CHECKS + 1, { ...hooks, reason }));
+  return found && { first_ms: first_ms ?? found.ms, all_ms: found.ms, sets: found.value.masks.length };
 }
 
 function rowOf(what: string, raw: number, times_ms: readonly (number | null)[], { form }: Bench, note = ''): Row {

@@ -23,7 +23,7 @@ export function madeWith(plan: Plan, parts: readonly Kind[], buysPumps: boolean)
     pieces,
     choice: { ...plan.choice, wheels: 'rack', purchases: 0, teeth: null, anyPump },
   });
-  const { admit } = rules(0);
+  const { admit } = rules;
   const hasPumps = (candidate: Candidate): boolean =>
     !buysPumps ||
     SIDES.every((side) => {

@@ -132,7 +132,8 @@ describe('the table', () => {
     for (const by of MEASURE_NAMES) {
       const { figures, short } = measureOf(by);
       expect(new Set(figures.map(({ key }) => key)).size).toBe(figures.length);
-      expect(short.match(/#/g)?.length ?? 0).toBe(figures.length);
+      const typed = figures.map((_, index) => `<${index}>`);
+      expect(short(...typed).match(/<\d>/g) ?? []).toEqual(typed);
       for (const { key } of figures) expect(FIGURES).toContain(key);
     }
   });

@@ -2,17 +2,23 @@ import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { accepts } from '../../../core/src/file/accepts.ts';
 import { type SchemaLeaf, schemaLeaves } from '../../../core/src/file/schemaLeaves.ts';
-import { expectedOf } from '../../../core/src/help/expected.ts';
 import { limitsOf, lineAt, placesOf } from '../../../core/src/help/fieldHelp.ts';
 import { FIELD_PAGES } from '../../../core/src/help/fields/index.ts';
 import { begins, matches } from '../../../core/src/help/match.ts';
-import { readPrice } from '../../../core/src/price.ts';
+import { PRICE, readPrice } from '../../../core/src/price.ts';
 import { Fraction } from '../../../core/src/ratio.ts';
+import { readTolerance, readWindowEnd, TOLERANCE, WINDOW_END } from '../../../core/src/reachWindow.ts';
+import { readTeethRange, TEETH_RANGE } from '../../../core/src/teethRange.ts';
 import { say } from '../planFixture.ts';
 
 const lines = FIELD_PAGES.flatMap((page) => page.lines);
 const leaves = schemaLeaves();
 const plain = (text: string | null | undefined) => text?.replaceAll('\u00A0', ' ') ?? null;
+const lineNamed = (place: string) => {
+  const found = lineAt(place);
+  if (found === null) throw new Error(`no box is ${place}`);
+  return found;
+};
 const leafAt = (place: string): SchemaLeaf => {
   const found = leaves.find(({ steps }) => steps.join('.') === place);
   if (found === undefined) throw new Error(`the schema has no ${place}`);
@@ -139,9 +145,12 @@ describe('examples of the docstrings', () => {
     expect(begins('machines.*.A|B.pressure', ['machines', '0', 'B', 'pressure'])).toBe(true);
     expect(matches('machines.*.A|B', ['machines', '0', 'B', 'pressure'])).toBe(false);
   });
-  test('what a reader expects; a reading that was not refused expects nothing', () => {
-    expect(expectedOf(readPrice('-1'))).toBe('a number from 0 to 1000000 with at most two places, as 18.50');
-    expect(() => expectedOf(readPrice('1'))).toThrow(RangeError);
+  test('help says what the reader of the box expects', () => {
+    expect(plain(limitsOf(lineNamed('reach.price.price'), say))).toBe(PRICE);
+    expect(readPrice('-1')).toEqual({ ok: false, expected: `"-1" is no price. Expected ${PRICE}.` });
+    expect(readWindowEnd('0')).toEqual({ ok: false, expected: `"0" is out of reach. Expected ${WINDOW_END}.` });
+    expect(readTolerance('0')).toEqual({ ok: false, expected: `"0" is no tolerance. Expected ${TOLERANCE}.` });
+    expect(readTeethRange('1 to 400')).toEqual({ ok: false, expected: `"1 to 400": ${TEETH_RANGE}.` });
   });
   test('what a field takes', () => {
     expect(accepts(leafAt('machines.*.stages.*.takeUp'))).toEqual({

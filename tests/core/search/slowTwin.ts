@@ -59,12 +59,10 @@ const placeOf = (problem: SearchProblem, { pump, pairs }: Candidate): readonly n
 const compareLists = (a: readonly number[], b: readonly number[]): number => a.reduce((sign, x, i) => sign || x - (b[i] ?? 0), 0);
 
 /** All sets of up to three checks by whose relaxing something fits, none holding another. */
-export function everyRelaxation(problem: SearchProblem, admitWith: (mask: number) => Rules, bits: number): readonly number[] {
+export function everyRelaxation(problem: SearchProblem, failures: (candidate: Candidate) => number, bits: number): readonly number[] {
   const inside = everyOption(problem, { admit: () => 0 }, -1).filter((option) => option.inside);
-  const fits = (mask: number): boolean => {
-    const { admit } = admitWith(mask);
-    return inside.some(({ pump, pairs }) => passes(problem, { pump, pairs }, mask) && admit({ pump, pairs }) !== null);
-  };
+  const fits = (mask: number): boolean =>
+    inside.some(({ pump, pairs }) => passes(problem, { pump, pairs }, mask) && (failures({ pump, pairs }) & ~mask) === 0);
   const ones = (mask: number): number => [...mask.toString(2)].filter((bit) => bit === '1').length;
   if (!fits(2 ** bits - 1)) return [];
   const working = [...Array(2 ** bits).keys()].filter((mask) => ones(mask) <= 3 && fits(mask));

@@ -29,12 +29,12 @@ export function columnsOf(first: readonly string[]): Columns {
     if (byName.has(column.name)) troubles.push(en`The column "${column.name}" stands there twice.`);
     else byName.set(column.name, column);
   }
-  const ratioHeads = ['ratio', 'B per 100 A', en`ratio by weight`, en`ratio by volume`];
-  const basisSaid = ['basis', en`ratio by weight`, en`ratio by volume`].some((name) => byName.has(name));
+  const ratioHeads = ['ratio', 'B per 100 A', 'ratio by weight', 'ratio by volume'];
+  const basisSaid = ['basis', 'ratio by weight', 'ratio by volume'].some((name) => byName.has(name));
   const missing = [
     ...(byName.has('name') ? [] : ['name']),
     ...(ratioHeads.some((name) => byName.has(name)) ? [] : ['ratio']),
-    ...(basisSaid ? [] : [en`basis (weight or volume; it is never guessed)`]),
+    ...(basisSaid ? [] : [en`${'basis'} (weight or volume; it is never guessed)`]),
   ];
   if (missing.length > 0)
     troubles.push(en`The head lacks: ${missing.join(', ')}. Without a head the columns stand as: ${PLAIN_ORDER.join(', ')}.`);

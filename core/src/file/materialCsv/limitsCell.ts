@@ -11,8 +11,12 @@ export interface LimitsText {
   readonly definition: LimitDefinition | null;
 }
 
-const WANTED = en`Expected ±2 %, +2/-1 % or -1 to 2 %, with their definition behind if need be: -1 to 2 % of B per A.`;
-const refused = (text: string, what: string) => ({ ok: false, expected: `${quoted(text)} ${what}. ${WANTED}` }) as const;
+const refused = (what: string) =>
+  ({
+    ok: false,
+    expected: en`${what} Expected ±2 %, +2/-1 % or ${'-1 to 2 %'}, with their definition behind if need be: ${'-1 to 2 % of B per A'}.`,
+  }) as const;
+const notBoth = (typed: string) => refused(en`${quoted(typed)} does not say both limits.`);
 
 /** Only one sign before its number. */
 const unsigned = (text: string): string => text.replace(/^[+\-\u2212]\s*/, '');
@@ -31,9 +35,9 @@ export function readLimits(text: string, plusMinus: boolean): Reading<LimitsText
   const [numbers, definition] = withoutDefinition(typed);
   const both = (...ends: readonly [string, string]): Reading<LimitsText> => {
     const [low, high] = ends.map((end) => end.replace(/\s*%$/, '').trim());
-    if (low === undefined || high === undefined) return refused(typed, en`does not say both limits`);
+    if (low === undefined || high === undefined) return notBoth(typed);
     const wrong = [low, high].map(readNumber).find((read) => !read.ok);
-    return wrong === undefined ? { ok: true, value: { low, high, definition } } : refused(typed, en`are no limits`);
+    return wrong === undefined ? { ok: true, value: { low, high, definition } } : refused(en`${quoted(typed)} are no limits.`);
   };
   const [, deviation] = /^(?:±|\+\s*\/?\s*[-\u2212])\s*([^+\-\u2212].*)$/.exec(numbers) ?? [];
   if (deviation !== undefined) return both(`-${deviation}`, deviation);
@@ -41,9 +45,9 @@ export function readLimits(text: string, plusMinus: boolean): Reading<LimitsText
   const range = numbers.split(/\s+to\s+|\s*(?:\.{2,3}|…)\s*/);
   if (range.length === 2) return both(range[0] ?? '', range[1] ?? '');
   const [, first = '', second = ''] = /^([+\-\u2212].*?)\s*%?\s*[/\s]\s*([+\-\u2212].*)$/.exec(numbers) ?? [];
-  if (first === '') return refused(typed, en`does not say both limits`);
+  if (first === '') return notBoth(typed);
   // "+2/-1": whichever carries the minus is the low one.
-  if (signOf(first) === signOf(second)) return refused(typed, en`has the same sign twice`);
+  if (signOf(first) === signOf(second)) return refused(en`${quoted(typed)} has the same sign twice.`);
   return signOf(first) === '-' ? both(`-${unsigned(first)}`, unsigned(second)) : both(`-${unsigned(second)}`, unsigned(first));
 }
 

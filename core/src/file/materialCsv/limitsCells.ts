@@ -30,7 +30,7 @@ export function limitsOf(
 ): { readonly row: LimitsRow; readonly assumed: boolean } | null {
   const written = definitionCalled(cells.definition);
   if (cells.definition !== '' && written === null)
-    say(en`limits definition`, en`${quoted(cells.definition)} is no definition known here: ${LIMIT_DEFINITIONS.join(', ')}.`);
+    say('limits definition', en`${quoted(cells.definition)} is no definition known here: ${LIMIT_DEFINITIONS.join(', ')}.`);
   const ends = cells.low !== '' || cells.high !== '';
   const given = [cells.limits !== '', cells.plusMinus !== '', ends].filter((one) => one).length;
   if (given > 1) say('limits', en`The limits are given twice: keep one of their columns.`);
@@ -38,7 +38,7 @@ export function limitsOf(
   if (given !== 1) return null;
   if (ends) {
     if (cells.low === '' || cells.high === '') {
-      say(cells.low === '' ? en`limit low` : en`limit high`, en`Nothing is given: limits have a low and a high end.`);
+      say(cells.low === '' ? 'limit low' : 'limit high', en`Nothing is given: limits have a low and a high end.`);
       return null;
     }
     const [low, high] = [cells.low, cells.high].map((text) => text.replace(/\s*%$/, ''));
@@ -53,7 +53,7 @@ export function limitsOf(
   }
   const { low, high, definition: inCell } = read.value;
   if (inCell !== null && written !== null && inCell !== written)
-    say(en`limits definition`, en`${quoted(written)} stands beside limits in ${inCell}: keep one of them.`);
+    say('limits definition', en`${quoted(written)} stands beside limits in ${inCell}: keep one of them.`);
   const definition = inCell ?? written ?? cells.headed;
   return { row: { definition: definition ?? otherwise, low, high }, assumed: definition === null };
 }

@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import type { SideName } from '../../plan.ts';
 import type { TypedQuantity } from '../../reading.ts';
 import { type Dimension, readEntry, unitsOf } from '../../units.ts';
@@ -49,10 +50,10 @@ function densityIn(name: string, cells: Cells, say: Say): PartRow['density'] | n
   const head = cells.column(name);
   const density = quantityOf(name, 'density', value, head?.unit ?? null, say);
   if (density === null) {
-    if (value === '' && (own !== null || inCell !== null)) say(name, 'Nothing is given beside its temperature.');
+    if (value === '' && (own !== null || inCell !== null)) say(name, en`Nothing is given beside its temperature.`);
     return null;
   }
-  if (own !== null && inCell !== null) say(name, 'Its temperature is given twice: in its cell and in a column of its own.');
+  if (own !== null && inCell !== null) say(name, en`Its temperature is given twice: in its cell and in a column of its own.`);
   const ofBoth = name.startsWith('density') ? quantityIn('density at', cells, say) : null;
   const written = inCell ?? head?.heldAt ?? '';
   const at = own ?? quantityOf(name, 'temperature', written, null, say) ?? ofBoth;
@@ -76,6 +77,6 @@ function quantityOf(name: string, dimension: Dimension, text: string, unitInHead
   const unit = read.value.unit ?? unitInHead;
   if (unit !== null) return { value: read.value.value, unit };
   const example = EXAMPLES[dimension] ?? unitsOf(dimension)[0] ?? '';
-  say(name, `${quoted(text)} has no unit: write ${text} ${example}, or the unit in the head, as "${name} ${example}".`);
+  say(name, en`${quoted(text)} has no unit: write ${text} ${example}, or the unit in the head, as "${name} ${example}".`);
   return null;
 }

@@ -1,5 +1,6 @@
 import { en } from '../../en.ts';
 import { ratioText, type Say, withTrueMinus } from '../../format.ts';
+import { BY_BASIS } from '../../plan.ts';
 import { ONE } from '../../ratio.ts';
 import { writtenLimits } from '../resolveLimits.ts';
 import type { ListedMaterial } from './read.ts';
@@ -20,7 +21,7 @@ export interface ListedWords {
 export function listedWords({ material: { ratio, limits }, mix }: ListedMaterial, say: Say): ListedWords {
   const parts = ratio?.perHundredA === undefined ? (ratio?.parts ?? '') : en`${ratio.perHundredA} per 100 A`;
   return {
-    ratio: en`${parts} by ${ratio?.basis ?? ''}`,
+    ratio: `${parts} ${ratio?.basis === undefined ? '' : BY_BASIS[ratio.basis]}`,
     byVolume: mix === null ? en`densities missing` : ratioText(ONE.div(mix.wantedBPerA), say),
     limits: limits === undefined ? en`not given` : withTrueMinus(writtenLimits(limits, null)),
   };

@@ -17,8 +17,8 @@ export interface RatioCells {
 export type Say = (column: string, what: string) => void;
 
 const BASIS: ReadonlyMap<string, Basis> = new Map([
-  ...['weight', en`by weight`, 'w', 'wt', 'pbw', en`parts by weight`].map((word) => [word, 'weight'] as const),
-  ...['volume', en`by volume`, 'v', 'vol', 'pbv', en`parts by volume`].map((word) => [word, 'volume'] as const),
+  ...['weight', 'by weight', 'w', 'wt', 'pbw', 'parts by weight'].map((word) => [word, 'weight'] as const),
+  ...['volume', 'by volume', 'v', 'vol', 'pbv', 'parts by volume'].map((word) => [word, 'volume'] as const),
 ]);
 
 type Parts = Pick<NonNullable<MaterialRow['ratio']>, 'parts' | 'perHundredA'>;
@@ -31,15 +31,15 @@ type Parts = Pick<NonNullable<MaterialRow['ratio']>, 'parts' | 'perHundredA'>;
  */
 export function ratioOf(cells: RatioCells, say: Say): Pick<MaterialRow, 'ratio' | 'otherRatio'> | null {
   const given = [cells.ratio, cells.perHundredA, cells.byWeight || cells.byVolume].filter((text) => text !== '');
-  if (given.length === 0) say('ratio', en`Nothing is given. Expected A to B, like 100:38.9 or 5:1, or 38.9 per 100 A.`);
+  if (given.length === 0) say('ratio', en`Nothing is given. Expected A to B, like 100:38.9 or 5:1, or ${'38.9 per 100 A'}.`);
   if (given.length > 1) say('ratio', en`The ratio is given twice: keep one of its columns.`);
   const headed = given.length === 1 && cells.ratio === '' && cells.perHundredA === '';
   const parts =
     given.length !== 1 ? null : cells.perHundredA === '' ? partsOf('ratio', given[0] ?? '', say) : perHundred(cells.perHundredA, say);
   const basis = headed ? (cells.byWeight === '' ? 'volume' : 'weight') : basisOf(cells.basis, say);
   const second = cells.other || (headed && cells.byWeight !== '' ? cells.byVolume : '');
-  const other = second === '' ? undefined : partsOf(en`other ratio`, second, say);
-  if (other !== undefined && other !== null && other.parts === undefined) say(en`other ratio`, en`Expected A to B, like 100:45.`);
+  const other = second === '' ? undefined : partsOf('other ratio', second, say);
+  if (other !== undefined && other !== null && other.parts === undefined) say('other ratio', en`Expected A to B, like 100:45.`);
   if (basis === null || parts === null || other === null) return null;
   const otherBasis: Basis = basis === 'weight' ? 'volume' : 'weight';
   return { ratio: { basis, ...parts }, ...(other?.parts !== undefined && { otherRatio: { basis: otherBasis, parts: other.parts } }) };
@@ -49,7 +49,7 @@ function basisOf(text: string, say: Say): Basis | null {
   const basis = BASIS.get(text.toLowerCase());
   if (basis !== undefined) return basis;
   const said = text === '' ? en`Nothing is given.` : en`${quoted(text)} is neither.`;
-  say('basis', en`${said} Expected weight or volume, as the data sheet says; it is never guessed.`);
+  say('basis', en`${said} Expected ${'weight'} or ${'volume'}, as the data sheet says; it is never guessed.`);
   return null;
 }
 
@@ -62,7 +62,7 @@ function partsOf(column: string, text: string, say: Say): Parts | null {
   if (/^\d+:\d\d:00$/.test(text))
     say(column, en`${quoted(text)} looks like a time that a spreadsheet made of ${text.slice(0, -3)}: make its cell text.`);
   else if (read.ok) say(column, en`"${text}" has three parts. A list takes two; a third part is given on the Material page.`);
-  else if (readNumber(text).ok) say(column, en`"${text}" is one number. Expected A to B, like 100:${text}, or ${text} per 100 A.`);
+  else if (readNumber(text).ok) say(column, en`"${text}" is one number. Expected A to B, like 100:${text}, or ${`${text} per 100 A`}.`);
   else say(column, read.expected);
   return null;
 }

@@ -1,4 +1,4 @@
-import { en } from '../../en.ts';
+import { en, plural } from '../../en.ts';
 import type { Mix } from '../../plan.ts';
 import { clip, quoted } from '../../visible.ts';
 import { type CsvRow, csvLines, readCsv } from '../csv.ts';
@@ -128,7 +128,11 @@ function tooWide({ cells }: CsvRow, most: number): { readonly ok: false; readonl
 
 function assumedNote(assumed: number, { limitsMean }: ListWish): readonly string[] {
   if (assumed === 0) return [];
-  return [en`Limits of ${assumed === 1 ? en`1 material say` : en`${assumed} materials say`} no definition: taken as ${limitsMean}.`];
+  return [
+    plural(
+      assumed,
+    )`Limits of 1 material say no definition: taken as ${limitsMean}.|Limits of ${assumed} materials say no definition: taken as ${limitsMean}.`,
+  ];
 }
 
 const ignoredNote = ({ ignored }: Columns): readonly string[] =>

@@ -47,27 +47,27 @@ export function readRow(cells: Cells, id: string, { say: numbers, limitsMean }: 
     {
       ratio: text('ratio'),
       perHundredA: text('B per 100 A'),
-      byWeight: text(en`ratio by weight`),
-      byVolume: text(en`ratio by volume`),
-      other: text(en`other ratio`),
+      byWeight: text('ratio by weight'),
+      byVolume: text('ratio by volume'),
+      other: text('other ratio'),
       basis: text('basis'),
     },
     say,
   );
-  const filled = ['limits', '±', en`limit low`, en`limit high`].filter((head) => text(head) !== '');
+  const filled = ['limits', '±', 'limit low', 'limit high'].filter((head) => text(head) !== '');
   const limits = limitsOf(
     {
       limits: text('limits'),
       plusMinus: text('±'),
-      low: text(en`limit low`),
-      high: text(en`limit high`),
-      definition: text(en`limits definition`),
+      low: text('limit low'),
+      high: text('limit high'),
+      definition: text('limits definition'),
       headed: filled.map((head) => column(head)?.definition ?? null).find((one) => one !== null) ?? null,
     },
     limitsMean,
     say,
   );
-  const at = quantityIn(en`ratio at`, cells, say);
+  const at = quantityIn('ratio at', cells, say);
   const [A, B] = [partOf('A', cells, say), partOf('B', cells, say)];
   if (ratio === null || faults.length > 0) return { ok: false, faults };
   const note = text('note');
@@ -106,8 +106,8 @@ function columnAt([first, second, third]: Place, filled: (head: string) => boole
   const part = ofPart.find(({ path: [, inside] }) => inside === third) ?? ofPart[0];
   if (part !== undefined) return part.head;
   const one = (...heads: readonly string[]) => heads.find(filled) ?? heads.at(-1) ?? null;
-  if (first === 'ratio') return second === 'at' ? en`ratio at` : one('B per 100 A', en`ratio by weight`, en`ratio by volume`, 'ratio');
-  if (first === 'otherRatio') return one(en`other ratio`, en`ratio by volume`);
-  if (first === 'limits') return one('limits', '±', second === 'high' ? en`limit high` : en`limit low`);
+  if (first === 'ratio') return second === 'at' ? 'ratio at' : one('B per 100 A', 'ratio by weight', 'ratio by volume', 'ratio');
+  if (first === 'otherRatio') return one('other ratio', 'ratio by volume');
+  if (first === 'limits') return one('limits', '±', second === 'high' ? 'limit high' : 'limit low');
   return typeof first === 'string' ? first : null;
 }

@@ -1,3 +1,4 @@
+import { en } from '../../en.ts';
 import { quantityText } from '../../entry.ts';
 import type { Say } from '../../format.ts';
 import type { TypedQuantity } from '../../reading.ts';
@@ -35,8 +36,8 @@ export function writeMaterials(materials: readonly MaterialRow[], decimal: Say['
 }
 
 function why({ chemistry, ratio, third, premix }: MaterialRow): string | null {
-  if (chemistry !== undefined) return 'its ratio comes from chemistry';
-  return ratio?.thirdInto !== undefined || third !== undefined || premix !== undefined ? 'it has a third part' : null;
+  if (chemistry !== undefined) return en`its ratio comes from chemistry`;
+  return ratio?.thirdInto !== undefined || third !== undefined || premix !== undefined ? en`it has a third part` : null;
 }
 
 function cellsOf({ id, name, note, ratio, otherRatio, limits, A, B, cautions }: MaterialRow): readonly string[] {

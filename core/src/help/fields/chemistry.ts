@@ -1,15 +1,25 @@
-import { type FigureKey, MEASURE_NAMES, measureOf } from '../../chemistry/measures.ts';
+import { type FigureKey, MEASURE_NAMES, type MeasureName, measureOf } from '../../chemistry/measures.ts';
 import { en } from '../../en.ts';
 import type { FieldPage } from '../fieldLine.ts';
 
-const row = (key: string): string => en`materials.*.chemistry.A|B.ingredients.*.${key}`;
+const row = (key: string): string => `materials.*.chemistry.A|B.ingredients.*.${key}`;
+
+/** Measures whose figure does not tell which it is. */
+const SAID: Readonly<Partial<Record<MeasureName, string>>> = {
+  'amine molar mass': en`amine molar mass`,
+  'anhydride molar mass': en`anhydride molar mass`,
+  'NCO equivalent weight': en`NCO equivalent weight`,
+  'OH equivalent weight': en`OH equivalent weight`,
+};
 
 /** Each measure that has the figure, with its own limits. */
 const limitsOf = (key: FigureKey) => (): string =>
   MEASURE_NAMES.flatMap((name) =>
     measureOf(name)
       .figures.filter((figure) => figure.key === key)
-      .map(({ label, least, most, unit }) => en`${label === name ? label : `${name}: ${label}`} ${least} to ${most} ${unit}`.trim()),
+      .map(({ label, least, most, unit }) =>
+        en`${SAID[name] === undefined ? label : `${SAID[name]}: ${label}`} ${least} to ${most} ${unit}`.trim(),
+      ),
   ).join('; ');
 
 /** The mix ratio from what reacts, on the Material page. */

@@ -1,7 +1,7 @@
 import { en } from '../../en.ts';
 import type { FieldPage } from '../fieldLine.ts';
 
-const part = (key: string): string => en`materials.*.A|B|third|premix.${key}`;
+const part = (key: string): string => `materials.*.A|B|third|premix.${key}`;
 const SHEET = en`Data sheet of the part, never that of a similar one.`;
 
 /** The table of densities on the Material page. */

@@ -1,7 +1,7 @@
 import { en } from '../../en.ts';
 import type { FieldPage } from '../fieldLine.ts';
 
-const search = (key: string): string => en`machines.*.search.${key}`;
+const search = (key: string): string => `machines.*.search.${key}`;
 
 /** The Options page: what a search may use, how its list stands, and what can be tried. */
 export const options: FieldPage = {

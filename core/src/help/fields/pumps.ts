@@ -1,7 +1,7 @@
 import { en } from '../../en.ts';
 import type { FieldPage } from '../fieldLine.ts';
 
-const pump = (key: string): string => en`machines.*.A|B.pumps.*.${key}`;
+const pump = (key: string): string => `machines.*.A|B.pumps.*.${key}`;
 const PLAN = en`Drawing of the pump, or caliper on an opened one.`;
 
 /** The pumps of the Machine page. */

@@ -1,13 +1,10 @@
 import { en } from '../../en.ts';
-import { readPrice } from '../../price.ts';
-import { readTeethRange } from '../../teethRange.ts';
-import { expectedOf } from '../expected.ts';
+import { PRICE } from '../../price.ts';
+import { TEETH_RANGE } from '../../teethRange.ts';
 import { type FieldPage, FROM_LIST } from '../fieldLine.ts';
 
-const piece = (key: string): string => en`racks.*.pieces.*.${key}`;
-const price = (key: string): string => en`racks.*.prices.*.${key}`;
-const TEETH = () => expectedOf(readTeethRange(en`1 to 400`));
-const PRICE = () => expectedOf(readPrice('-1'));
+const piece = (key: string): string => `racks.*.pieces.*.${key}`;
+const price = (key: string): string => `racks.*.prices.*.${key}`;
 
 /** The rack on the Machine page, and what its wheels cost. */
 export const rack: FieldPage = {
@@ -68,7 +65,7 @@ export const rack: FieldPage = {
       means: en`From which to which number of teeth the price holds.`,
       found: en`Price list.`,
     },
-    { place: price('price'), name: en`Price of one`, means: en`What one such wheel costs.`, found: en`Price list.`, limits: PRICE },
+    { place: price('price'), name: en`Price of one`, means: en`What one such wheel costs.`, found: en`Price list.`, limits: () => PRICE },
     {
       place: 'reach.price.size',
       name: en`Size of a new price`,
@@ -80,14 +77,14 @@ export const rack: FieldPage = {
       name: en`Teeth of a new price`,
       means: en`From which to which number of teeth the new price holds.`,
       found: en`Price list.`,
-      limits: TEETH,
+      limits: () => TEETH_RANGE,
     },
     {
       place: 'reach.price.price',
       name: en`New price of one`,
       means: en`What one such wheel costs.`,
       found: en`Price list.`,
-      limits: PRICE,
+      limits: () => PRICE,
     },
     {
       place: 'shop.currency',

@@ -1,9 +1,9 @@
 import { en } from '../../en.ts';
 import type { FieldPage } from '../fieldLine.ts';
 
-const check = (key: string): string => en`unfinishedChecks.*.${key}`;
-const kept = (key: string): string => en`ratioChecks.*.${key}`;
-const caught = (key: string) => ({ place: check(en`catches.*.A|B.${key}`), limitsOf: kept(en`catches.*.A|B.${key}`) }) as const;
+const check = (key: string): string => `unfinishedChecks.*.${key}`;
+const kept = (key: string): string => `ratioChecks.*.${key}`;
+const caught = (key: string) => ({ place: check(`catches.*.A|B.${key}`), limitsOf: kept(`catches.*.A|B.${key}`) }) as const;
 
 /** The Ratio check page. */
 export const ratioCheck: FieldPage = {

@@ -1,12 +1,9 @@
 import { MOST_DAYS } from '../../calendar.ts';
 import { en } from '../../en.ts';
 import { CUSTOMER_LENGTH, NOTE_LENGTH } from '../../quote/quote.ts';
-import { readTolerance, readWindowEnd } from '../../reachWindow.ts';
-import { readTeethRange } from '../../teethRange.ts';
-import { expectedOf } from '../expected.ts';
+import { TOLERANCE, WINDOW_END } from '../../reachWindow.ts';
+import { TEETH_RANGE } from '../../teethRange.ts';
 import type { FieldPage } from '../fieldLine.ts';
-
-const WINDOW = () => expectedOf(readWindowEnd('0'));
 
 /** The Reach page and its quote page. */
 export const reach: FieldPage = {
@@ -17,21 +14,21 @@ export const reach: FieldPage = {
       name: en`Window from`,
       means: en`The lower end of the ratios that are looked at, by volume as run.`,
       found: en`The ratios your customers ask for; drag the rule, or type.`,
-      limits: WINDOW,
+      limits: () => WINDOW_END,
     },
     {
       place: 'reach.high',
       name: en`Window to`,
       means: en`The upper end of the ratios that are looked at, by volume as run.`,
       found: en`The ratios your customers ask for; drag the rule, or type.`,
-      limits: WINDOW,
+      limits: () => WINDOW_END,
     },
     {
       place: 'reach.tolerance',
       name: en`Tolerance`,
       means: en`How far off a target may be and still count as covered, either way.`,
       found: en`The usual limits of the materials.`,
-      limits: () => expectedOf(readTolerance('0')),
+      limits: () => TOLERANCE,
     },
     {
       place: 'buy-for',
@@ -63,7 +60,7 @@ export const reach: FieldPage = {
       name: en`Teeth to buy, from – to`,
       means: en`Which wheels may be bought; empty: as the machine says.`,
       found: en`Catalogue of the sprockets you can get.`,
-      limits: () => expectedOf(readTeethRange(en`1 to 400`)),
+      limits: () => TEETH_RANGE,
     },
     {
       place: 'quote.customer',

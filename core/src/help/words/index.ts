@@ -7,8 +7,13 @@ import type { Word } from './word.ts';
 export type { Word } from './word.ts';
 
 const formsOf = ({ word, also = [] }: Word): readonly string[] => [word, ...also];
-/** What stands first in a list: plain letters, capitals set aside. */
-const key = (word: string): string => word.toLowerCase().replace(/^[^a-z]+/, '');
+/** What stands first in a list: plain letters, capitals and accents set aside. */
+const key = (word: string): string =>
+  word
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .replace(/^\P{L}+/u, '');
 
 /** Every word that help explains, in the order of the alphabet. */
 export const WORDS: readonly Word[] = [...drive, ...mix, ...pumps, ...planning].sort((a, b) => (key(a.word) < key(b.word) ? -1 : 1));
@@ -38,7 +43,8 @@ export function wordsIn(text: string): readonly Word[] {
   let rest = text.toLowerCase();
   const found = new Set<Word>();
   for (const { word, form } of longestFirst) {
-    const place = new RegExp(`(?<![\\w-])${form.toLowerCase().replace(/[%/]/g, '\\$&')}(?![\\w-])`, 'g');
+    const letters = form.toLowerCase().replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
+    const place = new RegExp(`(?<![\\p{L}\\p{N}_-])${letters}(?![\\p{L}\\p{N}_-])`, 'gu');
     const without = rest.replace(place, '');
     if (without !== rest) found.add(word);
     rest = without;

@@ -22,6 +22,7 @@ interface Weighed {
 export const air: Cause = {
   id: 'cause.air',
   title: en`Air, or a wrong density`,
+  within: en`air, or a wrong density`,
   source: en`definition of density; our choice of 1 % as what can be told`,
   why: en`Pumps meter volume. Where the volumes are right and the weights are not, air or a wrong density stands between them, and no sprocket cures either.`,
   judge({ evaluation: { input } }) {

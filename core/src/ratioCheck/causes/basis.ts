@@ -7,6 +7,7 @@ import { type Cause, likely, notLookedFor, ruledOut } from './cause.ts';
 export const basis: Cause = {
   id: 'cause.basis',
   title: en`Wrong basis`,
+  within: en`wrong basis`,
   source: en`arithmetic: ratio by weight = ratio by volume × density ratio`,
   why: en`Sheets give a ratio by weight, pumps meter by volume: forgetting the densities is as far off as they are apart.`,
   judge({ evaluation: { input, volumeBPerA, offRatio: off } }) {

@@ -27,6 +27,8 @@ export interface Cause {
   readonly id: string;
   /** In two or three words. */
   readonly title: string;
+  /** The same as it stands within a sentence. */
+  readonly within: string;
   readonly source: string;
   /** Why one looks for it. */
   readonly why: string;

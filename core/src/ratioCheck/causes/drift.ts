@@ -22,6 +22,7 @@ interface Drift {
 export const drift: Cause = {
   id: 'cause.drift',
   title: en`One side drifting`,
+  within: en`one side drifting`,
   source: en`our choice: each catch on the same side of the one before, in all by more than a quarter of the way to the nearer limit`,
   why: en`A side that gives less and less is drawing air or running short; one that gives more and more is still filling or clearing.`,
   judge({ evaluation: { input, weighed } }) {
@@ -47,11 +48,10 @@ export const drift: Cause = {
         .map(({ side, readings, share }) => {
           const list = readings.map((one) => caughtText(one, weighed, say)).join(', ');
           const falls = share.s < 0n;
-          return en`Side ${side} gives ${falls ? 'less' : 'more'} from catch to catch: ${list}, ${shareText(share.abs(), say)} in all. ${
-            falls
-              ? en`Look for air drawn in, a tank or filter running short, a valve that does not close.`
-              : en`It is still filling, warming or clearing: run it on, then catch again.`
-          }`;
+          const all = shareText(share.abs(), say);
+          return falls
+            ? en`Side ${side} gives less from catch to catch: ${list}, ${all} in all. Look for air drawn in, a tank or filter running short, a valve that does not close.`
+            : en`Side ${side} gives more from catch to catch: ${list}, ${all} in all. It is still filling, warming or clearing: run it on, then catch again.`;
         })
         .join(' '),
     );

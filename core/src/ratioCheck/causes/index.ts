@@ -18,6 +18,7 @@ export const causes: readonly Cause[] = [agree, drift, shortSide, air, swapped, 
 export interface CauseSaid {
   readonly cause: string;
   readonly title: string;
+  readonly within: string;
   readonly state: CauseState;
   readonly what: string;
   readonly source: string;
@@ -34,7 +35,7 @@ export function causesOf(subject: CauseSubject, say: Say): readonly CauseSaid[] 
   return causes
     .map((cause): CauseSaid => {
       const { state, what } = cause.judge(subject);
-      return { cause: cause.id, title: cause.title, state, what: what(say), source: cause.source };
+      return { cause: cause.id, title: cause.title, within: cause.within, state, what: what(say), source: cause.source };
     })
     .sort((a, b) => ORDER.indexOf(a.state) - ORDER.indexOf(b.state));
 }

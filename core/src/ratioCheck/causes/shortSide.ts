@@ -24,6 +24,7 @@ interface Standing {
 export const shortSide: Cause = {
   id: 'cause.shortSide',
   title: en`One side short`,
+  within: en`one side short`,
   source: en`definition of volumetric efficiency; 95 % of its displacement for a new pump whose own delivery is not given (from memory)`,
   why: en`Air, a starving inlet, a blocked filter and a worn pump all take from one side only; gearing for them hides them.`,
   judge({ evaluation: { input, delivery } }) {

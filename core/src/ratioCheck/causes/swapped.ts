@@ -9,6 +9,7 @@ import { type Cause, likely, notLookedFor, ruledOut } from './cause.ts';
 export const swapped: Cause = {
   id: 'cause.swapped',
   title: en`Sides swapped`,
+  within: en`sides swapped`,
   source: en`definition: A per B is one over B per A`,
   why: en`Two cups are easily written into each other’s column, and two hoses are easily changed over.`,
   judge({ evaluation: { input, weighed, bPerA, offRatio: off } }) {

@@ -18,6 +18,7 @@ const FALLS = 3;
 export const wear: Cause = {
   id: 'cause.wear',
   title: en`Wear`,
+  within: en`wear`,
   source: en`intervals of both deliveries, apart or not; our choice of three checks for a steady fall`,
   why: en`A pump wears slowly and to one side: its delivery falls over months, while air and blockage come and go.`,
   judge(subject) {
@@ -29,7 +30,7 @@ export const wear: Cause = {
     const told = fallen.length > 0 ? fallen : falling;
     const text = (say: Say) => told.map(({ side, points }) => en`Pump ${side} delivers less and less: ${listText(points, say)}.`).join(' ');
     const advice = en`Look at the pump, its drive and its filter before gearing for it, and watch the next check.`;
-    if (fallen.length > 0) return likely((say) => en`${text(say)} The fall is more than the catches leave open. ${advice}`);
+    if (fallen.length > 0) return likely((say) => `${text(say)} ${en`The fall is more than the catches leave open.`} ${advice}`);
     if (falling.length > 0) return possible((say) => `${text(say)} ${advice}`);
     return ruledOut((say) =>
       lines
@@ -40,7 +41,7 @@ export const wear: Cause = {
 };
 
 function pointsOf({ evaluation, earlier }: CauseSubject, side: SideName): readonly Dated[] {
-  const now = { date: 'now', evaluation };
+  const now = { date: en`now`, evaluation };
   return [...earlier, now].flatMap(({ date, evaluation: { delivery } }) => {
     const of = delivery[side];
     return of === null ? [] : [{ date, delivery: of }];

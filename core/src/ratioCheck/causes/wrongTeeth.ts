@@ -2,7 +2,7 @@ import { choicesOf } from '../../choices.ts';
 import { en } from '../../en.ts';
 import { offRatioText, type Say, signedRangeText } from '../../format.ts';
 import { offRatio } from '../../mixRatio.ts';
-import { ENDS, type Plan, type SideName, type Teeth } from '../../plan.ts';
+import { END_WORDS, ENDS, type Plan, type SideName, type Teeth } from '../../plan.ts';
 import { Fraction, float } from '../../ratio.ts';
 import { bestPerChange } from '../../search/index.ts';
 import { fittedPumps, fittedTeeth, madeBPerA } from '../../train.ts';
@@ -18,6 +18,7 @@ const NO_B = -1 + 10 ** -DIGITS;
 export const wrongTeeth: Cause = {
   id: 'cause.wrongTeeth',
   title: en`Wrong teeth fitted`,
+  within: en`wrong teeth fitted`,
   source: en`the search, asked for the ratio that was measured`,
   why: en`A sprocket taken from the wrong peg is a whole tooth off, which is more than wear or air do; it is found by counting, not by weighing.`,
   judge({ evaluation, plan, teethBefore }) {
@@ -78,7 +79,7 @@ function otherTeeth(plan: Plan, measured: Fraction, room: number, found: Interva
   const end = (off: number) => new Fraction(Math.max((1 + off) / mean - 1, NO_B).toFixed(DIGITS));
   const choices = choicesOf({ ...plan, choice: { ...plan.choice, wheels: 'rack', purchases: 0, anyPump: false } });
   const limits = { low: end(found.from - room), high: end(found.to + room) };
-  const option = bestPerChange({ ...choices.problem, wanted: measured, limits }, choices.rules(0)).find((one) => one?.inside === true);
+  const option = bestPerChange({ ...choices.problem, wanted: measured, limits }, choices.rules).find((one) => one?.inside === true);
   return option ? choices.teethOf(option) : null;
 }
 
@@ -89,7 +90,7 @@ const otherText = (plan: Plan, teeth: readonly Teeth[]): string =>
         const other = teeth[index]?.[end];
         return other === undefined || other === stage[end].teeth
           ? []
-          : [en`${other} teeth in place of ${stage[end].teeth} at ${stage.name} ${end}`];
+          : [en`${other} teeth in place of ${stage[end].teeth} at ${stage.name} ${END_WORDS[end]}`];
       }),
     )
     .join(en` and `);

@@ -2,6 +2,7 @@ import { createMemo, Show } from 'solid-js';
 import { beforeWeighing } from '../../../../core/src/beforeWeighing.ts';
 import { teethText, wantedText } from '../../../../core/src/checkPageWords.ts';
 import { en } from '../../../../core/src/en.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { SelectField } from '../../fields/SelectField.tsx';
 import { useApp } from '../../state/app.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
@@ -13,7 +14,7 @@ const NOW = '';
 /** What is proved, how it is weighed, and what to expect before the first catch. */
 export function Before(props: { readonly state: RatioCheckState }) {
   const app = useApp();
-  const nameOf = (id: string) => app.shop.file?.materials.find((one) => one.id === id)?.name ?? id;
+  const nameOf = (id: string) => visible(app.shop.file?.materials.find((one) => one.id === id)?.name ?? id);
   const proved = () => {
     const of = props.state.proved();
     return of?.ok === true ? of.value : null;
@@ -24,7 +25,9 @@ export function Before(props: { readonly state: RatioCheckState }) {
     return [
       ...props.state
         .sheets()
-        .map((sheet) => [sheet.id, en`Sheet ${sheet.number}: ${teethText(sheet.mounted.teeth)}, ${nameOf(sheet.material)}`] as const),
+        .map(
+          (sheet) => [sheet.id, en`Sheet ${visible(sheet.number)}: ${teethText(sheet.mounted.teeth)}, ${nameOf(sheet.material)}`] as const,
+        ),
       [NOW, now] as const,
     ];
   };
@@ -32,10 +35,7 @@ export function Before(props: { readonly state: RatioCheckState }) {
     <section class="before" aria-labelledby="before">
       <div class="head">
         <h2 id="before">{en`Before the first catch`}</h2>
-        <span class="faint">
-          {props.state.machine()?.name}
-          {en`: both sides unmixed, weighed apart`}
-        </span>
+        <span class="faint">{en`${visible(props.state.machine()?.name ?? '')}: both sides unmixed, weighed apart`}</span>
       </div>
       <SelectField
         label={en`What is proved`}
@@ -54,8 +54,7 @@ export function Before(props: { readonly state: RatioCheckState }) {
               <p class="hint">
                 {en`The band above shows another material.`}{' '}
                 <button type="button" class="plain" onClick={() => pickMaterialOf(app, of().plan.material.id)}>
-                  {en`Show `}
-                  {of().plan.material.name}
+                  {en`Show ${of().plan.material.name}`}
                 </button>
               </p>
             </Show>

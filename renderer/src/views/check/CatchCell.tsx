@@ -9,6 +9,8 @@ import { put } from '../../state/put.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 import { TypedBox } from './TypedBox.tsx';
 
+const BOXES: Readonly<Record<CatchBox, string>> = { gross: en`gross`, tare: en`tare`, net: en`net`, volume: en`volume` };
+
 /** One cell of a catch: a box, or the net weight worked out. */
 export function CatchCell(props: {
   readonly state: RatioCheckState;
@@ -37,7 +39,7 @@ export function CatchCell(props: {
     return (
       <TypedBox
         bare
-        label={en`Catch ${props.index + 1}, ${props.side} ${of.box}`}
+        label={en`Catch ${props.index + 1}, ${props.side} ${BOXES[of.box]}`}
         place={props.state.place(...place())}
         column={`${props.side}.${of.box}`}
         text={text()}

@@ -49,7 +49,7 @@ export function CatchLine(props: {
           {(side) => <For each={props.columns}>{(column) => <CatchCell {...props} side={side} column={column} saidBy={said} />}</For>}
         </For>
         <td class="num nw">
-          <Show when={off()} fallback={<span class="faint">{isOut() ? 'left out' : '–'}</span>}>
+          <Show when={off()} fallback={<span class="faint">{isOut() ? en`left out` : '–'}</span>}>
             {(one) => <>{offRatioText(one().offRatio, app.say())}</>}
           </Show>
         </td>
@@ -57,7 +57,7 @@ export function CatchLine(props: {
           <button
             type="button"
             class="plain"
-            aria-label={en`${isOut() ? en`Count it` : en`Leave out`}: catch ${props.index + 1}`}
+            aria-label={isOut() ? en`Count it: catch ${props.index + 1}` : en`Leave out: catch ${props.index + 1}`}
             onClick={leaveOut}
           >
             {isOut() ? en`Count it` : en`Leave out`}

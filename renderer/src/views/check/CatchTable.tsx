@@ -11,7 +11,7 @@ import { CatchFile } from './CatchFile.tsx';
 import { CatchLine } from './CatchLine.tsx';
 import { moveInTable } from './moveInTable.ts';
 
-const HEADS = { gross: en`gross, g`, tare: en`tare, g`, net: en`net, g`, 'worked net': 'net', volume: en`volume, cc` } as const;
+const HEADS = { gross: en`gross, g`, tare: en`tare, g`, net: en`net, g`, 'worked net': en`net`, volume: en`volume, cc` } as const;
 
 /** The catches, typed from cell to cell; what a spreadsheet has on its clipboard fills them from the cell in which it is pasted. */
 export function CatchTable(props: { readonly state: RatioCheckState }) {
@@ -89,10 +89,8 @@ export function CatchTable(props: { readonly state: RatioCheckState }) {
         <button type="button" onClick={add}>{en`Add a catch`}</button>
         <CatchFile state={props.state} />
         <span class="faint">
-          <kbd>{en`Enter`}</kbd>
-          {en` next cell, `}
-          <kbd>{en`Ctrl Enter`}</kbd>
-          {en` new catch, arrows move. Cells of a spreadsheet can be pasted.`}
+          <kbd>{en`Enter`}</kbd> {en`next cell,`} <kbd>{en`Ctrl Enter`}</kbd>{' '}
+          {en`new catch, arrows move. Cells of a spreadsheet can be pasted.`}
         </span>
       </p>
     </section>

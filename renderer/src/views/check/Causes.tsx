@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import type { CauseState } from '../../../../core/src/ratioCheck/causes/index.ts';
+import { CAUSE_STATES } from '../../../../core/src/ratioCheckWords.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 
 const COLOURS: Readonly<Record<CauseState, string>> = { likely: 'bad', possible: 'warn', 'ruled out': 'good', 'not looked for': 'faint' };
@@ -22,7 +23,7 @@ export function Causes(props: { readonly state: RatioCheckState }) {
             {({ cause, title, state, what }) => (
               <>
                 <dt class={COLOURS[state]} data-cause={cause}>
-                  {state}
+                  {CAUSE_STATES[state]}
                 </dt>
                 <dd>
                   <b>{title}.</b> {what}

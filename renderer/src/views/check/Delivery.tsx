@@ -3,6 +3,7 @@ import { en } from '../../../../core/src/en.ts';
 import { SIDES, type SideName } from '../../../../core/src/plan.ts';
 import { storedDelivery } from '../../../../core/src/ratioCheck/storedDelivery.ts';
 import { deliveryText, proposalText } from '../../../../core/src/ratioCheckWords.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { useApp } from '../../state/app.ts';
 import type { RatioCheckState, Shown } from '../../state/ratioCheck.ts';
 import { showAsMeasured, usableDeliveries, useDeliveries } from '../../state/useDeliveries.ts';
@@ -41,15 +42,12 @@ function OfPump(props: { readonly side: SideName; readonly shown: Shown }) {
   const name = () => {
     const machine = app.shop.file?.machines.find(({ id }) => id === props.shown.row.machine);
     const pump = machine?.[props.side].pumps.find(({ id }) => id === props.shown.row.mounted.pumps[props.side]);
-    return pump?.name ?? props.shown.row.mounted.pumps[props.side];
+    return visible(pump?.name ?? props.shown.row.mounted.pumps[props.side]);
   };
   const measured = () => props.shown.evaluation.delivery[props.side];
   return (
     <>
-      <dt classList={{ ca: props.side === 'A', cb: props.side === 'B' }}>
-        {en`Pump `}
-        {props.side}, {name()}
-      </dt>
+      <dt classList={{ ca: props.side === 'A', cb: props.side === 'B' }}>{en`Pump ${props.side}, ${name()}`}</dt>
       <dd>
         <Show
           when={measured()}

@@ -11,8 +11,8 @@ import { TypedBox } from './TypedBox.tsx';
 type HeadBox = 'turns' | 'time' | 'dial' | 'step' | 'uncertainty' | 'confidence';
 
 const RUNS = [
-  ['turns', 'turns'],
-  ['time', 'seconds'],
+  ['turns', en`turns`],
+  ['time', en`seconds`],
 ] as const;
 const WEIGHINGS = [
   ['gross', en`gross and tare`],

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { offRatioText } from '../../../../core/src/index.ts';
 import { verdictHead } from '../../../../core/src/ratioCheckWords.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { download } from '../../host/download.ts';
 import { useApp } from '../../state/app.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
@@ -9,7 +10,7 @@ import type { RatioCheckState } from '../../state/ratioCheck.ts';
 /** The kept checks of the machine, newest first, each as its own terms judge it. */
 export function KeptChecks(props: { readonly state: RatioCheckState }) {
   const app = useApp();
-  const materialOf = (id: string) => app.shop.file?.materials.find((one) => one.id === id)?.name ?? id;
+  const materialOf = (id: string) => visible(app.shop.file?.materials.find((one) => one.id === id)?.name ?? id);
   const isOpen = (id: string) => props.state.opened()?.row.id === id;
   const write = async () => {
     const file = app.shop.snapshot();
@@ -45,7 +46,7 @@ export function KeptChecks(props: { readonly state: RatioCheckState }) {
                       <button
                         type="button"
                         class="plain"
-                        aria-label={en`${isOpen(row.id) ? en`Close` : en`Read`} the ratio check of ${row.date}`}
+                        aria-label={isOpen(row.id) ? en`Close the ratio check of ${row.date}` : en`Read the ratio check of ${row.date}`}
                         aria-expanded={isOpen(row.id)}
                         onClick={() => props.state.open(isOpen(row.id) ? null : row.id)}
                       >

@@ -5,6 +5,7 @@ import type { CaughtRow } from '../../../../core/src/file/ratioCheckRow.ts';
 import { offRatioText } from '../../../../core/src/index.ts';
 import { SIDES } from '../../../../core/src/plan.ts';
 import { caughtText } from '../../../../core/src/ratioCheck/causes/words.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { useApp } from '../../state/app.ts';
 import type { Kept } from '../../state/keptChecks.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
@@ -14,7 +15,7 @@ export function OpenedCheck(props: { readonly state: RatioCheckState; readonly o
   const app = useApp();
   const row = () => props.opened.row;
   const sheet = () => app.shop.file?.changeSheets.find(({ id }) => id === row().changeSheet);
-  const material = () => app.shop.file?.materials.find(({ id }) => id === row().material)?.name ?? row().material;
+  const material = () => visible(app.shop.file?.materials.find(({ id }) => id === row().material)?.name ?? row().material);
   const remove = () => {
     props.state.remove(row().id);
     app.tell(en`The ratio check of ${row().date} is deleted. Undo, Ctrl Z, brings it back.`);
@@ -22,24 +23,15 @@ export function OpenedCheck(props: { readonly state: RatioCheckState; readonly o
   return (
     <>
       <div class="head">
-        <h2>
-          {en`Ratio check of `}
-          {row().date}
-        </h2>
+        <h2>{en`Ratio check of ${row().date}`}</h2>
         <span class="faint">
-          {sheet() === undefined ? en`what was fitted` : en`sheet ${sheet()?.number}`}: {teethText(row().mounted.teeth)}, {material()}
+          {sheet() === undefined ? en`what was fitted` : en`sheet ${visible(sheet()?.number ?? '')}`}: {teethText(row().mounted.teeth)},{' '}
+          {material()}
         </span>
       </div>
-      <p class="provedline">{wantedText(row().terms)}</p>
-      <Show when={row().by}>
-        {(by) => (
-          <p>
-            {en`Weighed by `}
-            {by()}.
-          </p>
-        )}
-      </Show>
-      <Show when={row().note}>{(note) => <p class="faint">{note()}</p>}</Show>
+      <p class="provedline">{visible(wantedText(row().terms))}</p>
+      <Show when={row().by}>{(by) => <p>{en`Weighed by ${visible(by())}.`}</p>}</Show>
+      <Show when={row().note}>{(note) => <p class="faint">{visible(note())}</p>}</Show>
       <p class="bar-of gap">
         <button type="button" class="pri" onClick={() => props.state.open(null)}>{en`Back to the new check`}</button>
         <button type="button" disabled={props.opened.evaluation === null} onClick={() => props.print()}>{en`Print check record`}</button>
@@ -57,7 +49,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
   return (
     <section class="catches" aria-labelledby="catchesread">
       <h2 id="catchesread">{en`Catches`}</h2>
-      <div class="scrollx">
+      <section class="scrollx" tabindex="0" aria-label={en`Catches of this check`}>
         <table>
           <thead>
             <tr>
@@ -79,7 +71,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
                   <th scope="row">{index() + 1}</th>
                   <For each={SIDES}>{(side) => <td class="num">{writtenText(one[side])}</td>}</For>
                   <td class="num nw">
-                    <Show when={off(index())} fallback={one.leftOut === undefined ? '–' : en`left out: ${one.leftOut}`}>
+                    <Show when={off(index())} fallback={one.leftOut === undefined ? '–' : en`left out: ${visible(one.leftOut)}`}>
                       {(figures) => <>{offRatioText(figures().offRatio, app.say())}</>}
                     </Show>
                   </td>
@@ -101,7 +93,7 @@ function CatchesRead(props: { readonly kept: Kept }) {
             )}
           </Show>
         </table>
-      </div>
+      </section>
     </section>
   );
 }

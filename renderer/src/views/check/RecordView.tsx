@@ -32,7 +32,7 @@ export function RecordView(props: { readonly state: RatioCheckState; readonly op
   return (
     <main id="main" class="desk">
       <PrintTools
-        what={en`check record`}
+        words={en`Print check record`}
         disabled={body() === null}
         print={print}
         pdf={() => app.host.savePdf(`ratio-${props.opened.row.id}.pdf`, app.paper())}

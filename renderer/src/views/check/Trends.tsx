@@ -41,7 +41,7 @@ function Figures(props: { readonly state: RatioCheckState }) {
   return (
     <details>
       <summary>{en`The same as a table`}</summary>
-      <div class="scrollx">
+      <section class="scrollx" tabindex="0" aria-label={en`The same as a table`}>
         <table>
           <thead>
             <tr>
@@ -62,7 +62,7 @@ function Figures(props: { readonly state: RatioCheckState }) {
             </For>
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   );
 }

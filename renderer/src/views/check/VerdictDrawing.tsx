@@ -10,6 +10,8 @@ const TOP = 18;
 const BAR = 32;
 const RINGS = 48;
 const AXIS = 60;
+/** In per cent: limits nearer to each other have no room for their words beside that of what is wanted. */
+const LABELLED_FROM = 40;
 
 /** The interval against the limits, small rings for the catches: places across in per cent, down in px. */
 export function VerdictDrawing(props: { readonly evaluation: Evaluation }) {
@@ -53,7 +55,9 @@ function Limits(props: { readonly span: RuleSpan }) {
         {(at) => (
           <>
             <line class="limit" x1={`${at}%`} x2={`${at}%`} y1={TOP - 2} y2={AXIS} />
-            <text class="m f" x={`${at}%`} y="11">{en`limit`}</text>
+            <Show when={props.span.to - props.span.from > LABELLED_FROM}>
+              <text class="m f" x={`${at}%`} y="11">{en`limit`}</text>
+            </Show>
           </>
         )}
       </For>

@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
+import { SEVERITY_WORDS } from '../../../../core/src/finding.ts';
 import { writtenCatches } from '../../../../core/src/ratioCheck/blankCatch.ts';
 import type { RatioCheckState } from '../../state/ratioCheck.ts';
 import { Findings } from '../options/Findings.tsx';
@@ -36,7 +37,9 @@ export function WrittenCheck(props: { readonly state: RatioCheckState }) {
           <For each={general()}>
             {({ severity, what }) => (
               <>
-                <dt classList={{ bad: severity === 'blocks', warn: severity === 'warns', faint: severity === 'notes' }}>{severity}</dt>
+                <dt classList={{ bad: severity === 'blocks', warn: severity === 'warns', faint: severity === 'notes' }}>
+                  {SEVERITY_WORDS[severity]}
+                </dt>
                 <dd>{what}</dd>
               </>
             )}

@@ -79,13 +79,7 @@ export function ChecklistFields(props: { readonly form: MachineForm }) {
       <div class="bar-of">
         <Show
           when={lines().length < MOST_CHECKLIST_LINES}
-          fallback={
-            <span class="faint">
-              {en`The sheet has room for `}
-              {MOST_CHECKLIST_LINES}
-              {en` lines of your own.`}
-            </span>
-          }
+          fallback={<span class="faint">{en`The sheet has room for ${MOST_CHECKLIST_LINES} lines of your own.`}</span>}
         >
           <button type="button" onClick={add}>{en`Add a line`}</button>
         </Show>

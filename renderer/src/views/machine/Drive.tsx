@@ -1,6 +1,7 @@
 import { Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { addStageBelow, removeStage } from '../../../../core/src/file/driveEdits.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import type { PageKey } from '../../help/pageKeys.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import { DriveDrawing } from './DriveDrawing.tsx';
@@ -51,11 +52,7 @@ export function Drive(props: { readonly form: MachineForm }) {
       <div class="head">
         <h2>{en`Drive`}</h2>
         <span class="faint">
-          {en`type over a number; `}
-          <kbd>{en`Tab`}</kbd>
-          {en` next slot, `}
-          <kbd>{en`Enter`}</kbd>
-          {en` its details`}
+          {en`type over a number;`} <kbd>{en`Tab`}</kbd> {en`next slot,`} <kbd>{en`Enter`}</kbd> {en`its details`}
         </span>
       </div>
       <DriveDrawing form={form()} keys={keys} />
@@ -65,8 +62,7 @@ export function Drive(props: { readonly form: MachineForm }) {
           <Show when={root()}>
             {(shaft) => (
               <button type="button" class="gap" data-place={placeKey(form().place('stages'))} onClick={() => add(shaft().id)}>
-                {en`Add a stage below `}
-                {shaft().name ?? shaft().id}
+                {en`Add a stage below ${visible(shaft().name ?? shaft().id)}`}
               </button>
             )}
           </Show>
@@ -80,14 +76,12 @@ export function Drive(props: { readonly form: MachineForm }) {
               <Show when={shaftOf(slot())}>
                 {(shaft) => (
                   <button type="button" onClick={() => add(shaft().id)}>
-                    {en`Add a stage below `}
-                    {shaft().name ?? shaft().id} <kbd>{en`Ins`}</kbd>
+                    {en`Add a stage below ${visible(shaft().name ?? shaft().id)}`} <kbd>{en`Ins`}</kbd>
                   </button>
                 )}
               </Show>
               <button type="button" onClick={() => remove(slot().stage)}>
-                {en`Remove this stage `}
-                <kbd>{en`Shift Del`}</kbd>
+                {en`Remove this stage`} <kbd>{en`Shift Del`}</kbd>
               </button>
             </div>
           </div>

@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import type { ShaftLink } from '../../../../core/src/file/driveTree.ts';
+import type { StageRow } from '../../../../core/src/file/machine.ts';
 import { CountField } from '../../fields/index.tsx';
 import { put } from '../../state/put.ts';
 import { BOX, boxX, COLUMN, LEFT, PUMP_ROOM, RING, ROW, SHAFT_WIDTH, yOf } from './drawingSizes.ts';
@@ -45,19 +46,20 @@ interface BoxProps {
 function TeethBox(props: BoxProps) {
   const at = (): SlotAt => ({ stage: props.link.stage ?? 0, end: props.end });
   const stage = () => props.form.row().stages[at().stage];
+  const slot = (row: StageRow) => (props.end === 'driver' ? en`${stageName(row)} driver` : en`${stageName(row)} driven`);
   return (
     <Show when={stage()}>
       {(row) => (
         <fieldset
           class="box"
-          aria-label={`${stageName(row())} ${props.end}`}
+          aria-label={slot(row())}
           style={{ left: `${boxX(props.link, props.end)}px`, top: `${yOf(props.link.to.row) - BOX.height / 2}px` }}
           onFocusIn={() => props.form.pickSlot(at())}
           onKeyDown={(event) => props.keys(event, at())}
         >
           <CountField
             bare
-            label={en`${stageName(row())} ${props.end}, teeth`}
+            label={en`${slot(row())}, teeth`}
             place={props.form.place('stages', at().stage, props.end, 'teeth')}
             value={row()[props.end].teeth}
             least={5}

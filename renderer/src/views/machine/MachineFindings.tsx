@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import type { Finding } from '../../../../core/src/index.ts';
+import { SAID_SEVERITY } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 
 const COLOURS = { blocks: 'bad', warns: 'warn', notes: 'faint' } as const;
@@ -27,7 +28,7 @@ export function MachineFindings() {
             {(finding) => (
               <>
                 <dt class={COLOURS[finding.severity]} data-check={finding.check} data-severity={finding.severity}>
-                  {finding.missing ? 'missing' : finding.severity}
+                  {SAID_SEVERITY[finding.missing ? 'missing' : finding.severity]}
                 </dt>
                 <dd>
                   <button type="button" class="plain" onClick={() => app.goTo(finding.where)}>

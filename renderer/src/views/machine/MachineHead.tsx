@@ -3,6 +3,7 @@ import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type RangeEntry, rangeText, readWindowEntry } from '../../../../core/src/range.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { QuantityField, TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import { layoutOf } from '../../state/layouts.ts';
@@ -10,7 +11,7 @@ import { put } from '../../state/put.ts';
 import type { MachineForm } from './machineForm.ts';
 import { ReadField } from './ReadField.tsx';
 
-const USABLE: RangeEntry = { dimension: 'share', unit: '%', example: en`20 to 100` };
+const USABLE: RangeEntry = { dimension: 'share', unit: '%', example: '20 to 100' };
 
 /** Which machine of the file is looked at, its name and its motor. */
 export function MachineHead(props: { readonly form: MachineForm }) {
@@ -91,7 +92,9 @@ function MachinePick(props: { readonly form: MachineForm }) {
         <span class="heard">{en`Machine`}</span>
         <select name="pick.machine" onChange={(event) => app.pickMachine(event.currentTarget.selectedIndex)}>
           <For each={app.shop.file?.machines}>
-            {(row, index) => <option selected={index() === app.machine()}>{row.name === '' ? en`unnamed (${row.id})` : row.name}</option>}
+            {(row, index) => (
+              <option selected={index() === app.machine()}>{row.name === '' ? en`unnamed (${row.id})` : visible(row.name)}</option>
+            )}
           </For>
         </select>
       </label>
@@ -113,7 +116,7 @@ export function AddMachine() {
       const { shafts, stages, A, B } = layoutOf('a-direct', []);
       file.machines.push({
         id,
-        name: id.replace('machine-', en`Machine `),
+        name: en`Machine ${id.replace('machine-', '')}`,
         ...(rack === undefined ? {} : { rack }),
         motor: {},
         shafts,

@@ -9,7 +9,7 @@ import { PumpDetails } from './PumpDetails.tsx';
 import { createPumpEntry, type PumpAt, type PumpRow } from './pumpEntry.ts';
 import { ReadField } from './ReadField.tsx';
 
-const SPEED: RangeEntry = { dimension: 'speed', unit: 'rpm', example: en`10 to 100` };
+const SPEED: RangeEntry = { dimension: 'speed', unit: 'rpm', example: '10 to 100' };
 
 /** A pump in one line of the table, and a closed line of further figures under it. */
 export function PumpLine(props: PumpAt & { readonly only: boolean }) {
@@ -71,7 +71,7 @@ export function PumpLine(props: PumpAt & { readonly only: boolean }) {
           />
         </td>
         <td>
-          <Show when={!props.only} fallback="fitted">
+          <Show when={!props.only} fallback={en`fitted`}>
             <input
               type="radio"
               name={`fitted-${props.side}`}

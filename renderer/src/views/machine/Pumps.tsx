@@ -27,10 +27,7 @@ function SidePumps(props: { readonly form: MachineForm; readonly side: SideName 
       <div class="scrollx">
         <table>
           <caption>
-            <span class={props.side === 'A' ? 'ca' : 'cb'}>
-              {en`Pump `}
-              {props.side}
-            </span>
+            <span class={props.side === 'A' ? 'ca' : 'cb'}>{en`Pump ${props.side}`}</span>
           </caption>
           <thead>
             <tr>
@@ -66,8 +63,7 @@ function SidePumps(props: { readonly form: MachineForm; readonly side: SideName 
           }
         />
         <button type="button" onClick={add}>
-          {en`Add a pump `}
-          {props.side}
+          {en`Add a pump ${props.side}`}
         </button>
       </div>
     </div>

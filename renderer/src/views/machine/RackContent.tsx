@@ -50,10 +50,7 @@ function PieceTable(props: { readonly form: RackForm; readonly lengthUnit: strin
               <tr>
                 <th scope="col">{en`Teeth`}</th>
                 <th scope="col">{en`Size`}</th>
-                <th scope="col">
-                  {en`Bore, `}
-                  {props.lengthUnit}
-                </th>
+                <th scope="col">{en`Bore, ${props.lengthUnit}`}</th>
                 <th scope="col">{en`Quantity`}</th>
                 <th scope="col">{en`Part number`}</th>
                 <th scope="col">{en`Place`}</th>
@@ -71,9 +68,7 @@ function PieceTable(props: { readonly form: RackForm; readonly lengthUnit: strin
         </div>
         <Show when={shown().length < pieces().length}>
           <button type="button" class="gap" onClick={() => showAll(true)}>
-            {en`Show all `}
-            {pieces().length}
-            {en` rows`}
+            {en`Show all ${pieces().length} rows`}
           </button>
         </Show>
       </Show>

@@ -62,8 +62,7 @@ export function RackLine(props: LineProps) {
         set={setBore}
       />
       <button type="submit" class="setrack">
-        {en`Set the rack `}
-        <kbd>{en`Enter`}</kbd>
+        {en`Set the rack`} <kbd>{en`Enter`}</kbd>
       </button>
     </form>
   );

@@ -3,6 +3,7 @@ import { en } from '../../../../core/src/en.ts';
 import type { MachineRow, SlotRow } from '../../../../core/src/file/machine.ts';
 import { machineTrouble } from '../../../../core/src/file/machineTrouble.ts';
 import { type CountRange, countRangeText, readCountRange } from '../../../../core/src/range.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { CheckField } from '../../fields/CheckField.tsx';
 import { QuantityField, TextField } from '../../fields/index.tsx';
 import { put } from '../../state/put.ts';
@@ -24,6 +25,10 @@ export function SlotDetails(props: SlotProps) {
   const place = (key: string) => form().place('stages', props.slot.stage, props.slot.end, key);
   const set = <Key extends keyof SlotRow>(key: Key, value: SlotRow[Key] | undefined) =>
     form().editSlot(props.slot, [key], (slot) => put(slot, key, value));
+  const slotText = () => {
+    const shaft = visible(props.shaft?.name ?? props.shaft?.id ?? '');
+    return props.slot.end === 'driver' ? en`Slot: driver on ${shaft}` : en`Slot: driven on ${shaft}`;
+  };
   const length = (key: LengthKey, label: string) => (
     <QuantityField
       label={`${label}, ${form().units().length}`}
@@ -40,13 +45,9 @@ export function SlotDetails(props: SlotProps) {
       {(slot) => (
         <fieldset class="gap">
           <legend>
-            {en`Slot: `}
-            {props.slot.end}
-            {en` on `}
-            {props.shaft?.name ?? props.shaft?.id},{' '}
+            {slotText()},{' '}
             <span class="faint">
-              {slot().teeth === undefined ? en`teeth not given` : en`${slot().teeth} teeth fitted`}
-              {en`, ringed above`}
+              {slot().teeth === undefined ? en`teeth not given, ringed above` : en`${slot().teeth} teeth fitted, ringed above`}
             </span>
           </legend>
           <div class="g4">

@@ -29,15 +29,14 @@ export function StageDetails(props: { readonly form: MachineForm; readonly stage
   const entry = (): RangeEntry => ({
     dimension: 'length',
     unit: form().units().length,
-    example: form().units().length === 'mm' ? en`250 to 263` : en`9 7/8 to 10 3/8`,
+    example: form().units().length === 'mm' ? '250 to 263' : '9 7/8 to 10 3/8',
   });
   return (
     <Show when={row()}>
       {(stage) => (
         <fieldset class="gap">
           <legend>
-            {en`Stage `}
-            {stageName(stage())}, <span class="faint">{TURNS[turns()]}</span>
+            {en`Stage ${stageName(stage())}`}, <span class="faint">{TURNS[turns()]}</span>
           </legend>
           <div class="g4">
             <SelectField

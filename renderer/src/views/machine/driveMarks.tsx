@@ -53,8 +53,7 @@ export function Link(props: { readonly form: MachineForm; readonly link: ShaftLi
             {clip(stageName(row()), MOST_LETTERS)}, <tspan class={LETTER[props.link.turns]}>{TURNS[props.link.turns]}</tspan>
           </text>
           <text class="f" x={from() + 6} y={y() + BOX.height / 2 + 34}>
-            {row().size}
-            {row().pitches === undefined ? '' : en`, ${row().pitches} pitches`}
+            {row().pitches === undefined ? row().size : en`${row().size}, ${row().pitches} pitches`}
           </text>
         </>
       )}

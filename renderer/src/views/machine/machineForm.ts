@@ -2,6 +2,7 @@ import { createEffect, createMemo, createSignal, on } from 'solid-js';
 import { type DriveTree, driveTree } from '../../../../core/src/file/driveTree.ts';
 import type { MachineRow, SlotRow, StageRow } from '../../../../core/src/file/machine.ts';
 import type { Place } from '../../../../core/src/index.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { type EntryUnits, entryUnits } from '../../fields/entryUnits.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 
@@ -87,4 +88,4 @@ export function createMachineForm(first: MachineRow): MachineForm {
   };
 }
 
-export const stageName = (stage: StageRow): string => stage.name ?? stage.id;
+export const stageName = (stage: StageRow): string => visible(stage.name ?? stage.id);

@@ -1,6 +1,7 @@
 import { en } from '../../../../core/src/en.ts';
 import type { SideRow } from '../../../../core/src/file/machine.ts';
 import type { Place, SideName } from '../../../../core/src/index.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import type { EntryUnits } from '../../fields/entryUnits.ts';
 import type { MachineForm } from './machineForm.ts';
 
@@ -28,7 +29,7 @@ export interface PumpEntry {
 /** @param at  read anew at every call, so that it may be the props of a component */
 export const createPumpEntry = (at: PumpAt): PumpEntry => ({
   row: () => at.pump,
-  called: () => at.pump.name ?? en`pump ${at.index + 1} of ${at.side}`,
+  called: () => visible(at.pump.name ?? en`pump ${at.index + 1} of ${at.side}`),
   place: (...steps) => at.form.place(at.side, 'pumps', at.index, ...steps),
   edit: (steps, change) =>
     at.form.edit([at.side, 'pumps', at.index, ...steps], (row) => {

@@ -4,6 +4,7 @@ import type { Dimension } from '../../../../core/src/entry.ts';
 import { partTrouble } from '../../../../core/src/file/partTrouble.ts';
 import { quantity } from '../../../../core/src/index.ts';
 import { partCount } from '../../../../core/src/ratioWriting.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { entryUnits } from '../../fields/entryUnits.ts';
 import { QuantityField } from '../../fields/index.tsx';
 import { useApp } from '../../state/app.ts';
@@ -60,7 +61,7 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
             </tr>
           </thead>
           <tbody>
-            <Line words={en`Density`} unit={`${units().density} at ${units().temperature}`}>
+            <Line words={en`Density`} unit={en`${units().density} at ${units().temperature}`}>
               {cells((part) => (
                 <DensityCell form={props.form} part={part} which="density" whose={WHOSE[part]} />
               ))}
@@ -71,7 +72,7 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
             <Line words={en`Expansion`} unit={units().expansion}>
               {cells((part) => figure(part, 'expansion', units().expansion, en`Expansion`))}
             </Line>
-            <Line words={en`or a second density`} unit={`${units().density} at ${units().temperature}`}>
+            <Line words={en`or a second density`} unit={en`${units().density} at ${units().temperature}`}>
               {cells((part) => (
                 <DensityCell form={props.form} part={part} which="secondDensity" whose={WHOSE[part]} />
               ))}
@@ -85,7 +86,7 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
             <Line words={en`Temperature held to ±`} unit={units().temperatureDifference}>
               {cells((part) => figure(part, 'temperatureUncertainty', units().temperatureDifference, en`Uncertainty of the temperature`))}
             </Line>
-            <Line words={en`As run`} unit="worked out">
+            <Line words={en`As run`} unit={en`worked out`}>
               {cells(asRun)}
             </Line>
           </tbody>
@@ -103,7 +104,10 @@ export function DensityTable(props: { readonly form: MaterialForm }) {
 }
 
 function PartHead(props: { readonly form: MaterialForm; readonly part: PartKey }) {
-  const name = () => props.form.row()[props.part]?.name;
+  const name = () => {
+    const given = props.form.row()[props.part]?.name;
+    return given === undefined ? undefined : visible(given);
+  };
   const tank = () => props.form.row().ratio?.thirdInto;
   const words = () => {
     if (props.part === 'third') return name() ?? en`Third part`;

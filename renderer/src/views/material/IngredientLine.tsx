@@ -4,6 +4,7 @@ import type { Tank } from '../../../../core/src/chemistry/systems.ts';
 import { en } from '../../../../core/src/en.ts';
 import { chemistryNumberTrouble, type IngredientRow, ingredientTrouble } from '../../../../core/src/file/chemistryRow.ts';
 import { capital } from '../../../../core/src/format.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { TextField } from '../../fields/index.tsx';
 import { SelectField } from '../../fields/SelectField.tsx';
 import { useApp } from '../../state/app.ts';
@@ -80,7 +81,7 @@ export function IngredientLine(props: LineProps) {
       <button
         type="button"
         class="plain"
-        aria-label={en`Remove ${props.row.name ?? en`this ingredient`} from ${props.tank}`}
+        aria-label={en`Remove ${visible(props.row.name ?? en`this ingredient`)} from ${props.tank}`}
         onClick={remove}
       >{en`Remove`}</button>
     </div>

@@ -24,11 +24,7 @@ export function Ingredients(props: { readonly form: MaterialForm; readonly tank:
   };
   return (
     <section class="ingredients" aria-label={en`Ingredients of ${props.tank}`}>
-      <h3 classList={{ ca: props.tank === 'A', cb: props.tank === 'B' }}>
-        {en`In tank `}
-        {props.tank}
-        {holds()}
-      </h3>
+      <h2 classList={{ ca: props.tank === 'A', cb: props.tank === 'B' }}>{en`In tank ${props.tank}${holds()}`}</h2>
       <For each={rows()}>
         {(row, index) => <IngredientLine form={props.form} tank={props.tank} row={row} index={index()} alone={rows().length === 1} />}
       </For>
@@ -36,8 +32,7 @@ export function Ingredients(props: { readonly form: MaterialForm; readonly tank:
         <p class="hint">{en`Nothing is in it yet.`}</p>
       </Show>
       <button type="button" data-place={placeKey(props.form.place('chemistry', props.tank, 'ingredients'))} onClick={add}>
-        {en`Add an ingredient to `}
-        {props.tank}
+        {en`Add an ingredient to ${props.tank}`}
       </button>
     </section>
   );

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
 import type { LimitDefinition } from '../../../../core/src/mixRatio.ts';
+import { DEFINITION_WORDS } from '../../../../core/src/mixRatio.ts';
 import { limitsText } from '../../../../core/src/sheetForms.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import type { MaterialForm } from './materialForm.ts';
@@ -57,7 +58,7 @@ export function LimitsFields(props: { readonly form: MaterialForm }) {
             <For each={offered()}>
               {(one) => (
                 <option value={one} selected={definition() === one}>
-                  {one}
+                  {DEFINITION_WORDS[one]}
                 </option>
               )}
             </For>

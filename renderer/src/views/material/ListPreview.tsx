@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { listedWords, type MaterialList } from '../../../../core/src/file/materialCsv/index.ts';
 import type { Say } from '../../../../core/src/index.ts';
+import { visible } from '../../../../core/src/visible.ts';
 
 /** What was understood of the list, and every fault of it. */
 export function ListPreview(props: { readonly list: MaterialList; readonly say: Say }) {
@@ -54,7 +55,7 @@ export function ListPreview(props: { readonly list: MaterialList; readonly say: 
                   return (
                     <tr>
                       <td class="num">{one.line}</td>
-                      <th scope="row">{one.material.name}</th>
+                      <th scope="row">{visible(one.material.name)}</th>
                       <td class="nw">{words().ratio}</td>
                       <td class="num nw">{words().byVolume}</td>
                       <td class="nw">{words().limits}</td>

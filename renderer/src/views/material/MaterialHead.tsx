@@ -1,6 +1,7 @@
 import { For } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { freshId } from '../../../../core/src/file/freshId.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
 import { put } from '../../state/put.ts';
@@ -55,7 +56,9 @@ function MaterialPick(props: { readonly form: MaterialForm; readonly list: () =>
         <span class="heard">{en`Material`}</span>
         <select name="pick.material" onChange={(event) => app.pickMaterial(event.currentTarget.selectedIndex)}>
           <For each={app.shop.file?.materials}>
-            {(row, index) => <option selected={index() === app.material()}>{row.name === '' ? en`unnamed (${row.id})` : row.name}</option>}
+            {(row, index) => (
+              <option selected={index() === app.material()}>{row.name === '' ? en`unnamed (${row.id})` : visible(row.name)}</option>
+            )}
           </For>
         </select>
       </label>
@@ -74,7 +77,7 @@ export function AddMaterial() {
     const id = freshId(rows, 'material');
     app.shop.pause();
     app.shop.edit('materials.add', (file) => {
-      file.materials.push({ id, name: id.replace('material-', en`Material `), A: {}, B: {} });
+      file.materials.push({ id, name: en`Material ${id.replace('material-', '')}`, A: {}, B: {} });
     });
     app.shop.pause();
     app.goTo(['materials', index, 'name']);

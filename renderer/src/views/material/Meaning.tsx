@@ -4,6 +4,7 @@ import { limitsTrouble } from '../../../../core/src/file/limitsDraft.ts';
 import { worstFirst } from '../../../../core/src/finding.ts';
 import type { Finding, Place } from '../../../../core/src/index.ts';
 import { chemistrySentences, formRows, formText, type KnownRatio, ratioSentence, wrongBasisText } from '../../../../core/src/sheetForms.ts';
+import { SAID_SEVERITY } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 import type { MaterialForm } from './materialForm.ts';
 
@@ -11,7 +12,7 @@ import type { MaterialForm } from './materialForm.ts';
 export function Meaning(props: { readonly form: MaterialForm }) {
   const app = useApp();
   return (
-    <section class="side" aria-label={en`What it means`}>
+    <section class="side" tabindex="0" aria-label={en`What it means`}>
       <h2>{en`In one sentence`}</h2>
       <Show
         when={props.form.ratio()}
@@ -49,7 +50,7 @@ function Forms(props: { readonly ratio: KnownRatio }) {
   const app = useApp();
   const limited = () => props.ratio.limits !== null;
   return (
-    <div class="block scrollx">
+    <section class="block scrollx" tabindex="0" aria-label={en`The same ratio in the other forms`}>
       <table class="forms">
         <caption>{en`The same ratio in the other forms`}</caption>
         <thead>
@@ -81,7 +82,7 @@ function Forms(props: { readonly ratio: KnownRatio }) {
           </For>
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 
@@ -116,7 +117,7 @@ function Lacking(props: { readonly form: MaterialForm }) {
                     faint: lack.word === 'notes',
                   }}
                 >
-                  {lack.word}
+                  {SAID_SEVERITY[lack.word]}
                 </dt>
                 <dd>
                   <button type="button" class="plain" onClick={() => app.goTo(lack.where)}>

@@ -1,6 +1,7 @@
 import { createSignal, createUniqueId, For, onMount } from 'solid-js';
-import { en } from '../../../../core/src/en.ts';
+import { en, plural } from '../../../../core/src/en.ts';
 import { LIMIT_DEFINITIONS, PLAIN_ORDER } from '../../../../core/src/file/materialCsv/index.ts';
+import { DEFINITION_WORDS } from '../../../../core/src/mixRatio.ts';
 import { placeKey, useApp } from '../../state/app.ts';
 import { ListFiles } from './ListFiles.tsx';
 import { ListPreview } from './ListPreview.tsx';
@@ -22,9 +23,11 @@ export function PasteList(props: { readonly back: () => void }) {
   const add = () => {
     const added = pasted.add();
     const left = bad();
-    say(
-      en`${materials(added)} added to the shop file.${left === 0 ? en` The Reach page shows the best option of each.` : en` ${rows(left)} here.`}`,
-    );
+    const rest =
+      left === 0
+        ? en`The Reach page shows the best option of each.`
+        : plural(left)`1 row with a fault stays here.|${left} rows with faults stay here.`;
+    say(`${plural(added)`1 material added to the shop file.|${added} materials added to the shop file.`} ${rest}`);
     box?.focus();
   };
   const typed = (text: string) => {
@@ -46,12 +49,11 @@ export function PasteList(props: { readonly back: () => void }) {
         </div>
         <p id={`${id}-how`} class="how">
           {en`One material a row. Name, ratio (`}
-          <b>100:38.9</b>
-          {en` or `}
-          <b>{en`38.9 per 100 A`}</b>
-          {en`) and basis (weight or volume) must be there; the rest may be left out. With a head the columns stand in any order, without one as: `}
+          <b>100:38.9</b> {en`or`} <b>{en`38.9 per 100 A`}</b>
+          {en`) and basis (weight or volume) must be there; the rest may be left out. With a head the columns stand in any order, without one as:`}{' '}
           {PLAIN_ORDER.join(', ')}
-          {en`. A quantity carries its unit in its cell or in its head.`}
+          {'. '}
+          {en`A quantity carries its unit in its cell or in its head.`}
         </p>
         <label class="k" for={id}>{en`The list`}</label>
         <textarea
@@ -77,7 +79,11 @@ export function PasteList(props: { readonly back: () => void }) {
             }}
           >
             <For each={LIMIT_DEFINITIONS}>
-              {(definition) => <option selected={definition === pasted.limitsMean()}>{definition}</option>}
+              {(definition) => (
+                <option value={definition} selected={definition === pasted.limitsMean()}>
+                  {DEFINITION_WORDS[definition]}
+                </option>
+              )}
             </For>
           </select>
           <ListFiles pasted={pasted} say={say} />
@@ -96,10 +102,12 @@ export function PasteList(props: { readonly back: () => void }) {
 
   function state(): string {
     if (pasted.text().trim() === '') return '';
-    const fault = bad() === 0 ? en`no fault found` : en`${rows(bad())} here until mended`;
+    const fault =
+      bad() === 0
+        ? en`no fault found`
+        : plural(bad())`1 row with a fault stays here until mended|${bad()} rows with faults stay here until mended`;
     return en`${materials(good())} read, ${fault}.`;
   }
 }
 
-const materials = (count: number): string => (count === 1 ? '1 material' : en`${count} materials`);
-const rows = (count: number): string => (count === 1 ? en`1 row with a fault stays` : en`${count} rows with faults stay`);
+const materials = (count: number): string => plural(count)`1 material|${count} materials`;

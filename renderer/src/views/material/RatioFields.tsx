@@ -1,6 +1,7 @@
 import { createSignal, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import type { Basis } from '../../../../core/src/file/sheetRatio.ts';
+import { BY_BASIS } from '../../../../core/src/plan.ts';
 import { partCount, partsOf, perHundredOf } from '../../../../core/src/ratioWriting.ts';
 import { RatioField } from '../../fields/index.tsx';
 import { put } from '../../state/put.ts';
@@ -11,8 +12,8 @@ import { SecondRatio } from './SecondRatio.tsx';
 import { LeftOverThird, ThirdPart } from './ThirdPart.tsx';
 
 const BASES = [
-  ['weight', en`by weight`],
-  ['volume', en`by volume`],
+  ['weight', BY_BASIS.weight],
+  ['volume', BY_BASIS.volume],
 ] as const;
 type Writing = 'parts' | 'perHundredA';
 const WRITINGS = [
@@ -48,7 +49,10 @@ export function RatioFields(props: { readonly form: MaterialForm }) {
     });
   };
   const leftOver = () => ratio() !== undefined && (form().row().third !== undefined || form().row().premix !== undefined);
-  const basisWords = () => (ratio()?.basis === undefined ? '' : en` by ${ratio()?.basis}`);
+  const basisWords = () => {
+    const basis = ratio()?.basis;
+    return basis === undefined ? '' : ` ${BY_BASIS[basis]}`;
+  };
   return (
     <fieldset class="block">
       <legend>{en`Mix ratio as the sheet gives it`}</legend>

@@ -15,7 +15,7 @@ export function SecondRatio(props: { readonly form: MaterialForm; readonly basis
   return (
     <>
       <RatioField
-        label={en`Also by ${props.basis}, if printed`}
+        label={props.basis === 'weight' ? en`Also by weight, if printed` : en`Also by volume, if printed`}
         place={props.form.place('otherRatio', 'parts')}
         value={row().otherRatio?.parts}
         hint={en`It can stand in for the densities.`}

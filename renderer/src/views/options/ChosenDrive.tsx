@@ -53,12 +53,10 @@ export function ChosenDrive(props: { readonly compares: boolean; readonly compar
       <Show when={chosen() !== null}>
         <div class="foot bar-of">
           <button type="button" class="pri" onClick={() => app.show('sheet')}>
-            {en`Put on the sheet `}
-            <kbd>P</kbd>
+            {en`Put on the sheet`} <kbd>P</kbd>
           </button>
           <button type="button" aria-pressed={props.compares} onClick={() => props.compare(!props.compares)}>
-            {en`Compare with fitted `}
-            <kbd>C</kbd>
+            {en`Compare with fitted`} <kbd>C</kbd>
           </button>
         </div>
       </Show>

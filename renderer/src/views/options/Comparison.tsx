@@ -8,7 +8,7 @@ import { useApp } from '../../state/app.ts';
 export function Comparison(props: { readonly plan: Plan; readonly option: PlannedOption; readonly fitted: PlannedOption }) {
   const app = useApp();
   return (
-    <div class="block scrollx">
+    <section class="block scrollx" tabindex="0" aria-label={en`Fitted and chosen`}>
       <table class="compared">
         <caption>{en`Fitted and chosen`}</caption>
         <thead>
@@ -32,6 +32,6 @@ export function Comparison(props: { readonly plan: Plan; readonly option: Planne
           </For>
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }

@@ -9,9 +9,7 @@ export function Dominated(props: { readonly line: Line; readonly lines: OptionLi
       <td />
       <td colspan={props.columns - 1}>
         <button type="button" class="plain" aria-expanded={unfolded()} onClick={() => props.lines.fold(props.line, unfolded())}>
-          {unfolded() ? en`Fold away ` : ''}
-          {props.line.under.length}
-          {en` dominated`}
+          {unfolded() ? en`Fold away ${props.line.under.length} dominated` : en`${props.line.under.length} dominated`}
         </button>
       </td>
     </tr>

@@ -53,8 +53,7 @@ export function DriftCurve(props: { readonly plan: Plan; readonly option: Planne
                 </svg>
               </svg>
               <text class="f e" x="100%" y={HEIGHT + 56}>
-                {of().unit}
-                {en` from the temperature each is run at`}
+                {en`${of().unit} from the temperature each is run at`}
               </text>
             </svg>
             <ul class="key">

@@ -62,10 +62,10 @@ export function Drive(props: { readonly plan: Plan; readonly option: PlannedOpti
       </svg>
       <figcaption class="faint">
         <Show when={drawing().stages.length > 0} fallback={en`Both pumps turn with the motor: no stage to draw.`}>
-          {drawing().stages.some(({ centre_m }) => centre_m === null) ? en`Wheels to scale, centres not` : en`To scale`}
-          {en`, about `}
-          {scale()}
-          {en`. A solid, B dashed; dotted comes off.`}
+          {drawing().stages.some(({ centre_m }) => centre_m === null)
+            ? en`Wheels to scale, centres not, about ${scale()}.`
+            : en`To scale, about ${scale()}.`}{' '}
+          {en`A solid, B dashed; dotted comes off.`}
         </Show>
       </figcaption>
     </figure>

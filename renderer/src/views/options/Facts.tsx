@@ -15,8 +15,7 @@ export function Facts(props: { readonly plan: Plan; readonly option: PlannedOpti
   return (
     <section class="block figures" aria-label={en`Figures and their working`}>
       <h3>
-        {en`Figures and their working `}
-        <kbd>W</kbd>
+        {en`Figures and their working`} <kbd>W</kbd>
       </h3>
       <For each={groups()}>{(group) => <Group group={group} />}</For>
     </section>

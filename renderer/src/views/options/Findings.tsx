@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
-import { en } from '../../../../core/src/en.ts';
+import { en, plural } from '../../../../core/src/en.ts';
 import { type Finding, placeText } from '../../../../core/src/index.ts';
+import { SAID_SEVERITY, type SaidSeverity } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 
 const COLOURS = { blocks: 'bad', warns: 'warn', notes: 'faint' } as const;
@@ -15,16 +16,13 @@ export function Findings(props: { readonly title?: string; readonly findings: re
       <dl class="find">
         <For each={made()}>{(finding) => <Row finding={finding} word={finding.severity} />}</For>
         <Show when={props.findings.length === 0}>
-          <dt class="good">{en`clear`}</dt>
+          <dt class="good">{SAID_SEVERITY.clear}</dt>
           <dd>{en`Every check passes.`}</dd>
         </Show>
       </dl>
       <Show when={missing().length > 0}>
         <details>
-          <summary>
-            {missing().length} {missing().length === 1 ? en`check lacks` : en`checks lack`}
-            {en` an input`}
-          </summary>
+          <summary>{plural(missing().length)`1 check lacks an input|${missing().length} checks lack an input`}</summary>
           <dl class="find">
             <For each={missing()}>{(finding) => <Row finding={finding} word="missing" />}</For>
           </dl>
@@ -34,12 +32,12 @@ export function Findings(props: { readonly title?: string; readonly findings: re
   );
 }
 
-function Row(props: { readonly finding: Finding; readonly word: string }) {
+function Row(props: { readonly finding: Finding; readonly word: SaidSeverity }) {
   const app = useApp();
   return (
     <>
       <dt class={COLOURS[props.finding.severity]} data-check={props.finding.check} data-severity={props.finding.severity}>
-        {props.word}
+        {SAID_SEVERITY[props.word]}
       </dt>
       <dd>
         {props.finding.what}{' '}

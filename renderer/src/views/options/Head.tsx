@@ -14,9 +14,11 @@ export function Head() {
     <header class="listhead">
       <div class="head">
         <h1 class="t">
-          <Show when={trouble().length === 0} fallback={en`No options yet`}>
-            <CountWords />
-          </Show>
+          <span role="status">
+            <Show when={trouble().length === 0} fallback={en`No options yet`}>
+              <CountWords />
+            </Show>
+          </span>
         </h1>
         <Show when={app.solution.answered()}>
           {(of) => (
@@ -70,10 +72,7 @@ function Progress() {
     <div class="progress right">
       <Switch>
         <Match when={state() === 'runs'}>
-          <span>
-            {en`searching, `}
-            {Math.floor(100 * (app.solution.progress() ?? 0))} %
-          </span>
+          <span>{en`searching, ${Math.floor(100 * (app.solution.progress() ?? 0))} %`}</span>
         </Match>
         <Match when={state() === 'stopped'}>
           <span class="warn">{app.solution.answered() === null ? en`not searched` : en`from before the last change`}</span>

@@ -12,10 +12,7 @@ export function HideBlocked(props: { readonly lines: OptionLines }) {
           checked={props.lines.hidesBlocked()}
           onChange={(event) => props.lines.hideBlocked(event.currentTarget.checked)}
         />
-        {en`Hide `}
-        {props.lines.blockedCount()}
-        {en` blocked `}
-        <kbd>B</kbd>
+        {en`Hide ${props.lines.blockedCount()} blocked`} <kbd>B</kbd>
       </label>
     </Show>
   );

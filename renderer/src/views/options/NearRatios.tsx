@@ -22,8 +22,7 @@ export function NearRatios(props: { readonly near: Near; readonly behind: boolea
     <section class="near" tabindex="0" aria-label={en`Nearest ratios`}>
       <table aria-busy={props.behind}>
         <caption>
-          {en`Nearest to `}
-          {props.near.text}
+          {en`Nearest to ${props.near.text}`}
           <Show when={limited()}>
             <small>{en`limits about this ratio`}</small>
           </Show>

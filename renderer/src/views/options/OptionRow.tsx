@@ -5,6 +5,7 @@ import { fixed, isBlocked, offRatioText, type PlannedOption } from '../../../../
 import type { StageOption } from '../../../../core/src/option.ts';
 import { findingsInShort, lengthNumberText } from '../../../../core/src/optionWords.ts';
 import { exactText, ONE } from '../../../../core/src/ratio.ts';
+import { SAID_SEVERITY, type SaidSeverity } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 import type { Columns } from './columns.ts';
 import { OffRatioMark } from './OffRatioMark.tsx';
@@ -28,7 +29,7 @@ export function OptionRow(props: RowProps) {
   const place = () => {
     const { group, rank } = props.line;
     if (group === 'ranked') return rank ?? '–';
-    return group === 'fitted' ? 'now' : '';
+    return group === 'fitted' ? en`now` : '';
   };
   return (
     <tr
@@ -45,14 +46,14 @@ export function OptionRow(props: RowProps) {
       <td class="nw faint">
         {place()}
         <Show when={props.line.dominated}>
-          <span class="heard">{en` dominated`}</span>
+          <span class="heard"> {en`dominated`}</span>
         </Show>
       </td>
       <For each={option.stages}>{(stage) => <TeethCell stage={stage} />}</For>
       <td class="num">{fixed(ONE.div(option.bPerA), 4, app.say())}</td>
       <Show when={props.line.blocked} fallback={<Figures {...props} option={option} />}>
         <td colspan={props.columns.count - 2 - option.stages.length}>
-          <span class="bad">{en`blocked`}</span>, {offRatioText(option.offRatio, app.say(), 3)}.{' '}
+          <span class="bad">{SAID_SEVERITY.blocked}</span>, {offRatioText(option.offRatio, app.say(), 3)}.{' '}
           <For each={option.findings.filter(({ severity }) => severity === 'blocks')}>
             {(finding) => (
               <span data-check={finding.check} data-severity={finding.severity}>
@@ -71,12 +72,11 @@ function TeethCell(props: { readonly stage: StageOption }) {
   const style = (end: 'driver' | 'driven') => {
     const { stage, teeth } = props.stage;
     if (stage[end].teeth === teeth[end]) return 'faint';
-    return stage.turns === 'A' ? en`new ca` : stage.turns === 'B' ? en`new cb` : 'new';
+    return stage.turns === 'A' ? 'new ca' : stage.turns === 'B' ? 'new cb' : 'new';
   };
   return (
     <td class="nw">
-      <span class={style('driver')}>{props.stage.teeth.driver}</span>
-      {en` to `}
+      <span class={style('driver')}>{props.stage.teeth.driver}</span> {en`to`}{' '}
       <span class={style('driven')}>{props.stage.teeth.driven}</span>
     </td>
   );
@@ -112,7 +112,7 @@ function Figures(props: RowProps & { readonly option: PlannedOption }) {
       <td class="findcell">
         <div class="short">
           <Show when={props.line.noGain}>
-            <span class="faint">{en`no gain; `}</span>
+            <span class="faint">{en`no gain;`}</span>{' '}
           </Show>
           <Short option={props.option} />
         </div>
@@ -125,10 +125,10 @@ const COLOURS = { blocks: 'bad', warns: 'warn', notes: 'faint', missing: 'faint'
 
 function Short(props: { readonly option: PlannedOption }) {
   const short = () => findingsInShort(props.option.findings);
-  const word = () => (isBlocked(props.option) ? 'blocked' : short().word);
+  const word = (): SaidSeverity => (isBlocked(props.option) ? 'blocked' : short().word);
   return (
     <span data-check={short().worst?.check} data-severity={short().worst?.severity} title={short().text}>
-      <span class={COLOURS[short().word]}>{word()}</span> {short().text}
+      <span class={COLOURS[short().word]}>{SAID_SEVERITY[word()]}</span> {short().text}
     </span>
   );
 }

@@ -102,7 +102,7 @@ export function OptionTable(props: { readonly lines: OptionLines }) {
   );
 }
 
-const classOf = ({ stages }: Columns): string => (stages.length > 1 ? en`optiontable several` : 'optiontable');
+const classOf = ({ stages }: Columns): string => (stages.length > 1 ? 'optiontable several' : 'optiontable');
 
 const row = (table: HTMLElement, line: Line): HTMLElement | null => table.querySelector(`tr[data-key="${line.key}"]`);
 
@@ -136,18 +136,14 @@ function LeftOut(props: { readonly lines: OptionLines; readonly showAll: () => v
     <div class="leftout">
       <Show when={props.lines.left() > 0}>
         <button type="button" onClick={() => props.showAll()}>
-          {en`Show all `}
-          {props.lines.total()}
+          {en`Show all ${props.lines.total()}`}
         </button>
       </Show>
       <small>
-        <Show when={props.lines.left() > 0}>
-          {props.lines.left()}
-          {en` more rows are left out here. `}
+        <Show when={props.lines.left() > 0}>{en`${props.lines.left()} more rows are left out here.`} </Show>
+        <Show when={ranked()?.more && props.lines.order() === 'closest'}>
+          {en`More options exist than are listed; they rank behind these.`}{' '}
         </Show>
-        <Show
-          when={ranked()?.more && props.lines.order() === 'closest'}
-        >{en`More options exist than are listed; they rank behind these. `}</Show>
         <Show when={ranked()?.blocked.more}>{en`More are blocked than are listed.`}</Show>
       </small>
     </div>

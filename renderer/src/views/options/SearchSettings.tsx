@@ -20,8 +20,7 @@ export function SearchSettings() {
       {(row) => (
         <details class="settings" open={open() || inTrouble()} onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>
-            {en`Search with `}
-            <span class="faint">{searchSummary(row())}</span>
+            {en`Search with`} <span class="faint">{searchSummary(row())}</span>
           </summary>
           <Dynamic component={SearchFields.get()} row={row()} />
         </details>

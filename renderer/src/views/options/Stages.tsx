@@ -15,7 +15,7 @@ export function Stages(props: { readonly plan: Plan; readonly option: PlannedOpt
   return (
     <For each={facts()}>
       {(stage) => (
-        <div class="block scrollx">
+        <section class="block scrollx" tabindex="0" aria-label={stage.title}>
           <table class="facts-of">
             <caption>{stage.title}</caption>
             <thead>
@@ -43,7 +43,7 @@ export function Stages(props: { readonly plan: Plan; readonly option: PlannedOpt
               </For>
             </tbody>
           </table>
-        </div>
+        </section>
       )}
     </For>
   );

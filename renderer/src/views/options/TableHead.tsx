@@ -39,8 +39,7 @@ export function TableHead(props: { readonly columns: Columns }) {
         <Show when={props.columns.geometry}>
           <th scope="col" class="num">{en`Pitches`}</th>
           <th scope="col" class="num nw centrecell">
-            {en`Centre, `}
-            {lengthUnit(app.say())}
+            {en`Centre, ${lengthUnit(app.say())}`}
           </th>
         </Show>
         <th scope="col">{en`Findings`}</th>

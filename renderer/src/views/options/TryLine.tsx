@@ -5,6 +5,7 @@ import { fittedMount } from '../../../../core/src/optionList.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { readTeeth } from '../../../../core/src/tryTeeth.ts';
+import { SAID_SEVERITY } from '../../saidSeverity.ts';
 import { useApp } from '../../state/app.ts';
 
 /** Any teeth somebody has in mind, judged at once with the pumps as fitted. */
@@ -34,8 +35,7 @@ export function TryLine(props: { readonly box: (element: HTMLInputElement) => vo
       }}
     >
       <label for="try-teeth">
-        {en`What would these teeth give? `}
-        <kbd>T</kbd>
+        {en`What would these teeth give?`} <kbd>T</kbd>
       </label>
       <input
         id="try-teeth"
@@ -77,8 +77,7 @@ function Gives(props: { readonly option: PlannedOption }) {
       </Show>
       <Show when={isBlocked(props.option)}>
         {' '}
-        {en`but `}
-        <span class="bad">{en`blocked`}</span>: {reasons().join(' ')}
+        {en`but`} <span class="bad">{SAID_SEVERITY.blocked}</span>: {reasons().join(' ')}
       </Show>
     </>
   );

@@ -4,6 +4,7 @@ import { offRatioText, ratioText } from '../../../../core/src/index.ts';
 import { offRatio } from '../../../../core/src/mixRatio.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { MOST_STEPS, triedByVolume } from '../../../../core/src/triedRatio.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { useApp } from '../../state/app.ts';
 import { createTried, type Tried } from '../../state/tried.ts';
 import '../../style/tryRatio.css';
@@ -21,8 +22,7 @@ export function TryRatio(props: { readonly box: (open: () => void) => void }) {
   return (
     <details ref={block} class="tryratio" open={open()} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        {en`Try a ratio `}
-        <kbd>R</kbd> <span class="faint">{en`what could be built near another one`}</span>
+        {en`Try a ratio`} <kbd>R</kbd> <span class="faint">{en`what could be built near another one`}</span>
       </summary>
       <Show when={open()}>
         <Slide />
@@ -38,7 +38,7 @@ function Slide() {
     const plan = app.solution.plan();
     return plan?.ok === true ? plan.value.mix.sheet.basis : '';
   };
-  const name = () => app.shop.file?.materials[app.material()]?.name ?? en`the material`;
+  const name = () => visible(app.shop.file?.materials[app.material()]?.name ?? en`the material`);
   let box: HTMLInputElement | undefined;
   const use = () => {
     tried.use();
@@ -49,8 +49,7 @@ function Slide() {
     <div class="tried">
       <div class="controls">
         <label for="try-ratio" class="k">
-          {en`Ratio by `}
-          {basis()}
+          {basis() === 'volume' ? en`Ratio by volume` : en`Ratio by weight`}
         </label>
         <input
           id="try-ratio"
@@ -86,8 +85,7 @@ function Slide() {
             <Gives tried={tried} name={name()} />
           </output>
           <button type="button" disabled={!tried.usable()} onClick={use}>
-            {en`Use this ratio for `}
-            {name()}
+            {en`Use this ratio for ${name()}`}
           </button>
           <Show when={tried.notToUse()}>{(why) => <p class="faint">{why()}</p>}</Show>
         </div>

@@ -1,5 +1,5 @@
 import { Show, untrack } from 'solid-js';
-import { budgetOf } from '../../../../core/src/budget.ts';
+import { budgetOf, VERDICT_WORDS } from '../../../../core/src/budget.ts';
 import type { PlannedOption } from '../../../../core/src/index.ts';
 import { verdictWord } from '../../../../core/src/optionWords.ts';
 import { useApp } from '../../state/app.ts';
@@ -21,7 +21,7 @@ export function VerdictWord(props: { readonly option: PlannedOption }) {
   return (
     <Show when={verdict}>
       {(of) => (
-        <small class={VERDICT_COLOURS[of()]} title={of()}>
+        <small class={VERDICT_COLOURS[of()]} title={VERDICT_WORDS[of()]}>
           {' '}
           {verdictWord(of())}
         </small>

@@ -19,10 +19,7 @@ export function Working(props: { readonly worked: Worked }) {
       <p>
         {props.worked.what}: <b>{text().result}</b>
       </p>
-      <p class="faint">
-        {en`Source: `}
-        {text().source}
-      </p>
+      <p class="faint">{en`Source: ${text().source}`}</p>
     </div>
   );
 }

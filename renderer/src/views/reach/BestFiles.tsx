@@ -1,7 +1,7 @@
 import { createSignal } from 'solid-js';
 import type { Target } from '../../../../core/src/bestOptions.ts';
 import { bestOptionsCsv, bestOptionsTabbed } from '../../../../core/src/bestOptionsCsv.ts';
-import { en } from '../../../../core/src/en.ts';
+import { en, plural } from '../../../../core/src/en.ts';
 import { copyText } from '../../host/copyText.ts';
 import { download } from '../../host/download.ts';
 import { useApp } from '../../state/app.ts';
@@ -26,14 +26,16 @@ export function BestFiles(props: { readonly reach: ReachState }) {
     const rows = targets();
     if (rows === null) return;
     const machine = app.shop.file?.machines[app.machine()]?.name ?? '';
-    download(en`${machine} best options.csv`.trim(), bestOptionsCsv(rows, app.say()), 'text/csv');
+    download(`${machine} best options.csv`.trim(), bestOptionsCsv(rows, app.say()), 'text/csv');
     say('');
   };
   const copy = () => {
     const rows = targets();
     if (rows === null) return;
     const copied = copyText(bestOptionsTabbed(rows, app.say()));
-    const words = en`${rows.length === 1 ? '1 row' : en`${rows.length} rows`} copied, to be pasted into a spreadsheet.`;
+    const words = plural(
+      rows.length,
+    )`1 row copied, to be pasted into a spreadsheet.|${rows.length} rows copied, to be pasted into a spreadsheet.`;
     say(copied ? words : en`Nothing was copied: this browser does not allow it. Save as CSV instead.`);
   };
   return (

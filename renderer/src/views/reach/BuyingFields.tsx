@@ -96,10 +96,7 @@ export function BuyingFields(props: { readonly reach: ReachState; readonly buyin
               <button type="button" disabled={props.buying.trouble() !== null} onClick={props.buying.plan}>{en`Plan purchases`}</button>
             }
           >
-            <span class="faint nw">
-              {en`planning, `}
-              {Math.floor(100 * (props.buying.progress() ?? 0))} %
-            </span>
+            <span class="faint nw">{en`planning, ${Math.floor(100 * (props.buying.progress() ?? 0))} %`}</span>
             <button type="button" onClick={props.buying.cancel}>{en`Cancel`}</button>
           </Show>
         </div>

@@ -17,10 +17,7 @@ export function GapDetails(props: { readonly choice: GapChoice }) {
       {(gap) => (
         <section class="gapdetails" aria-label={en`What closes the gap`}>
           <div class="head">
-            <h2>
-              {en`Gap `}
-              {gapText(gap(), app.say())}
-            </h2>
+            <h2>{en`Gap ${gapText(gap(), app.say())}`}</h2>
             <button type="button" class="plain" onClick={() => props.choice.choose(null)}>{en`Close`}</button>
           </div>
           <p>{asItIs(gap())}</p>
@@ -51,10 +48,7 @@ function Closing(props: { readonly choice: GapChoice }) {
               when={props.choice.progress() !== null}
               fallback={<button type="button" onClick={props.choice.again}>{en`Work it out`}</button>}
             >
-              <span class="faint nw">
-                {en`working it out, `}
-                {Math.floor(100 * (props.choice.progress() ?? 0))} %
-              </span>
+              <span class="faint nw">{en`working it out, ${Math.floor(100 * (props.choice.progress() ?? 0))} %`}</span>
               <button type="button" onClick={props.choice.cancel}>{en`Cancel`}</button>
             </Show>
           </p>
@@ -110,15 +104,13 @@ function List(props: { readonly caption: string; readonly rows: readonly GapClos
                   <th scope="row">{wheelsText(row.wheels)}</th>
                   <td class="num nw">
                     <span class={row.closes ? 'good' : 'bad'}>
-                      {row.closes ? '' : en`over, `}
-                      {offText(row.offRatio, app.say())}
+                      {row.closes ? offText(row.offRatio, app.say()) : en`over, ${offText(row.offRatio, app.say())}`}
                     </span>
                   </td>
                   <td class="nw">{ratioInWords(ONE.div(row.worstTarget), app.say())}</td>
                   <td>
                     <button type="button" class="plain" onClick={() => add(row.wheels)}>
-                      {en`Add to the rack `}
-                      <span class="heard">{wheelsText(row.wheels)}</span>
+                      {en`Add to the rack`} <span class="heard">{wheelsText(row.wheels)}</span>
                     </button>
                   </td>
                 </tr>
@@ -128,17 +120,11 @@ function List(props: { readonly caption: string; readonly rows: readonly GapClos
         </table>
         <Show when={shown().length < props.rows.length}>
           <button type="button" class="plain" onClick={() => showAll(true)}>
-            {en`Show `}
-            {props.rows.length - FIRST}
-            {en` more`}
+            {en`Show ${props.rows.length - FIRST} more`}
           </button>
         </Show>
         <Show when={all() && props.rows.length < props.count}>
-          <p class="faint">
-            {en`and `}
-            {props.count - props.rows.length}
-            {en` that leave more`}
-          </p>
+          <p class="faint">{en`and ${props.count - props.rows.length} that leave more`}</p>
         </Show>
       </section>
     </Show>

@@ -22,10 +22,7 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
         // It scrolls, so the keyboard must reach it.
         <section class="scrollx gapbox" tabindex="0" aria-label={en`Gaps`}>
           <table class="gaps">
-            <caption>
-              {en`Gaps wider than `}
-              {toleranceText(found().reach.wish.tolerance, app.say())}
-            </caption>
+            <caption>{en`Gaps wider than ${toleranceText(found().reach.wish.tolerance, app.say())}`}</caption>
             <thead>
               <tr>
                 <th scope="col">{en`A : B by volume`}</th>
@@ -63,8 +60,7 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
                         aria-pressed={isChosen(gap)}
                         onClick={() => props.choice.choose(isChosen(gap) ? null : gap)}
                       >
-                        {en`What closes it `}
-                        <span class="heard">{gapText(gap, app.say())}</span>
+                        {en`What closes it`} <span class="heard">{gapText(gap, app.say())}</span>
                       </button>
                     </td>
                   </tr>
@@ -72,15 +68,7 @@ export function Gaps(props: { readonly reach: ReachState; readonly rows: readonl
               </For>
             </tbody>
           </table>
-          <Show when={found().reach.moreGaps}>
-            {(more) => (
-              <p class="faint">
-                {en`and `}
-                {more()}
-                {en` narrower ones`}
-              </p>
-            )}
-          </Show>
+          <Show when={found().reach.moreGaps}>{(more) => <p class="faint">{en`and ${more()} narrower ones`}</p>}</Show>
         </section>
       )}
     </Show>

@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import type { QuoteRecord } from '../../../../core/src/file/quoteRecord.ts';
 import { keptWindowText } from '../../../../core/src/quote/kept.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { useApp } from '../../state/app.ts';
 
 /** Quote pages as they were kept, newest first; each can be shown and printed again. */
@@ -34,15 +35,15 @@ export function KeptQuotes(props: {
               <For each={props.kept}>
                 {(one) => (
                   <tr data-quote={one.number}>
-                    <td>{one.number}</td>
+                    <td>{visible(one.number)}</td>
                     <td class="nw">{one.date}</td>
-                    <td>{one.page.machine}</td>
-                    <td>{one.customer ?? '–'}</td>
+                    <td>{visible(one.page.machine)}</td>
+                    <td>{visible(one.customer ?? '–')}</td>
                     <td class="nw">{keptWindowText(one, app.say())}</td>
-                    <td class="nw">{one.validUntil ?? 'changes'}</td>
+                    <td class="nw">{one.validUntil ?? en`changes`}</td>
                     <td>
                       <button type="button" class="plain" disabled={props.shown?.id === one.id} onClick={() => props.show(one)}>
-                        {props.shown?.id === one.id ? en`Shown above` : en`Show quote page ${one.number}`}
+                        {props.shown?.id === one.id ? en`Shown above` : en`Show quote page ${visible(one.number)}`}
                       </button>
                     </td>
                   </tr>

@@ -27,11 +27,7 @@ export function MaterialPlansView(props: { readonly found: Found }) {
         <p>{priceSentence(buying(), props.found.plan.currency, app.say())}</p>
       </Show>
       <table class="levels">
-        <caption>
-          {en`What each number of `}
-          {pumps() ? 'parts' : 'wheels'}
-          {en` can do`}
-        </caption>
+        <caption>{pumps() ? en`What each number of parts can do` : en`What each number of wheels can do`}</caption>
         <thead>
           <tr>
             <th scope="col">{en`To buy`}</th>
@@ -44,11 +40,7 @@ export function MaterialPlansView(props: { readonly found: Found }) {
             {({ purchases, servedCount, noGain, planCount }) => (
               <tr>
                 <th scope="row">{purchases}</th>
-                <td>
-                  {servedCount}
-                  {en` of `}
-                  {names().length}
-                </td>
+                <td>{en`${servedCount} of ${names().length}`}</td>
                 <td>{noGain ? en`no gain` : planCount}</td>
               </tr>
             )}
@@ -84,17 +76,11 @@ function Plans(props: { readonly title: string; readonly plans: readonly LaidPla
       </div>
       <Show when={shown().length < props.plans.length}>
         <button type="button" onClick={() => showAll(true)}>
-          {en`Show `}
-          {props.plans.length - FIRST}
-          {en` more equal plans`}
+          {en`Show ${props.plans.length - FIRST} more equal plans`}
         </button>
       </Show>
       <Show when={left() > 0}>
-        <p class="faint">
-          {en`and `}
-          {left()}
-          {en` further equal plans that are not shown`}
-        </p>
+        <p class="faint">{en`and ${left()} further equal plans that are not shown`}</p>
       </Show>
     </div>
   );

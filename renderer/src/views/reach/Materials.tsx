@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { VERDICT_WORDS } from '../../../../core/src/budget.ts';
 import { en } from '../../../../core/src/en.ts';
 import type { MaterialReach } from '../../../../core/src/materialReach.ts';
 import { insideWord } from '../../../../core/src/optionWords.ts';
@@ -48,7 +49,9 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
                       </td>
                       <td class="nw">
                         {best().worstCase ?? en`not known`}
-                        <Show when={best().verdict}>{(verdict) => <small class={VERDICT_COLOURS[verdict()]}> {verdict()}</small>}</Show>
+                        <Show when={best().verdict}>
+                          {(verdict) => <small class={VERDICT_COLOURS[verdict()]}> {VERDICT_WORDS[verdict()]}</small>}
+                        </Show>
                       </td>
                       <td class="nw">{best().teeth}</td>
                       <td class="nw">{best().flow}</td>
@@ -62,11 +65,9 @@ export function Materials(props: { readonly reach: ReachState; readonly rows: re
       </table>
       <Show when={untold().length > 0}>
         <p class="faint">
-          {en`Not complete yet:`}{' '}
-          {untold()
+          {en`Not complete yet: ${untold()
             .map(({ name }) => name)
-            .join(', ')}
-          {en`. The Material page says what is missing.`}
+            .join(', ')}. The Material page says what is missing.`}
         </p>
       </Show>
       <BestFiles reach={props.reach} />

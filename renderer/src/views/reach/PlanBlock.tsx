@@ -4,6 +4,7 @@ import { boreText, boughtText, gainText, priceText, pumpText, wheelsOf, wheelsTe
 import { en } from '../../../../core/src/en.ts';
 import { exactRatioText, offRatioText } from '../../../../core/src/index.ts';
 import { mountedText } from '../../../../core/src/mountedWords.ts';
+import { insideWord } from '../../../../core/src/optionWords.ts';
 import { ONE } from '../../../../core/src/ratio.ts';
 import { useApp } from '../../state/app.ts';
 import type { FoundPlans } from '../../state/buying.ts';
@@ -26,8 +27,7 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
   return (
     <article class="plan" data-plan={boughtText(props.laid)}>
       <h4>
-        {en`Buy `}
-        {boughtText(props.laid)}
+        {en`Buy ${boughtText(props.laid)}`}
         <Show when={price()}>{(words) => <small> {words()}</small>}</Show>
       </h4>
       <ul>
@@ -69,7 +69,7 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
                         <td class="nw">{exactRatioText(ONE.div(one().bPerA))}</td>
                         <td class="nw">
                           {offRatioText(one().offRatio, app.say())}
-                          <small class={one().inside ? 'good' : 'bad'}> {one().inside ? 'inside' : 'outside'}</small>
+                          <small class={one().inside ? 'good' : 'bad'}> {insideWord(one().inside)}</small>
                         </td>
                         <td class="nw">{mountedText(props.found.plan, one().mounted)}</td>
                         <td class="num">{one().partsChanged}</td>
@@ -84,8 +84,7 @@ export function PlanBlock(props: { readonly laid: LaidPlan; readonly found: Extr
       </section>
       <Show when={wheels().length > 0}>
         <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
-          {en`Add these to the rack `}
-          <span class="heard">{wheelsText(wheels())}</span>
+          {en`Add these to the rack`} <span class="heard">{wheelsText(wheels())}</span>
         </button>
       </Show>
     </article>

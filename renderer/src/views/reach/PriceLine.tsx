@@ -23,7 +23,7 @@ export function PriceLine(props: LineProps) {
         label={label(en`Teeth`)}
         place={props.place('from')}
         width="9"
-        text={en`${props.row.from} to ${props.row.to}`}
+        text={`${props.row.from} to ${props.row.to}`}
         take={(text) => {
           const read = readFreeTeeth(text, props.row, props.others());
           if (!read.ok) return read;

@@ -1,5 +1,5 @@
 import { For } from 'solid-js';
-import { en } from '../../../../core/src/en.ts';
+import { en, plural } from '../../../../core/src/en.ts';
 import type { RackRow } from '../../../../core/src/file/rack.ts';
 import { TextField } from '../../fields/index.tsx';
 import { placeKey, useApp } from '../../state/app.ts';
@@ -23,12 +23,11 @@ export function PriceList(props: { readonly rack: string }) {
     edit([what], change);
     app.shop.pause();
   };
-  const summary = () => (rows().length === 0 ? 'none' : rows().length === 1 ? en`one row` : en`${rows().length} rows`);
+  const summary = () => (rows().length === 0 ? en`none` : plural(rows().length)`one row|${rows().length} rows`);
   return (
     <details class="prices">
       <summary>
-        {en`Prices `}
-        <span class="faint">{summary()}</span>
+        {en`Prices`} <span class="faint">{summary()}</span>
       </summary>
       <p class="faint">{en`With prices the plan of the lowest price is told beside that of the fewest wheels.`}</p>
       <div class="pricerows">

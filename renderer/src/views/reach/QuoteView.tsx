@@ -42,7 +42,7 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
   onCleanup(() => app.printInstead(null));
   return (
     <main id="main" class="desk">
-      <PrintTools what={en`quote page ${shown()?.number ?? ''}`} disabled={body() === null} print={print} pdf={pdf}>
+      <PrintTools words={printText()} disabled={body() === null} print={print} pdf={pdf}>
         <Show when={again() === null} fallback={<button type="button" onClick={() => pick(null)}>{en`Back to the new quote`}</button>}>
           <button type="button" disabled={quote.ready()?.isKept !== false} onClick={quote.keep}>{en`Keep this quote`}</button>
         </Show>
@@ -60,6 +60,10 @@ export function QuoteView(props: { readonly reach: ReachState; readonly rows: re
       <KeptQuotes kept={quote.kept()} shown={again()} show={({ id }) => pick(id)} />
     </main>
   );
+  function printText(): string {
+    const number = shown()?.number;
+    return number === undefined ? en`Print quote page` : en`Print quote page ${number}`;
+  }
   function said(): string {
     if (again() !== null) return en`A kept quote page, as it was.`;
     if (quote.ready()?.isKept === true) return en`Kept as quote page ${shown()?.number}.`;

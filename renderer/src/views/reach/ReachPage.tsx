@@ -59,8 +59,7 @@ function Rule(props: RuleProps) {
           <ReachRule reach={props.reach} rows={props.rows} choice={props.choice} />
           <p class="gap">
             <button type="button" class="pri" onClick={() => props.quote()}>
-              {en`Make the quote page `}
-              <kbd>Q</kbd>
+              {en`Make the quote page`} <kbd>Q</kbd>
             </button>
           </p>
           <div class="tables">
@@ -86,8 +85,7 @@ function Incomplete(props: { readonly quote: () => void }) {
       <Show when={(app.shop.file?.quotePages ?? []).length > 0}>
         <p class="gap">
           <button type="button" onClick={() => props.quote()}>
-            {en`Kept quote pages `}
-            <kbd>Q</kbd>
+            {en`Kept quote pages`} <kbd>Q</kbd>
           </button>
         </p>
       </Show>

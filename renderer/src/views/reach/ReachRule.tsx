@@ -88,7 +88,9 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
     show: (window) => props.reach.show(window),
     choose: (gap) => props.choice.choose(gaps()[gap] ?? null),
   });
+  /** Whoever scrolls the page past the rule does not change the window that was typed: it has the cursor first, or Ctrl is held. */
   const turn = (event: WheelEvent) => {
+    if (document.activeElement !== box && !event.ctrlKey) return;
     event.preventDefault();
     zoom(ZOOM ** (event.deltaY / WHEEL_px), hand.place(event));
   };
@@ -124,9 +126,7 @@ export function ReachRule(props: { readonly reach: ReachState; readonly rows: re
       </section>
       <figcaption>
         <span class="faint">
-          {en`above: how many ratios, at most `}
-          {fixed(rule()?.most ?? 0, 0, app.say())}
-          {en` in one bar; each ratio; A : B by volume · below: gaps wider than the tolerance; A : B by weight · more B to the left · dashes: limits; solid: best option`}
+          {en`above: how many ratios, at most ${fixed(rule()?.most ?? 0, 0, app.say())} in one bar; each ratio; A : B by volume · below: gaps wider than the tolerance; A : B by weight · more B to the left · dashes: limits; solid: best option`}
         </span>
         <span class="bar-of">
           <button type="button" onClick={() => move(-STEP)}>{en`More B`}</button>

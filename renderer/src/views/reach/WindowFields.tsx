@@ -1,5 +1,6 @@
 import { createUniqueId, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { Entry } from '../../fields/Entry.tsx';
 import { useApp } from '../../state/app.ts';
 import type { ReachState } from '../../state/reach.ts';
@@ -49,17 +50,11 @@ export function WindowFields(props: { readonly reach: ReachState }) {
             </Show>
           }
         >
-          <span class="faint nw">
-            {en`working it out, `}
-            {Math.floor(100 * (props.reach.progress() ?? 0))} %
-          </span>
+          <span class="faint nw">{en`working it out, ${Math.floor(100 * (props.reach.progress() ?? 0))} %`}</span>
           <button type="button" onClick={props.reach.cancel}>{en`Cancel`}</button>
         </Show>
       </div>
-      <p class="faint whose">
-        {app.shop.file?.machines[app.machine()]?.name}
-        {en`, with the wheels its search may use`}
-      </p>
+      <p class="faint whose">{en`${visible(app.shop.file?.machines[app.machine()]?.name ?? '')}, with the wheels its search may use`}</p>
     </div>
   );
 }

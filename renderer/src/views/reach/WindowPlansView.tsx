@@ -12,27 +12,24 @@ import { addWheels } from './addWheels.ts';
 export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { kind: 'window' }> }) {
   const app = useApp();
   const plans = () => props.found.plans;
+  const proofText = () => {
+    const ratios = plans()
+      .proofRatios.map((ratio) => ratioText(ratio, app.say()))
+      .join(', ');
+    return plans().fewestPurchases === null
+      ? en`They cannot serve all of these: ${ratios}.`
+      : en`Fewer cannot serve all of these: ${ratios}.`;
+  };
   const left = () => plans().planCount - plans().plans.length;
   return (
     <div class="plans">
       <p>{windowSentence(plans(), props.found.window, app.say())}</p>
       <Show when={shortText(plans().mostPurchases, props.found.most, plans().buysPumps)}>{(words) => <p>{words()}</p>}</Show>
       <Show when={plans().fewestPurchases !== 0}>
-        <p class="faint">
-          {plans().fewestPurchases === null ? en`They` : en`Fewer`}
-          {en` cannot serve all of these:`}{' '}
-          {plans()
-            .proofRatios.map((ratio) => ratioText(ratio, app.say()))
-            .join(', ')}
-          .
-        </p>
+        <p class="faint">{proofText()}</p>
       </Show>
       <table class="levels">
-        <caption>
-          {en`The least that a number of `}
-          {plans().buysPumps ? 'parts' : 'wheels'}
-          {en` leaves`}
-        </caption>
+        <caption>{plans().buysPumps ? en`The least that a number of parts leaves` : en`The least that a number of wheels leaves`}</caption>
         <thead>
           <tr>
             <th scope="col">{en`To buy`}</th>
@@ -57,11 +54,7 @@ export function WindowPlansView(props: { readonly found: Extract<FoundPlans, { k
           <For each={plans().plans}>{(plan) => <Block plan={plan} />}</For>
         </div>
         <Show when={left() > 0}>
-          <p class="faint">
-            {en`and `}
-            {left()}
-            {en` further equal plans that are not shown`}
-          </p>
+          <p class="faint">{en`and ${left()} further equal plans that are not shown`}</p>
         </Show>
       </Show>
     </div>
@@ -73,14 +66,8 @@ function Block(props: { readonly plan: WindowPlan }) {
   const wheels = () => wheelsOf(props.plan.purchases);
   return (
     <article class="plan" data-plan={boughtText(props.plan)}>
-      <h4>
-        {en`Buy `}
-        {boughtText(props.plan)}
-      </h4>
-      <p>
-        {en`It leaves `}
-        {leftText(props.plan, app.say())}.
-      </p>
+      <h4>{en`Buy ${boughtText(props.plan)}`}</h4>
+      <p>{en`It leaves ${leftText(props.plan, app.say())}.`}</p>
       <ul>
         <For each={props.plan.purchases}>
           {(purchase) => (
@@ -99,8 +86,7 @@ function Block(props: { readonly plan: WindowPlan }) {
       </ul>
       <Show when={wheels().length > 0}>
         <button type="button" class="gap" onClick={() => addWheels(app, wheels())}>
-          {en`Add these to the rack `}
-          <span class="heard">{wheelsText(wheels())}</span>
+          {en`Add these to the rack`} <span class="heard">{wheelsText(wheels())}</span>
         </button>
       </Show>
     </article>

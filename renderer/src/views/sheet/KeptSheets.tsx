@@ -1,6 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { teethText } from '../../../../core/src/teethWords.ts';
+import { visible } from '../../../../core/src/visible.ts';
 import { useApp } from '../../state/app.ts';
 
 /** Sheets as they were printed, newest first; what is kept never changes with the machine. */
@@ -8,7 +9,8 @@ export function KeptSheets() {
   const app = useApp();
   const [open, setOpen] = createSignal<string | null>(null);
   const kept = () => [...(app.shop.file?.changeSheets ?? [])].reverse();
-  const nameOf = (rows: readonly { id: string; name: string }[] | undefined, id: string) => rows?.find((row) => row.id === id)?.name ?? id;
+  const nameOf = (rows: readonly { id: string; name: string }[] | undefined, id: string) =>
+    visible(rows?.find((row) => row.id === id)?.name ?? id);
   return (
     <Show when={kept().length > 0}>
       <section class="kept" aria-label={en`Kept sheets`}>
@@ -33,7 +35,7 @@ export function KeptSheets() {
                 {(one) => (
                   <>
                     <tr>
-                      <td>{one.number}</td>
+                      <td>{visible(one.number)}</td>
                       <td>{one.date}</td>
                       <td>{nameOf(app.shop.file?.machines, one.machine)}</td>
                       <td>{nameOf(app.shop.file?.materials, one.material)}</td>
@@ -46,16 +48,14 @@ export function KeptSheets() {
                           aria-expanded={open() === one.id}
                           onClick={() => setOpen(open() === one.id ? null : one.id)}
                         >
-                          {open() === one.id ? en`Hide` : en`Read`}
-                          {en` sheet `}
-                          {one.number}
+                          {open() === one.id ? en`Hide sheet ${visible(one.number)}` : en`Read sheet ${visible(one.number)}`}
                         </button>
                       </td>
                     </tr>
                     <Show when={open() === one.id}>
                       <tr>
                         <td colspan="7">
-                          <pre>{one.lines.join('\n')}</pre>
+                          <pre>{one.lines.map(visible).join('\n')}</pre>
                         </td>
                       </tr>
                     </Show>

@@ -2,7 +2,10 @@ import { For } from 'solid-js';
 import { en } from '../../../../core/src/en.ts';
 import { useApp } from '../../state/app.ts';
 
-const PAPERS = ['A4', 'Letter'] as const;
+const PAPERS = [
+  ['A4', en`A4`],
+  ['Letter', en`Letter`],
+] as const;
 
 /** The paper of all that is printed; a setting of the person. */
 export function PaperChoice() {
@@ -11,10 +14,10 @@ export function PaperChoice() {
     <fieldset class="papers">
       <legend class="heard">{en`Paper`}</legend>
       <For each={PAPERS}>
-        {(paper) => (
+        {([paper, words]) => (
           <label class="choice">
             <input type="radio" name="paper" checked={app.paper() === paper} onChange={() => app.setPaper(paper)} />
-            {paper}
+            {words}
           </label>
         )}
       </For>

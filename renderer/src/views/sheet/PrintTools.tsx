@@ -5,7 +5,8 @@ import { PaperChoice } from './PaperChoice.tsx';
 
 /** What every printed page has above it: printer, PDF and paper; what belongs to one page alone comes behind. */
 export function PrintTools(props: {
-  readonly what: string;
+  /** On the button that prints. */
+  readonly words: string;
   readonly disabled?: boolean;
   readonly print: () => Promise<unknown>;
   readonly pdf: () => Promise<unknown>;
@@ -18,8 +19,7 @@ export function PrintTools(props: {
   return (
     <div class="tools screen">
       <button type="button" class="pri" disabled={props.disabled} onClick={() => guarded(props.print)}>
-        {en`Print `}
-        {props.what}
+        {props.words}
       </button>
       <button type="button" disabled={props.disabled} onClick={() => guarded(props.pdf)}>{en`Save as PDF`}</button>
       <PaperChoice />

@@ -40,7 +40,7 @@ function Tools(props: { readonly sheet: ReadySheet }) {
     return option !== null && isBlocked(option);
   };
   return (
-    <PrintTools what={en`sheet ${props.sheet.number}`} print={() => printSheet(app)} pdf={() => saveSheetPdf(app)}>
+    <PrintTools words={en`Print sheet ${props.sheet.number}`} print={() => printSheet(app)} pdf={() => saveSheetPdf(app)}>
       <label class="choice">
         <input
           type="checkbox"
