@@ -5,6 +5,11 @@ import type { ShopFile } from '../../core/src/file/shopFile.ts';
 import type { Finding } from '../../core/src/finding.ts';
 import { planOption } from '../../core/src/option.ts';
 import type { Teeth } from '../../core/src/plan.ts';
+import { changeSheet } from '../../core/src/sheet/changeSheet.ts';
+import { driveDrawing } from '../../core/src/sheet/driveDrawing.ts';
+import { driveSvg } from '../../core/src/sheet/driveSvg.ts';
+import { sheetLines } from '../../core/src/sheet/sheetLines.ts';
+import { stageFacts } from '../../core/src/stageFacts.ts';
 import { fittedPumps, fittedTeeth } from '../../core/src/train.ts';
 import { inLine, planOf, shopOf, stageRow } from './planFixture.ts';
 import { bench, demoPlan, inch, metric, pair } from './sheet/demoSheet.ts';
@@ -66,4 +71,15 @@ test('a machine of which only teeth and displacements are given: everything that
   const plan = planOf(shopOf(inLine([stageRow(20, 30), stageRow(17, 19)])));
   const { findings } = planOption(plan, fittedPumps(plan), fittedTeeth(plan), metric);
   await expect(`${findings.map(line).join('\n')}\n`).toMatchFileSnapshot(golden('little-given'));
+});
+
+test('a change sheet, and what the pages say of the stages, where nothing but teeth is given', async () => {
+  const plan = planOf(shopOf(inLine([stageRow(20, 30), stageRow(17, 19)])));
+  const fitted = planOption(plan, fittedPumps(plan), fittedTeeth(plan), metric);
+  const option = planOption(plan, fittedPumps(plan), [pair(21, 30), pair(17, 19)], metric);
+  const sheet = changeSheet(plan, option, fitted, { number: '0001', date: '24 Nov 2026', file: 'test.ratiowright', say: metric });
+  const facts = option.stages.map((stage, index) => stageFacts(plan, stage, fitted.stages[index] ?? stage, metric));
+  const drawn = driveSvg(driveDrawing(plan, option, fitted), metric).replaceAll('><', '>\n<');
+  const all = [...sheetLines(sheet), JSON.stringify(facts, null, 1), drawn].join('\n').replaceAll('\u00a0', '~');
+  await expect(`${all}\n`).toMatchFileSnapshot('../golden/change-sheet-little-given.txt');
 });

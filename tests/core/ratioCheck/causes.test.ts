@@ -220,6 +220,13 @@ describe('sides swapped', () => {
         [100, 50],
       ]).state,
     ).toBe('ruled out'));
+  test('far outside either way round: 30 to 100 is not 50 to 100, nor is 100 to 30', () =>
+    expect(
+      of([
+        [100, 30],
+        [100, 30.1],
+      ]).state,
+    ).toBe('ruled out'));
   test('1 to 1 does not tell', () =>
     expect(
       of(
