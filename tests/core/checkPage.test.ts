@@ -79,6 +79,19 @@ describe('the rule of a verdict', () => {
     const [a, b, c] = rule.marks;
     expect((a?.at ?? 0) - (b?.at ?? 0)).toBeCloseTo((b?.at ?? 0) - (c?.at ?? 0), 9);
   });
+  test('everything shown lies within the middle, an eighth of it or so to either side: twelve parts in 124 of the rule [our choice, arithmetic]', () => {
+    // the limits, ±2.86 %, and the interval, −4.55 to +0.38 %, span from the high limit to the low end of the interval
+    const [high, low] = [1 / 35, third.interval?.from.value ?? expect.unreachable()];
+    const at = (off: number) => (100 * (12 + (100 * (high - off)) / (high - low))) / 124;
+    expect(rule.limits?.from).toBeCloseTo(1200 / 124, 9);
+    expect(rule.interval?.to).toBeCloseTo(11200 / 124, 9);
+    expect(rule.limits?.to).toBeCloseTo(at(-1 / 35), 9);
+    expect(rule.interval?.from).toBeCloseTo(at(third.interval?.to.value ?? 0), 9);
+    expect([rule.wanted, rule.mean].map((place) => place.toFixed(9))).toEqual(
+      [0, third.offRatio.value.valueOf()].map((off) => at(off).toFixed(9)),
+    );
+    for (const { value, at: place } of rule.marks) expect(place).toBeCloseTo(at(value / 100), 9);
+  });
   test('one catch and no limits still give a rule', () => {
     const plan = demoPlan();
     const alone = verdictRule(evaluated({ ...plan, mix: { ...plan.mix, limits: null } }, [[244, 102]]));

@@ -69,7 +69,7 @@ export function deliveriesOf(input: CheckInput, pairs: Pairs): BySide<MeasuredDe
 function deliveryOf({ terms, confidence }: CheckInput, pairs: Pairs, side: SideName, n: Input<Fraction>): MeasuredDelivery | null {
   const density = terms.density_kg_per_m3[side];
   if (pairs.weighed && !density.known) return null;
-  const { mean } = pairs.columns[side];
+  const mean = pairs.mean[side];
   const caught = en`mean caught of ${side}`;
   const V =
     pairs.weighed && density.known

@@ -80,7 +80,7 @@ export function evaluate(check: CheckInput): Evaluation {
   const { terms, confidence } = check;
   const { weighed, wanted } = pairs;
   const dimension = weighed ? 'mass' : 'volume';
-  const mean = { A: pairs.columns.A.mean, B: pairs.columns.B.mean };
+  const { mean } = pairs;
   const bPerA = work(ofMeans, weighed ? en`B per A by weight, caught` : en`B per A by volume, caught`, {
     a: input(en`mean caught of A`, mean.A, dimension),
     b: input(en`mean caught of B`, mean.B, dimension),

@@ -53,8 +53,8 @@ export function furtherOf(
     const larger = enlarged(pairs, times);
     const toward = settled(larger, pairs.count);
     if (toward === null) continue;
-    const { A, B } = larger.columns;
-    return { kind: 'larger catches', amount: { A: float(A.mean), B: float(B.mean) }, toward };
+    const { A, B } = larger.mean;
+    return { kind: 'larger catches', amount: { A: float(A), B: float(B) }, toward };
   }
   return { kind: agree ? 'too near the limit' : 'find the cause' };
 }

@@ -1,9 +1,9 @@
 import { en } from '../en.ts';
-import { float, whole } from '../ratio.ts';
+import { type Fraction, float, whole } from '../ratio.ts';
 import { type Amounts, amountsOf } from './amounts.ts';
 import { fiellerInterval, type PairedMeans, type RatioInterval } from './fieller.ts';
 import type { BySide, CheckInput, Scale } from './model.ts';
-import { type Column, columnOf, covarianceOf } from './moments.ts';
+import { columnOf, covarianceOf } from './moments.ts';
 import { studentQuantile } from './student.ts';
 
 /** How far single readings spread beside their mean: sample variances and covariance of the catches, without the scale's own part. */
@@ -13,9 +13,9 @@ export interface Spread {
   readonly covariance: number;
 }
 
-/** The counted catches as two columns. */
+/** What the counted catches say together. */
 export interface Pairs extends Amounts {
-  readonly columns: BySide<Column>;
+  readonly mean: BySide<Fraction>;
   readonly count: number;
   /** Null with one catch. */
   readonly spread: Spread | null;
@@ -36,7 +36,7 @@ export function pairsOf(input: CheckInput): Pairs {
   const isAlone = varianceA === null || varianceB === null || covariance === null;
   return {
     ...amounts,
-    columns,
+    mean: { A: columns.A.mean, B: columns.B.mean },
     count: amounts.numbers.length,
     spread: isAlone ? null : { varianceA, varianceB, covariance },
     ...(amounts.weighed ? scaleVariance(input.scale) : { step: 0, shared: 0, withinStep: 0 }),
@@ -62,14 +62,14 @@ export function scaleVariance({ step_kg, readings, uncertainty_kg }: Scale): Pic
  * @source our choice of one step as the bound; simulated in `npm run bench -- --only ratio-check`
  */
 export function meansOf(
-  { columns, step, shared, withinStep }: Pairs,
+  { mean, step, shared, withinStep }: Pairs,
   { varianceA, varianceB, covariance }: Spread,
   count: number,
 ): PairedMeans {
   const ofMean = (variance: number) => (variance < withinStep ? variance / count + step : (variance + step) / count) + shared;
   return {
-    a: float(columns.A.mean),
-    b: float(columns.B.mean),
+    a: float(mean.A),
+    b: float(mean.B),
     varianceA: ofMean(varianceA),
     varianceB: ofMean(varianceB),
     covariance: covariance / count,
@@ -86,14 +86,10 @@ const MEANS = { a: en`mean caught of A`, b: en`mean caught of B` } as const;
 
 /** The same amounts `times` as large, spreading by the same share of them; the scale stays what it is. */
 export function enlarged(pairs: Pairs, times: number): Pairs {
-  const { columns, spread } = pairs;
-  const scaled = (column: Column): Column => ({
-    mean: column.mean.mul(whole(times)),
-    deviations: column.deviations.map((one) => one * times),
-  });
+  const { mean, spread } = pairs;
   return {
     ...pairs,
-    columns: { A: scaled(columns.A), B: scaled(columns.B) },
+    mean: { A: mean.A.mul(whole(times)), B: mean.B.mul(whole(times)) },
     spread: spread && {
       varianceA: spread.varianceA * times ** 2,
       varianceB: spread.varianceB * times ** 2,

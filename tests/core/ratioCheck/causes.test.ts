@@ -227,6 +227,21 @@ describe('sides swapped', () => {
         [100, 30.1],
       ]).state,
     ).toBe('ruled out'));
+  test('inside either way round: nothing is claimed, and no reading is called outside [arithmetic: 1 / 0.95 and 1 over 0.95]', () => {
+    const wide = checkOf({
+      wantedByWeight: '95/100',
+      limits: ['-8/100', '8/100'],
+      catches: [
+        [100, 100],
+        [50, 50],
+      ],
+    });
+    const { state, what } = said('swapped', wide);
+    expect(state).toBe('ruled out');
+    expect(what.replaceAll('\u00a0', ' ')).toBe(
+      'The catches are inside the limits as written, 5.26 % B-rich, and with A and B changed over, 5.26 % B-rich.',
+    );
+  });
   test('1 to 1 does not tell', () =>
     expect(
       of(
@@ -292,7 +307,7 @@ describe('wrong teeth fitted, U40 on Bench 1 of the invented example: the sheet 
   test('22 at the driver in place of 21', () => {
     const { state, what } = judged(withTeeth(22, 30));
     expect(state).toBe('possible');
-    expect(what).toContain('With 22 teeth in place of 21 at s1 driver');
+    expect(what).toContain('With 22 teeth in place of 21 at s1 driver it would be ');
     expect(what).toContain('Count the teeth');
   });
 
@@ -336,4 +351,43 @@ describe('wear, by the three past checks of the invented example', () => {
     expect(state).toBe('possible');
     expect(what).toContain('Pump B delivers less and less: 99.65\u00A0% (2026-09-15), 98.97\u00A0% (2026-10-12), 98.02\u00A0% (now)');
   });
+});
+
+describe('wear of either pump, told by what the catches leave open [worked out by hand from the rule]', () => {
+  const plan = demoPlan();
+  const SOUND = [
+    [244.4, 101.8],
+    [244.3, 101.8],
+    [244.4, 101.7],
+  ] as const;
+  const judged = (before: readonly (readonly [number, number])[], now: readonly (readonly [number, number])[]) => {
+    const earlier = [{ date: '2026-09-15', evaluation: evaluated(plan, before) }];
+    const subject = { evaluation: evaluated(plan, now), plan, teethBefore: null, earlier };
+    const found = causesOf(subject, say).find(({ cause }) => cause === 'cause.wear');
+    return found === undefined ? [] : [found.state, found.what.replaceAll('\u00a0', ' ')];
+  };
+  const timesOf = (a: number, b: number) => SOUND.map(([A, B]) => [A * a, B * b] as const);
+
+  test('one of two that gives a twentieth less: likely, and only that pump is named', () => {
+    const [state, what] = judged(SOUND, timesOf(1, 0.95));
+    expect(state).toBe('likely');
+    expect(what).toMatch(
+      /^Pump B delivers less and less: 99\.\d\d % \(2026-09-15\), 94\.\d\d % \(now\)\. The fall is more than the catches leave open\. Look at the pump, its drive and its filter before gearing for it, and watch the next check\.$/,
+    );
+    expect(judged(SOUND, timesOf(0.95, 1))[1]).toMatch(/^Pump A delivers less and less: (?:99|100)\.\d\d % .* The fall is more/);
+  });
+  test('a single catch leaves everything open, whether it was the first or is the last', () => {
+    const one = [[244.4, 101.8]] as const;
+    const low = [[244.4, 96]] as const;
+    for (const [before, now] of [
+      [one, timesOf(1, 0.95)],
+      [SOUND, low],
+      [one, low],
+    ] as const) {
+      const [state, what] = judged(before, now);
+      expect(state).toBe('ruled out');
+      expect(what).toMatch(/^Pump A delivers what it did: [\d.]+ % \(2026-09-15\), [\d.]+ % \(now\)\. Pump B delivers what it did: /);
+    }
+  });
+  test('more than before is no wear', () => expect(judged(timesOf(0.95, 0.95), SOUND)[0]).toBe('ruled out'));
 });

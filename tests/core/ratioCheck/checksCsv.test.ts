@@ -56,3 +56,32 @@ test('words of the user are kept from being formulas, and a check that cannot be
   expect([rows[1]?.verdict, rows[1]?.['off-ratio %']]).toEqual(['', '']);
   expect(rows[1]?.['not judged']).toMatch(/^No catch counts/);
 });
+
+test('what a check does not have is a blank cell, and what has gone from the file stands as its id', () => {
+  const file = demoFile();
+  const [first, second, third] = file.ratioChecks;
+  if (first === undefined || second === undefined || third === undefined) throw new Error('no checks');
+  delete first.terms.limits;
+  delete second.run;
+  delete third.changeSheet;
+  third.catches.splice(1);
+  file.machines = [];
+  file.materials = [];
+  file.changeSheets = [];
+  const [a, b, c] = rowsOf(checksCsv(file, '.'));
+  expect([a?.machine, a?.material, a?.['change sheet'], c?.['change sheet']]).toEqual(['bench-1', 'u40', 'sheet-0001', '']);
+  expect([a?.['limit low %'], a?.['limit high %'], a?.verdict]).toEqual(['', '', 'no limits']);
+  // 1/35 either way
+  expect([b?.['limit low %'], b?.['limit high %'], b?.verdict]).toEqual(['-2.8571', '2.8571', 'pass']);
+  for (const [side, deliveries] of [
+    ['A', ['100.01', '']],
+    ['B', ['99.65', '']],
+  ] as const) {
+    const found = [a, b].map((row) => row?.[`delivery ${side} %`] ?? '-');
+    expect(found.map((cell) => (cell === '' ? '' : Number(cell).toFixed(2)))).toEqual(deliveries);
+    expect([b?.[`± of ${side}`], c?.[`± of ${side}`]]).toEqual(['', '']);
+  }
+  // one catch: a ratio, and nothing that rests on spread
+  expect([c?.catches, c?.['from %'], c?.['to %'], c?.['catches agree'], c?.verdict]).toEqual(['1', '', '', '', 'not proven']);
+  expect(Number(c?.['A per B by weight'])).toBeCloseTo(244.5 / 100.4, 4);
+});

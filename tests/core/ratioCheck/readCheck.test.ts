@@ -144,3 +144,48 @@ test('seconds with the dial are turns', () => {
   // 1 rev/s at 100 %: 20 s at half of that are 10 turns
   expect(float(evaluate(outcome.value).delivery.A?.share.value ?? terms.wantedBPerA)).toBeCloseTo(1.002, 10);
 });
+
+// Ten turns of 10 cc at 1 g/cc are 100 g of either side; ten times that and a tenth are our choice.
+describe('how far a weight may lie from what is to be expected', () => {
+  const findings = (catches: readonly CatchRow[]) =>
+    read(catches).findings.map(({ severity, what }) => `${severity}: ${what.replaceAll('\u00a0', ' ')}`);
+  const far = (severity: string, at: string, found: string, usual: string) =>
+    `${severity}: Catch ${at}: ${found} is far from the ${usual} that is to be expected. Look at the decimal sign and the unit; leave the catch out if it was written so.`;
+
+  test('just under ten times is none, ten times blocks, of either side', () => {
+    expect(findings([net('100', '50'), net('999.9', '50')])).toEqual([]);
+    expect(findings([net('100', '50'), net('1000', '50')])).toEqual([far('blocks', '2, A', '1000 g', '100 g')]);
+    expect(findings([net('100', '50'), net('100', '999.9')])).toEqual([]);
+    expect(findings([net('100', '50'), net('100', '1000')])).toEqual([far('blocks', '2, B', '1000 g', '100 g')]);
+  });
+  test('just over a tenth is none, a tenth warns: a blocked pump may give so little', () => {
+    expect(findings([net('100', '50'), net('10.1', '50')])).toEqual([]);
+    expect(findings([net('100', '50'), net('10', '50')])).toEqual([far('warns', '2, A', '10 g', '100 g')]);
+  });
+  test('turns not noted: the middle of the other catches stands for it', () => {
+    const scale = { step: g('0.1'), tared: false };
+    const unrun = (catches: readonly CatchRow[]) =>
+      readCheck({ scale, catches: [...catches] }, terms, []).findings.flatMap(({ severity, what }) =>
+        what.startsWith('Neither turns nor seconds') ? [] : [`${severity}: ${what.replaceAll('\u00a0', ' ')}`],
+      );
+    const three = [net('30', '15'), net('31', '15'), net('29', '15')];
+    expect(unrun([...three, net('299', '15')])).toEqual([]);
+    expect(unrun([...three, net('300', '15')])).toEqual([far('blocks', '4, A', '300 g', '30 g')]);
+    expect(unrun([...three, net('3', '15')])).toEqual([far('warns', '4, A', '3 g', '30 g')]);
+  });
+});
+
+describe('catches that are not equally large: both sides more than a quarter apart, less than ten times [our choice]', () => {
+  const UNEQUAL = /^The catches are not equally large/;
+  test.each<[string, CatchRow, boolean]>([
+    ['a quarter more of both', net('125', '62.5'), false],
+    ['a hair more than a quarter of both', net('125.1', '62.6'), true],
+    ['of A alone, which may be drift', net('125.1', '62.5'), false],
+    ['of B alone', net('125', '62.6'), false],
+    ['just under ten times', net('999', '499'), true],
+    ['ten times, which has its own finding', net('1000', '500'), false],
+  ])('%s', (_, other, unequal) => {
+    const said = read([net('100', '50'), other]).findings.filter(({ what }) => UNEQUAL.test(what));
+    expect(said.map(({ severity }) => severity)).toEqual(unequal ? ['warns'] : []);
+  });
+});

@@ -20,11 +20,16 @@ export const swapped: Cause = {
     // Near 1 to 1 both readings look alike.
     if (liesInside(offRatio(ONE.div(wanted), wanted), limits))
       return notLookedFor(en`The ratio wanted lies so near 1 : 1 that swapped sides would not show.`);
-    return liesInside(turned, limits) && !liesInside(off.value, limits)
-      ? likely(
+    if (!liesInside(turned, limits))
+      return ruledOut((say) => en`With A and B changed over the catches would be ${offRatioText(turned, say)}, which is not inside.`);
+    return liesInside(off.value, limits)
+      ? ruledOut(
+          (say) =>
+            en`The catches are inside the limits as written, ${offRatioText(off.value, say)}, and with A and B changed over, ${offRatioText(turned, say)}.`,
+        )
+      : likely(
           (say) =>
             en`With A and B changed over the catches would be ${offRatioText(turned, say)}, inside the limits; as written they are ${offRatioText(off.value, say)}. Look which cup is which, and which tank feeds which pump.`,
-        )
-      : ruledOut((say) => en`With A and B changed over the catches would be ${offRatioText(turned, say)}, which is not inside.`);
+        );
   },
 };
