@@ -129,6 +129,19 @@ describe('limits', () => {
     expect(of('2', '± % of A per B')).toEqual({ definition: '% of A per B', low: '-2', high: '2' });
     expect(faultsOf('X\t100:40\tweight\t2')[0]).toMatch(/^1, limits: "2" does not say both limits/);
   });
+  test.each([
+    ['2 to x', '"2 to x" are no limits.'],
+    ['±x', '"±x" are no limits.'],
+    ['+1/-x', '"+1/-x" are no limits.'],
+    ['+1/+2', '"+1/+2" has the same sign twice.'],
+    ['−1 −2', '"−1 −2" has the same sign twice.'],
+    ['2', '"2" does not say both limits.'],
+    ['about 2 %', '"about 2 %" does not say both limits.'],
+  ])('%s is refused, with what is wrong and what is expected', (typed, wrong) => {
+    expect(faultsOf(`X\t100:40\tweight\t${typed}`)).toEqual([
+      `1, limits: ${wrong} Expected ±2 %, +2/-1 % or -1 to 2 %, with their definition behind if need be: -1 to 2 % of B per A.`,
+    ]);
+  });
   test('low and high apart, with their definition', () => {
     const text = 'name\tratio\tbasis\tlimit low\tlimit high\tlimits definition\nX\t100:40\tweight\t-1\t2\tpoints of B in the total';
     expect(only(text).limits).toEqual({ definition: 'points of B in the total', low: '-1', high: '2' });
@@ -200,6 +213,50 @@ describe('faults', () => {
     expect(faultsOf('X,"5:1,volume')[0]).toContain('uot');
   });
 });
+
+describe('a mix ratio that is not to be read says so of its own column', () => {
+  const head = 'name;ratio;B per 100 A;ratio by weight;ratio by volume;other ratio;basis';
+  const EXPECTED = 'Expected A to B, like 100:38.9 or 5:1, or 38.9 per 100 A.';
+  test.each<[string, readonly string[]]>([
+    [';;;;;weight', [`2, ratio: Nothing is given. ${EXPECTED}`]],
+    ['100:40;40;;;;weight', ['2, ratio: The ratio is given twice: keep one of its columns.']],
+    ['100:40;;100:40;;;weight', ['2, ratio: The ratio is given twice: keep one of its columns.']],
+    [';40;;100:40;;weight', ['2, ratio: The ratio is given twice: keep one of its columns.']],
+    ['40;;;;;weight', ['2, ratio: "40" is one number. Expected A to B, like 100:40, or 40 per 100 A.']],
+    ['4:1:1;;;;;weight', ['2, ratio: "4:1:1" has three parts. A list takes two; a third part is given on the Material page.']],
+    ['5:45:00;;;;;volume', ['2, ratio: "5:45:00" looks like a time that a spreadsheet made of 5:45: make its cell text.']],
+    ['100:40;;;;;', ['2, basis: Nothing is given. Expected weight or volume, as the data sheet says; it is never guessed.']],
+    ['100:40;;;;;mass', ['2, basis: "mass" is neither. Expected weight or volume, as the data sheet says; it is never guessed.']],
+    ['5:1;;;;40 per 100 A;volume', ['2, other ratio: Expected A to B, like 100:45.']],
+    ['5:1;;;;40;volume', ['2, other ratio: "40" is one number. Expected A to B, like 100:40, or 40 per 100 A.']],
+    [';;4:1:1;;;', ['2, ratio: "4:1:1" has three parts. A list takes two; a third part is given on the Material page.']],
+  ])('%s', (cells, faults) => expect(faultsOf(`${head}\nX;${cells}`)).toEqual(faults));
+  test('nor is a count of B that is no number', () => {
+    expect(faultsOf(`${head}\nX;;many;;;;weight`)).toEqual([expect.stringMatching(/^2, B per 100 A: "many" is not a number/)]);
+    expect(faultsOf('X\tmany per 100 A\tweight')).toEqual([expect.stringMatching(/^1, B per 100 A: "many" is not a number/)]);
+  });
+});
+
+test('what was understood of a row, in words, and what of it is not known', () => {
+  const words = (text: string) => {
+    const [listed] = read(text).materials;
+    return listed && listedWords(listed, say);
+  };
+  expect(words('X\t100:40\tweight')).toEqual({ ratio: '100:40 by weight', byVolume: 'densities missing', limits: 'not given' });
+  expect(words('X\t40 per 100 A\tvolume\t-1 to 2 % of A per B')).toEqual({
+    ratio: '40 per 100 A by volume',
+    byVolume: '2.5000 : 1',
+    limits: '\u22121 to 2 % of A per B',
+  });
+});
+
+test.each([
+  ["' =1+1", '=1+1'],
+  ['  Resin  ', 'Resin'],
+  ["  '0055", '0055'],
+])('the cell %j is the name %s, without blanks on either side of an apostrophe', (cell, name) =>
+  expect(only(`${cell}\t5:1\tvolume`).name).toBe(name),
+);
 
 describe('there and back', () => {
   test('writeMaterials example: the demo comes back as it is, but for what comes from chemistry, which is named', () => {

@@ -152,3 +152,38 @@ describe('temperatures', () => {
     ]);
   });
 });
+
+describe('what is taken for granted is noted at the very box that would say it', () => {
+  const places = (material: Json) =>
+    planOf(material).findings.map(({ check, severity, where, missing }) => [check, severity, where.slice(2).join(' '), missing]);
+  const at25 = { density: density('1.1', '25'), runAt: celsius('25') };
+  const open = { runAt: celsius('25') };
+
+  test('where a ratio by volume holds, once for each side', () => {
+    expect(places({ ratio: byVolume('2:1'), A: at25, B: at25 })).toEqual([
+      ['material.referenceTemperature', 'notes', 'ratio at', true],
+      ['material.referenceTemperature', 'notes', 'ratio at', true],
+    ]);
+  });
+  test('the temperature of a density, of either side', () => {
+    const loose = { density: density('1.1'), runAt: celsius('25') };
+    expect(places({ ratio: byWeight('2:1'), A: loose, B: at25 })).toEqual([
+      ['material.referenceTemperature', 'notes', 'A density at', true],
+    ]);
+    expect(places({ ratio: byWeight('2:1'), A: at25, B: loose })).toEqual([
+      ['material.referenceTemperature', 'notes', 'B density at', true],
+    ]);
+  });
+  test('the temperature it is run at', () => {
+    expect(places({ ratio: byWeight('2:1'), A: at25, B: { density: density('1', '25') } })).toEqual([
+      ['material.runTemperature', 'notes', 'B runAt', true],
+    ]);
+  });
+  test('a third part, or its premix, that the ratio does not count', () => {
+    const two = { ratio: byVolume('4:1', { at: celsius('25') }), A: open, B: open };
+    const unused = (key: string) => ['material.third', 'notes', key, false];
+    expect(places({ ...two, third: { name: 'Thinner' } })).toEqual([unused('third')]);
+    expect(places({ ...two, premix: { density: density('1') } })).toEqual([unused('premix')]);
+    expect(places({ ...two, third: {}, premix: {} })).toEqual([unused('third'), unused('premix')]);
+  });
+});

@@ -28,14 +28,47 @@ describe('texts that a spreadsheet would change', () => {
     },
   );
 
-  test.each(['3/4', '0055', '0E36', '2:1', '12-25', '40-12-25', '1.5', 'MAR1', '1-Sep', '1234567890123456'])(
-    '%s is read as a date, a time or another number and is kept text [spreadsheet practice, hand-made case]',
-    (text) => {
-      expect(spreadsheetText(text)).toBe(`'${text}`);
-    },
-  );
+  test.each([
+    ...['3/4', '0055', '0E36', '2:1', '12-25', '40-12-25', '1.5', 'MAR1', '1-Sep', '1234567890123456'],
+    ...[
+      '1e5',
+      '1.e5',
+      '1,25e5',
+      '1.255E-12',
+      '2.5e+3',
+      '1.',
+      '3,75',
+      '10:30:00',
+      '1/2/3',
+      '2026-11-29',
+      '29.11.2026',
+      '12/25',
+      '25/12',
+      '12/2026',
+    ],
+    ...['sept 5', '5 March', '29-Nov-26'],
+  ])('%s is read as a date, a time or another number and is kept text [spreadsheet practice, hand-made case]', (text) => {
+    expect(spreadsheetText(text)).toBe(`'${text}`);
+  });
 
-  test.each(['20/45', '0815-25', 'R1-01', '40B17', '55', 'Marley 4x', ''])('%j is text or a whole number anyway and stays', (text) => {
+  test.each([
+    ...['20/45', '0815-25', 'R1-01', '40B17', '55', 'Marley 4x', ''],
+    ...[
+      '12-25-17 old',
+      '1-2-3-4',
+      '12345-1-1',
+      '1-2/3',
+      'x1e5',
+      '1e5x',
+      '1.2.e5',
+      '123456789012345',
+      '2:1 or so',
+      '1:2:3:4',
+      '13/45',
+      'maybe',
+      '12/25/',
+    ],
+  ])('%j is text or a whole number anyway and stays', (text) => {
     expect(spreadsheetText(text)).toBe(text);
   });
 
