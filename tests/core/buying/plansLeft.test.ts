@@ -72,8 +72,19 @@ describe('plans that nothing rules out', () => {
         expect([seed, target, left.count()]).toEqual([seed, target, twin.length]);
         anyLeft += Number(twin.length > 0);
       }
+      // what leaves just so much stays, what leaves more goes
+      const most = dice.pick([...twin.map(({ leastOffRatio }) => leastOffRatio), 1]);
+      left.dropAbove(most);
+      twin = twin.filter(({ leastOffRatio }) => leastOffRatio <= most);
+      expect([seed, left.count()]).toEqual([seed, twin.length]);
       const inOrder = twin.toSorted((a, b) => a.leastOffRatio - b.leastOffRatio);
-      expect(left.takeLeast(twin.length)).toEqual(inOrder);
+      // the first few, the next few, the rest, then none
+      const [few, more] = [dice.between(1, 4), dice.between(1, 4)];
+      expect(left.takeLeast(few)).toEqual(inOrder.slice(0, few));
+      expect(left.count()).toBe(Math.max(0, twin.length - few));
+      expect(left.takeLeast(more)).toEqual(inOrder.slice(few, few + more));
+      expect(left.takeLeast(twin.length + 1)).toEqual(inOrder.slice(few + more));
+      expect([left.count(), left.takeLeast(2)]).toEqual([0, []]);
     }
     expect(anyLeft).toBeGreaterThan(80);
   });

@@ -102,3 +102,18 @@ test('a stage that turns no pump has no speed', () => {
   const plan = planOf(shopOf({ ...machine, B: { ...machine.B, shaft: 'motor' } }));
   expect(Object.keys(factsOf(plan, [pair(20, 30)]))).not.toContain('s1.speed');
 });
+
+test('a dial of which the pumps leave nothing gives no speed of any loop; all else is told', () => {
+  const machine = inLine([stageRow(17, 34), stageRow(20, 20)]);
+  const slow = (id: string, speeds: object) => [{ id, displacement: { value: '10', unit: 'cc/rev' }, ...speeds }];
+  const of = (speedTo_rpm: string) => {
+    const A = { ...machine.A, pumps: slow('pump-a', { speedFrom: rpm('30') }) };
+    const B = { ...machine.B, pumps: slow('pump-b', { speedTo: rpm(speedTo_rpm) }) };
+    return factsOf(planOf(shopOf({ ...machine, A, B })), [pair(17, 34), pair(20, 20)]);
+  };
+  // pump A asks for half the dial of 60 rpm; pump B, at half the speed, allows it from 15 rpm on
+  const [left, none] = [of('15'), of('14.9')];
+  expect(Object.keys(left).filter((id) => !(id in none))).toEqual(['s1.speed', 's2.speed']);
+  expect(Object.keys(none).every((id) => none[id] === left[id])).toBe(true);
+  expect(none['s1.driverPitchDiameter']).toMatch(/mm; $/);
+});
