@@ -104,7 +104,7 @@ function worstText({ low, high, worstTarget, offRatio }: ReachGap, say: Say): st
   const target = ratioInWords(worstTarget, say);
   if (offRatio.n === 0n) return en`The worst is ${target}, which can be made exactly.`;
   const off = offText(offRatio, say);
-  const errs = (neighbour: Fraction | null) => neighbour !== null && worstTarget.div(neighbour).sub(ONE).abs().equals(offRatio);
+  const errs = (neighbour: Fraction) => worstTarget.div(neighbour).sub(ONE).abs().equals(offRatio);
   // Below a target there is less A for as much B.
   const rich = low !== null && errs(low) ? en`${ratioInWords(low, say)} makes ${off} B-rich` : null;
   const lean = high !== null && errs(high) ? en`${ratioInWords(high, say)} makes ${off} B-lean` : null;

@@ -135,7 +135,9 @@ test('work whose file another person changed in the meantime is still told from 
   await button('Go on with it').click();
   await expect.poll(nav).toBe('bench.ratiowright · not saved');
   await app.page.keyboard.press('Control+s');
-  await expect.poll(() => asked().locator('.sides section').first().locator('li').allTextContents()).toEqual(['name: “Bench 2” → “Theirs”']);
+  await expect
+    .poll(() => asked().locator('.sides section').first().locator('li').allTextContents())
+    .toEqual(['name: “Bench 2” → “Theirs”']);
   expect(await asked().locator('.sides section').last().locator('li').allTextContents()).toEqual(['name: “Bench 1” → “Mine”']);
 });
 

@@ -183,13 +183,13 @@ describe('what is not given', () => {
     return { ...WEIGHT, A: rest };
   };
   test.each([
-    ['densityUncertainty', ['materials', 0, 'A', 'densityUncertainty']],
-    ['temperatureUncertainty', ['materials', 0, 'A', 'temperatureUncertainty']],
-    ['expansion', ['materials', 0, 'A', 'expansion']],
-    ['runAt', ['materials', 0, 'A', 'runAt']],
-  ] as const)('%s of A: inside, but the margin is not known [our choice]', (key, place) => {
+    ['densityUncertainty', 'the density uncertainty of A', ['materials', 0, 'A', 'densityUncertainty']],
+    ['temperatureUncertainty', 'the temperature uncertainty of A', ['materials', 0, 'A', 'temperatureUncertainty']],
+    ['expansion', 'the expansion of A', ['materials', 0, 'A', 'expansion']],
+    ['runAt', 'the temperature A is run at', ['materials', 0, 'A', 'runAt']],
+  ] as const)('%s of A: inside, but the margin is not known [our choice]', (key, what, place) => {
     const found = budget(without(key));
-    expect(found.lacking.map((one) => one.place)).toEqual([place]);
+    expect(found.lacking).toEqual([{ what, place }]);
     expect(found.verdict).toBe('inside, margin not known');
   });
   test('the tolerance of a pump, and the error of its delivery', () => {

@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { beforeWeighing } from '../../core/src/beforeWeighing.ts';
-import { measuredRatioText, spreadText, unstableText, verdictRuleText, verdictSoFar, waitingText } from '../../core/src/checkPageWords.ts';
+import {
+  expectedTexts,
+  measuredRatioText,
+  spreadText,
+  unstableText,
+  verdictRuleText,
+  verdictSoFar,
+  waitingText,
+} from '../../core/src/checkPageWords.ts';
+import { known, NOT_GIVEN } from '../../core/src/given.ts';
 import { pastedCells } from '../../core/src/pastedCells.ts';
 import { Fraction } from '../../core/src/ratio.ts';
 import { keptChecks } from '../../core/src/ratioCheck/history.ts';
@@ -39,6 +48,25 @@ describe('before the first catch of U40 on Bench 1', () => {
     expect(told({ runBy: 'time', time: '10', dial: '100' })?.expected.A).toBe('183.3\u00A0g');
     expect(told({ step: 'fine' })).toBeNull();
   });
+});
+
+test('what a catch gives is a weight where the density is known, else a volume, and so are the limits on B [arithmetic]', () => {
+  const of = (volume_cc: string, mass_g?: string) => ({
+    volume_m3: new Fraction(volume_cc).div(1_000_000),
+    mass_kg: mass_g === undefined ? NOT_GIVEN : known(new Fraction(mass_g).div(1000)),
+  });
+  const turns = { pumpTurns: new Fraction(20) };
+  const words = (A: ReturnType<typeof of>, B: ReturnType<typeof of>, limitsOnB: Parameters<typeof expectedTexts>[0]['limitsOnB']) => {
+    const texts = expectedTexts({ sides: { A: { ...A, ...turns }, B: { ...B, ...turns } }, limitsOnB }, say);
+    return [texts.A, texts.B, texts.allowedB].map(plain);
+  };
+  expect(words(of('240', '246.4'), of('84', '103.1'), { low: of('82', '100.2'), high: of('86', '106.1') })).toEqual([
+    '246.4 g',
+    '103.1 g',
+    '100.2 to 106.1 g',
+  ]);
+  expect(words(of('240', '246.4'), of('84'), { low: of('82'), high: of('86.5') })).toEqual(['246.4 g', '84.0 cc', '82.0 to 86.5 cc']);
+  expect(words(of('240'), of('84', '103.1'), null)).toEqual(['240.0 cc', '103.1 g', null]);
 });
 
 describe('words beside the verdict', () => {

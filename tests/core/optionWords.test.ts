@@ -7,6 +7,7 @@ import { checkTitle, fewestChecksText, findingsInShort, insideCountText, lengthN
 import { productText } from '../../core/src/productText.ts';
 import { Fraction } from '../../core/src/ratio.ts';
 import { originText, stageFacts } from '../../core/src/stageFacts.ts';
+import { inLine, mm, pitches, planOf as planFixture, shopOf, stageRow } from './planFixture.ts';
 
 const say = { decimal: '.', system: 'metric' } as const;
 const inch = { decimal: '.', system: 'inch' } as const;
@@ -125,6 +126,19 @@ describe('a stage now and after, 21 to 30 becomes 23 to 25 [demo figures worked 
   });
   test('wrap 171.9 to 178.2 degrees', () => {
     expect(row('wrap, degrees')).toMatchObject({ now: '171.9', after: '178.2' });
+  });
+  test('what is not given of a stage is said in its place', () => {
+    const notes = (more: Parameters<typeof stageRow>[2], driver = 17) => {
+      const bare = planFixture(shopOf(inLine([stageRow(17, 34, more)])));
+      const [open] = planOption(bare, fittedPumps(bare), [{ driver, driven: 34 }], say).stages;
+      if (open === undefined) throw new Error('no stage');
+      const { rows } = stageFacts(bare, open, open, say);
+      return ['chain, pitches', 'centre to set', 'slack, pitches'].map((what) => spaced(rows.find((one) => one.what === what)?.note));
+    };
+    const window = { from: mm('250'), to: mm('263') };
+    expect(notes({})[0]).toBe('centres not given: measure it');
+    expect(notes({ centre: window }, 19).slice(1)).toEqual(['travel not known, 250.00 mm to 263.00 mm', 'take-up not given']);
+    expect(notes({ centre: { fixed: mm('255') }, takeUp: pitches('0.5') }).slice(1)).toEqual(['stays, fixed', 'the take-up takes 0.50']);
   });
   test('a stage that stays says so', () => {
     const stays = stageFacts(bench1, fitted, fitted, say);

@@ -54,6 +54,11 @@ describe('the rule of a reach [geometry of a log scale]', () => {
       [1, 66, 100],
     ]);
   });
+  test('a gap that only touches an end of the window has no width there and is not drawn; a hair inside it is', () => {
+    const drawn = (low: number | null, high: number | null) => reachRule({ ...EMPTY, gaps: [{ low, high }] }, 80).gaps.length;
+    expect([drawn(0.5, 1), drawn(null, 1), drawn(4, 5), drawn(4, null)]).toEqual([0, 0, 0, 0]);
+    expect([drawn(0.5, 1.001), drawn(null, 1.001), drawn(3.999, 5), drawn(3.999, null), drawn(null, null)]).toEqual([1, 1, 1, 1, 1]);
+  });
   test('by weight the same scale is shifted by the densities', () => {
     const { above, below } = reachRule({ ...EMPTY, weightOverA: 2 }, 80);
     expect(above.find(({ value }) => value === 2)?.at).toBeCloseTo(50);

@@ -292,3 +292,27 @@ describe('the reading beside the box', () => {
     expect(spokenReading(new Fraction('1/3'), ',')).toBe('1/3 (0,333333)');
   });
 });
+
+describe('a whole number and a fraction [our rule]', () => {
+  const exactly = (text: string) => {
+    const read = readNumber(text);
+    return read.ok ? exactText(read.value) : read.expected.slice(0, read.expected.indexOf('.') + 1);
+  };
+  it.each([
+    ['1 1/2', '3/2'],
+    ['1 4/5', '9/5'],
+    ['12 1/9', '109/9'],
+    ['-1 4/5', '-9/5'],
+  ])('%s is %s', (text, value) => expect(exactly(text)).toBe(value));
+  it.each(['1 5/5', '1 6/5', '-1 5/5', '1 0/5', '1 1/1'])('%s: the fraction is not below one whole', (text) => {
+    expect(exactly(text)).toBe(`"${text}" is not a number.`);
+  });
+  it.each([
+    ['5e0', '5/1'],
+    ['5e-0', '5/1'],
+    ['5e1', '50/1'],
+    ['5e-1', '1/2'],
+    ['5e30', `5${'0'.repeat(30)}/1`],
+    ['-2.5e-2', '-1/40'],
+  ])('%s is %s', (text, value) => expect(exactly(text)).toBe(value));
+});

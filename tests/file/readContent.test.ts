@@ -191,3 +191,41 @@ test('ten different faults are reported together, those of the schema and those 
   );
   expectPlainEnglish(read.findings.map((finding) => finding.what));
 });
+
+describe('one of a few words: every key of the file that takes one says which they are', () => {
+  const said = (words: string): readonly [string, string] => [
+    `"other" is not known here: ${words}.`,
+    `${words[0]?.toUpperCase()}${words.slice(1)}.`,
+  ];
+  const check: Place = ['ratioChecks', 0];
+  const unfinished: Place = ['unfinishedChecks', 0];
+  const chemistry = (value: object): readonly [Place, unknown] => [[...MATERIAL, 'chemistry'], value];
+  test.each<[where: Place, words: string, ...whole: (readonly [Place, unknown])[]]>([
+    [[...MATERIAL, 'chemistry', 'system'], 'the systems are "epoxy" and "urethane"', chemistry({})],
+    [[...MATERIAL, 'chemistry', 'resinIn'], 'a tank is "A" or "B"; which one is never assumed', chemistry({})],
+    [[...MATERIAL, 'chemistry', 'isocyanateIn'], 'a tank is "A" or "B"; which one is never assumed', chemistry({})],
+    [[...MATERIAL, 'ratio', 'thirdInto'], 'the third part is premixed into the tank of "A" or of "B"'],
+    [[...MACHINE, 'search', 'wheels'], 'wheels are "rack", "rack and purchases" or "any"', [[...MACHINE, 'search'], {}]],
+    [
+      [...MACHINE, 'batch', 'of'],
+      'a batch is of the "mix", of "A" or of "B"',
+      [[...MACHINE, 'batch'], { of: 'mix', amount: { value: '1', unit: 'kg' } }],
+    ],
+    [[...check, 'terms', 'basis'], 'the basis is "weight" or "volume"'],
+    [
+      [...unfinished, 'runBy'],
+      'it is "turns" or "time"',
+      [['unfinishedChecks'], [{ machine: 'bench-1', runBy: 'turns', weighing: 'net', catches: [] }]],
+    ],
+    [
+      [...unfinished, 'weighing'],
+      'it is "gross", "tared" or "net"',
+      [['unfinishedChecks'], [{ machine: 'bench-1', runBy: 'turns', weighing: 'net', catches: [] }]],
+    ],
+  ])('%j', (where, words, ...whole) => {
+    const [unknown, noText] = said(words);
+    expect(refused(demoWith(...whole, [where, 'other']))).toContain(`${where.join(' ')}: ${unknown}`);
+    expect(refused(demoWith(...whole, [where, 4]))).toContain(`${where.join(' ')}: ${noText}`);
+    expectPlainEnglish([unknown, noText]);
+  });
+});

@@ -227,3 +227,27 @@ describe('laws', () => {
     ]);
   });
 });
+
+test('what is worked out is named as the trade counts it, and an off-ratio is a share of one', () => {
+  for (const [system, index, askedIn] of [
+    ['epoxy', 'per cent of stoichiometry', 'A'],
+    ['epoxy', 'per cent of stoichiometry', 'B'],
+    ['urethane', 'index', 'A'],
+    ['urethane', 'index', 'B'],
+  ] as const) {
+    const mix = chemistryOf(system, askedIn, f('100'), { A: gramsPerEq('190'), B: gramsPerEq('43') });
+    expect([mix.index.what, mix.index.dimension]).toEqual([index, 'number']);
+    expect([mix.perHundredA.what, mix.perHundredA.dimension]).toEqual(['B per 100 A by weight', 'number']);
+    const made = indexMade(mix, share(f('0.05')));
+    expect([made.what, made.dimension]).toEqual([`${index} made`, 'number']);
+    const off = offRatioOfIndex(mix, f('104'));
+    expect([off.what, off.dimension, off.put.map(([letter, { what }]) => [letter, what])]).toEqual([
+      'off-ratio',
+      'share',
+      [
+        ['p', `${index} made`],
+        ['I', index],
+      ],
+    ]);
+  }
+});

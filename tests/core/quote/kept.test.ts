@@ -61,6 +61,20 @@ describe('a quote that is kept', () => {
   });
 });
 
+describe('the drawing of a kept page, which goes into the page as it stands', () => {
+  const { record } = ready();
+  const WRONG = 'A path has moves, lines and numbers only, as M0 100L5 40Z.';
+  const refusal = (rule: Partial<QuoteRecord['rule']>): readonly string[] => {
+    const read = readShopFile(writeShopFile({ ...demoFile(), quotePages: [{ ...record, rule: { ...record.rule, ...rule } }] }, 'test'));
+    return read.ok ? [] : read.findings.map(({ where, what }) => `${where.at(-1)}: ${what}`);
+  };
+  test.each(['hill', 'strokes'] as const)('%s holds nothing but a path', (key) => {
+    for (const path of ['', 'M0 100L5 40Z', 'M-1.5 0H7V3Z']) expect(refusal({ [key]: path })).toEqual([]);
+    for (const path of ['M0 0"/><script>', 'M0 0<', 'M0 0&#34;', 'm0 0', 'M0,0', 'M0 0\n', 'url(x)'])
+      expect(refusal({ [key]: path }), path).toEqual([`${key}: ${WRONG}`]);
+  });
+});
+
 describe('numbers', () => {
   const { record } = ready();
   test('the same page on the same day is one quote, also after saving', () => {
