@@ -280,3 +280,51 @@ test('three stages, every wheel new: each stage has its row of four and its plac
     for (const stage of ['s1', 's2', 's3']) expect(step).toContain(stage);
   }
 });
+
+describe('the ratio after the change in words, whichever way it comes out', () => {
+  const rows = (wanted: Parameters<typeof made>[0]) =>
+    Object.fromEntries(
+      made(wanted).sheet.ratio.rows.map(({ what, figure, against }) => [what, `${figure}; ${against}`.replaceAll('\u00a0', ' ')]),
+    );
+  const odd = (displacement: string) => ({
+    ...E12_ON_BENCH_1,
+    change: (file: ShopFile) => {
+      for (const pump of bench(file, 'bench-1').A.pumps) pump.displacement = { value: displacement, unit: 'cc/rev' };
+    },
+  });
+  test('whole numbers too long to be read leave the decimals alone; a whole number to one has none to add [arithmetic]', () => {
+    // so many cc / 6 x 25 / 23; twenty letters are the most [our choice]
+    expect(rows(odd('12.0000007'))['By volume, exact']).toMatch(/^120000007 : 55200000 = 2\.1739 : 1; /);
+    expect(rows(odd('12.00000007'))['By volume, exact']).toMatch(/^2\.1739 : 1; /);
+    expect(rows({ ...odd('12'), teeth: [pair(25, 25)] })['By volume, exact']).toMatch(/^2 : 1; /);
+    expect(rows(odd('12'))['By volume, exact']).toMatch(/^50 : 23 = 2\.1739 : 1; /);
+  });
+  test('inside, outside, and limits that are not given', () => {
+    const open = (file: ShopFile) => {
+      for (const material of file.materials) delete material.limits;
+    };
+    expect(rows(E12_ON_BENCH_1)['Off-ratio']).toMatch(/; inside limits/);
+    expect(rows({ ...E12_ON_BENCH_1, teeth: [pair(21, 30)] })['Off-ratio']).toMatch(/; outside limits/);
+    expect(rows({ ...E12_ON_BENCH_1, change: open })['Off-ratio']).toMatch(/; limits not given/);
+  });
+});
+
+describe('the turn by hand that closes a change [our wording]', () => {
+  const withSpare = (file: ShopFile) => {
+    const { pumps } = bench(file, 'bench-1').A;
+    const [first] = pumps;
+    pumps.push({ ...first, id: 'spare', name: 'PA12 spare' });
+  };
+  const last = (wanted: Omit<Parameters<typeof made>[0], 'selection'>) =>
+    made({ selection: E12_ON_BENCH_1.selection, change: withSpare, ...wanted }).sheet.steps.lines.filter((line) =>
+      line.startsWith('One full turn'),
+    );
+  const SHAFTS = 'One full turn of every shaft by hand: nothing touches.';
+  test('of every shaft where wheels were changed, of the pump alone where only that was, and none where nothing was', () => {
+    const spare = { A: 'spare', B: 'pb6' } as const;
+    expect(last({ teeth: [pair(23, 25)] })).toEqual([SHAFTS]);
+    expect(last({ teeth: [pair(23, 25)], pumps: spare })).toEqual([SHAFTS]);
+    expect(last({ pumps: spare })).toEqual(['One full turn by hand: nothing binds.']);
+    expect(last({})).toEqual([]);
+  });
+});

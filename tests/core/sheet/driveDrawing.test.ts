@@ -129,6 +129,26 @@ describe('how stages are laid', () => {
     expect(order(drawing)).toEqual(['s1 A left', 's2 B right']);
   });
 
+  test('A through two stages to the left, B to the right: stages are listed from left to right, as they are drawn', () => {
+    const { drawing } = made({
+      selection,
+      change: (file) => {
+        thirdStage(file);
+        const machine = bench(file, 'bench-2');
+        machine.shafts = [
+          { id: 'motor' },
+          { id: 'jack', turnedBy: { shaft: 'motor', stage: 's1' } },
+          { id: 'a', turnedBy: { shaft: 'jack', stage: 's2' } },
+          { id: 'b', turnedBy: { shaft: 'motor', stage: 's3' } },
+        ];
+        machine.A.shaft = 'a';
+        machine.B.shaft = 'b';
+      },
+    });
+    expect(order(drawing)).toEqual(['s2 A left', 's1 A left', 's3 B right']);
+    expect(drawing.stages.map(({ name }) => name)).toEqual(['s2', 's1', 's3']);
+  });
+
   test('parting at a jackshaft: what both share first, then B, then A from the jackshaft drawn again, clear of B', () => {
     const { drawing } = made({
       selection,
