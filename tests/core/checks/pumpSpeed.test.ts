@@ -78,7 +78,11 @@ describe('limits that are not given', () => {
     if (a === undefined || b === undefined) throw new Error('two findings are expected');
     expectNotMade(a, file, [...A, 'speedTo']);
     expectNotMade(b, file, [...B, 'speedFrom']);
-    expect([a.what, b.what, rest]).toEqual([expect.stringContaining('highest'), expect.stringContaining('lowest'), []]);
+    expect([a.what, b.what, rest]).toEqual([
+      'Pump A: its highest speed is not given, and so not checked.',
+      'Pump B: its lowest speed is not given, and so not checked.',
+      [],
+    ]);
   });
   test('neither limit of a pump, and no usable range of the motor', () => {
     const file = shopOf(inLine([stageRow(17, 34)]));
@@ -87,6 +91,11 @@ describe('limits that are not given', () => {
     expectNotMade(a, file, [...A, 'speedFrom']);
     expectNotMade(b, file, [...B, 'speedFrom']);
     expectNotMade(dial, file, ['machines', 0, 'motor', 'usable']);
+    expect([a.what, b.what, dial.what]).toEqual([
+      'Pump A: its speed limits are not given, and so not checked.',
+      'Pump B: its speed limits are not given, and so not checked.',
+      'The usable range of the motor is not given; the whole dial was taken.',
+    ]);
   });
   test('what is given still blocks', () => {
     const plan = planOf(shopOf(benchOf({ speedTo: rpm('6') }, { speedFrom: rpm('29') })));
