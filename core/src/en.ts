@@ -40,7 +40,7 @@ const filled = (phrase: string, values: readonly unknown[]): string =>
  * @example en`${6} wheels touch`  // '6 wheels touch'
  */
 export function en(parts: TemplateStringsArray, ...values: readonly unknown[]): string {
-  const other = saidOtherwise(phraseOf(parts));
+  const other = spoken === null ? undefined : saidOtherwise(phraseOf(parts));
   return other === undefined ? String.raw({ raw: parts }, ...values) : filled(other, values);
 }
 

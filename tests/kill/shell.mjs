@@ -26,6 +26,7 @@ export async function startShell(file, userData) {
       requestSingleInstanceLock: () => true,
       whenReady: () => Promise.resolve(),
       getPath: () => userData,
+      getLocale: () => 'en-US',
       quit: nothing,
       exit: (code) => process.exit(code),
       isPackaged: true,
