@@ -9,6 +9,7 @@ import type { ShopFile } from '../../core/src/file/shopFile.ts';
 import { exactText, type Fraction, float, ratioOf } from '../../core/src/ratio.ts';
 import { slipShare } from '../../core/src/slip.ts';
 import { fittedPumps } from '../../core/src/train.ts';
+import { isWorked } from '../../core/src/working.ts';
 import { inLine, pair, planOf, pumpRow, rpm, shopOf, stageRow } from './planFixture.ts';
 
 const demo = () => {
@@ -116,6 +117,58 @@ describe('contributions', () => {
     const found = budget(WEIGHT, { A: { tolerance: share('5'), measuredDelivery: { value: share('80'), uncertainty: share('0.4') } } });
     expect(shares(found)).toMatchObject({ pumpA: '1/200' });
     expect(found.slipNotEstimated).toEqual(['B']);
+  });
+  test('each by its name, the box it comes from and what it is worked out of', () => {
+    const third = part('0.5', '0.0015', { densityUncertainty: share('1') });
+    const { runAt, temperatureUncertainty, ...rest } = third;
+    const premixed = { ...WEIGHT, ratio: { basis: 'weight', parts: '4 : 3 : 2', thirdInto: 'A' }, third: rest } as const;
+    const measured = { measuredDelivery: { value: share('80'), uncertainty: share('0.4') } };
+    const told = budget(premixed, { A: measured }).contributions.map(({ id, kind, what, side, place, way, share }) => [
+      id,
+      [kind, side, way, place.join(' ')].join(', '),
+      what,
+      isWorked(share) ? share.put.map(([letter, one]) => `${letter} ${one.what} [${one.dimension}]`) : [],
+    ]);
+    const A = 'machines 0 A pumps 0';
+    expect(told).toEqual([
+      [
+        'pumpA',
+        `delivery, A, either, ${A} measuredDelivery uncertainty`,
+        'the uncertainty of the delivery of pump A',
+        ['w the delivery of pump A is measured to ± [share]', 'η delivery of pump A as measured [share]'],
+      ],
+      [
+        'densityA',
+        'density, A, either, materials 0 A densityUncertainty',
+        'the density of A',
+        ['v share of A in the volume of its tank [share]', 'w density of A is known to ± [share]'],
+      ],
+      [
+        'densityA2',
+        'density, A, either, materials 0 third densityUncertainty',
+        'the density of the third part',
+        ['v share of the third part in the volume of its tank [share]', 'w density of the third part is known to ± [share]'],
+      ],
+      [
+        'temperatureA',
+        'temperature, A, either, materials 0 A temperatureUncertainty',
+        'the temperature of A',
+        ['γ expansion of A [expansion]', 't temperature of A is known to ± [temperatureDifference]'],
+      ],
+      ['pumpB', 'pump, B, either, machines 0 B pumps 0 tolerance', 'the tolerance of pump B', []],
+      [
+        'densityB',
+        'density, B, either, materials 0 B densityUncertainty',
+        'the density of B',
+        ['v share of B in the volume of its tank [share]', 'w density of B is known to ± [share]'],
+      ],
+      [
+        'temperatureB',
+        'temperature, B, either, materials 0 B temperatureUncertainty',
+        'the temperature of B',
+        ['γ expansion of B as run [expansion]', 't temperature of B is known to ± [temperatureDifference]'],
+      ],
+    ]);
   });
   test('a delivery that the ratio leaves out moves the middle: 0.98 of B is 2 % B-lean [arithmetic]', () => {
     const measured = { measuredDelivery: { value: share('98'), uncertainty: share('0') } };

@@ -62,6 +62,7 @@ describe('what an id stands for', () => {
       changeSheets: [{ id: 's', number: '0007' }],
       pumps: [{ id: 'p', name: '' }],
       machines: [{ id: 'm', name: 'Bench' }],
+      materials: [{ id: 'e', name: 'Epoxy' }],
     },
     (key, id) => (key === 'material' ? `outer ${id}` : null),
   );
@@ -70,6 +71,7 @@ describe('what an id stands for', () => {
     ['machine', 'm', 'Bench'],
     ['changeSheet', 's', '0007'],
     ['fitted', 'p', null],
+    ['material', 'e', 'Epoxy'],
     ['material', 'x', 'outer x'],
     ['rack', 'x', null],
     ['shaft', 'r', null],

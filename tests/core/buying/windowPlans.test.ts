@@ -66,6 +66,17 @@ test('from 1 to 5 the rack leaves 7.143 % at 5:1, as the scenario states it', ()
 test('where as many as may be bought do not do, that is said with the ratios that show it', () => {
   const found = plans([5, 1], [1, 1], 1);
   expect([found.fewestPurchases, found.proofRatios.length > 0]).toEqual([null, true]);
+  // the plans told are those that leave least: the last number of wheels that gained anything
+  const last = found.steps.findLast(({ noGain }) => !noGain);
+  const [first] = found.plans;
+  if (last === undefined || first === undefined) throw new Error('a step and a plan');
+  expect([last.purchases, found.plans.length, found.planCount > 0]).toEqual([1, Math.min(3, found.planCount), true]);
+  for (const one of found.plans) {
+    expect([one.worstTarget, one.offRatio]).toEqual([last.worstTarget, last.offRatio]);
+    expect([one.purchases.length, one.pumps]).toEqual([1, null]);
+  }
+  expect(last.first && boughtText(last.first)).toBe(boughtText(first));
+  expect(found.steps.map((step) => step.first?.pumps)).toEqual(found.steps.map(({ first }) => first && null));
   expect(plain(windowSentence(found, { low: ONE, high: whole(5), tolerance: ratioOf(1, 100) }, say))).toBe(
     'No plan of up to 1 wheel brings every ratio from 1 to 5 : 1 within ± 1 %.',
   );
@@ -79,6 +90,7 @@ test('where pumps are bought too, they are told with what each is good for, as t
   const found = windowPlans(bench, window, { teeth: { from: 13, to: 40 }, mostPurchases: 1, pumps: true }, 3);
   expect([found.fewestPurchases, found.buysPumps]).toEqual([1, true]);
   expect(found.plans.map(boughtText)).toEqual(['pump B PB9']);
+  expect(found.steps.map(({ first }) => first && boughtText(first))).toEqual(['', 'pump B PB9']);
   const [pump] = found.plans[0]?.pumps ?? [];
   if (pump === undefined) throw new Error('no pump');
   const withIt = reachOf({ ...bench, choice: { ...bench.choice, anyPump: true } }, { ...window, bins: 1 }).worst?.offRatio;

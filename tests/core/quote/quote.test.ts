@@ -190,6 +190,11 @@ describe('what to add', () => {
     expect(sentences([e12])).toEqual(['Nothing to add: with the rack as it is, the one material that has limits is inside them.']);
     expect(sentences([l5])[0]).toMatch(/^With 1 wheel added, the fewest, the one material that has limits is inside them: 08B 14 T, /);
   });
+  test('every material that needed the wheel is told with what it then gets', () => {
+    // 12 cc against 6 cc through 14 driving 35 teeth: 5 : 1, as L5 wants it
+    expect(sentences([l5])[1]).toBe('With 14 T: L5 laminating resin exact.');
+    expect(sentences([l5, e12, l5])[1]).toBe('With 14 T: L5 laminating resin exact; L5 laminating resin exact.');
+  });
   test('what no two wheels bring inside is named', () => {
     const far = plans((file) => {
       const [first] = file.materials;
