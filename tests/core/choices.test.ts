@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { search } from '../../core/src/answer.ts';
 import { checksIn, choicesOf } from '../../core/src/choices.ts';
+import { exactText } from '../../core/src/ratio.ts';
+import { inLine, planOf, pumpRow, shopOf, stageRow } from './planFixture.ts';
 import { changedBy } from './quick/changedPlan.ts';
 
 test('an option wants no fewer pieces than its pairs are known to, or blocks, on 40 random changes of each machine [slow twin: the rack laid out]', () => {
@@ -30,4 +32,35 @@ test.each([1, 2, 3, 4])('one bar for all searches of an answer: it never falls, 
   expect(seen.length).toBeGreaterThan(3);
   expect(seen).toEqual(seen.toSorted((a, b) => a - b));
   expect(seen.at(-1)).toBe(1);
+});
+
+test('pumps are chosen only where that is asked for, each of A with each of B, and counted as a part to change', () => {
+  const withSpares = (anyPump: boolean) => {
+    const machine = inLine([stageRow(17, 34)]);
+    const pumps = (side: string, ...displacements: readonly string[]) => displacements.map((cc) => pumpRow(`pump-${side}${cc}`, cc));
+    return choicesOf(
+      planOf(
+        shopOf({
+          ...machine,
+          A: { ...machine.A, fitted: 'pump-a10', pumps: pumps('a', '20', '10') },
+          B: { ...machine.B, fitted: 'pump-b5', pumps: pumps('b', '5', '4', '3') },
+          search: { anyPump },
+        }),
+      ),
+    );
+  };
+  const sets = ({ problem, pumpsOf }: ReturnType<typeof withSpares>) =>
+    problem.pumps.map(({ ratio, changed }, pump) => {
+      const { A, B } = pumpsOf({ pump, pairs: [] });
+      return [A.id, B.id, exactText(ratio), changed];
+    });
+  expect(sets(withSpares(false))).toEqual([['pump-a10', 'pump-b5', '1/2', 0]]);
+  expect(sets(withSpares(true))).toEqual([
+    ['pump-a20', 'pump-b5', '1/4', 1],
+    ['pump-a20', 'pump-b4', '1/5', 2],
+    ['pump-a20', 'pump-b3', '3/20', 2],
+    ['pump-a10', 'pump-b5', '1/2', 0],
+    ['pump-a10', 'pump-b4', '2/5', 1],
+    ['pump-a10', 'pump-b3', '3/10', 1],
+  ]);
 });
