@@ -109,6 +109,10 @@ describe('the off-ratio budget of each best option', () => {
     });
     expect(cells(free, WORST)[0]).toBe('−1.76 to +1.61 %, limits not given');
     expect(free.page.add).toEqual([]);
+    // with nothing to say below it a title is left out
+    const titles = (of: Quote) => quoteLines(of.page).filter((line) => line.startsWith('= '));
+    expect(titles(quoted({}))).toContain('= What to add');
+    expect(titles(free)).toEqual(titles(quoted({})).filter((title) => title !== '= What to add'));
   });
 });
 
