@@ -1,3 +1,5 @@
+import { lastHeld } from './lastHeld.ts';
+
 /** What the cursor can fall back to: a part of the page that has a name or a heading of its own. */
 const PARTS = 'section, fieldset, main, nav, dialog';
 
@@ -6,7 +8,8 @@ const PARTS = 'section, fieldset, main, nav, dialog';
  * part of the page around it, from which Tab goes on. It never goes to another button, which the next Enter would press.
  */
 export function keepCursor(): () => void {
-  let last: HTMLElement | null = null;
+  const before = lastHeld();
+  let last = before instanceof HTMLElement ? before : null;
   let around: readonly Element[] = [];
   const remember = () => {
     const here = document.activeElement;
@@ -24,6 +27,7 @@ export function keepCursor(): () => void {
   };
   const watch = new MutationObserver(look);
   remember();
+  look();
   window.addEventListener('focusin', remember);
   watch.observe(document.body, { subtree: true, childList: true, attributeFilter: ['disabled'] });
   return () => {
